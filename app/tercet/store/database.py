@@ -1,0 +1,268 @@
+"""One SQLite file with one writer: transactions, undo steps, migrations, backups."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from tercet.store.errors import StoreError
+from tercet.store.lock import FileLock
+from tercet.store.originals import Originals
+from tercet.store.schema import KEYS, MIGRATIONS
+
+Row = dict[str, Any]
+#: Undo goes back this many steps.
+STEPS_KEPT = 30
+
+
+@dataclass
+class Step:
+    """What one action changed: earlier and later rows, in the order of the changes."""
+
+    name: str
+    token: object = None
+    rows: list[tuple[str, tuple[Any, ...], Row | None, Row | None]] = field(default_factory=list)
+
+    @property
+    def tables(self) -> frozenset[str]:
+        """Which tables the step touched."""
+        return frozenset(table for table, *_ in self.rows)
+
+
+class Store:
+    """A runner's store: ``tercet.db``, ``originals/`` and a lock file in one folder.
+
+    All calls come from one thread at a time. Every write happens inside :meth:`atomic`, which is
+    one transaction and one undo step.
+
+    Raises
+    ------
+    StoreError
+        If the folder cannot be written, the file is damaged or made by a newer version.
+    StoreBusy
+        If another process holds it.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+        except OSError as error:
+            raise StoreError(
+                f"The store's folder cannot be made: {error.strerror} ({folder})."
+            ) from error
+        self._lock = FileLock(folder / "tercet.lock")
+        try:
+            self._open(folder)
+        except BaseException:
+            self._lock.close()
+            raise
+        self._undo: list[Step] = []
+        self._redo: list[Step] = []
+        self._step: Step | None = None
+
+    def _open(self, folder: Path) -> None:
+        path = folder / "tercet.db"
+        self._db = sqlite3.connect(path, isolation_level=None, check_same_thread=False)
+        self._db.row_factory = sqlite3.Row
+        try:
+            # Rollback journal and FULL: no side files, nothing lost that was said to be saved.
+            self._db.execute("PRAGMA journal_mode = DELETE")
+            self._db.execute("PRAGMA synchronous = FULL")
+            self._db.execute("PRAGMA busy_timeout = 2000")
+            if self._db.execute("PRAGMA quick_check").fetchone()[0] != "ok":
+                raise sqlite3.DatabaseError("quick check failed")
+            self._migrate(path)
+        except sqlite3.DatabaseError as error:
+            self._db.close()
+            raise StoreError(
+                f"The store's file is damaged or not a store: {path}. Your original recordings "
+                f"lie untouched in {folder / 'originals'}; rename tercet.db and add that folder "
+                f"to a new store. ({error})"
+            ) from error
+        except StoreError:
+            self._db.close()
+            raise
+        self.originals = Originals(folder / "originals")
+
+    def _migrate(self, path: Path) -> None:
+        version = int(self._db.execute("PRAGMA user_version").fetchone()[0])
+        if version > len(MIGRATIONS):
+            raise StoreError(
+                f"This store was written by a newer version of Tercet ({path}). Use that version; "
+                "nothing was changed."
+            )
+        if 0 < version < len(MIGRATIONS):
+            self.back_up(path.with_name(f"tercet-before-version-{len(MIGRATIONS)}.db"))
+        for number in range(version, len(MIGRATIONS)):
+            self._db.execute("BEGIN IMMEDIATE")
+            for statement in MIGRATIONS[number]:
+                self._db.execute(statement)
+            self._db.execute(f"PRAGMA user_version = {number + 1}")
+            self._db.execute("COMMIT")
+
+    def back_up(self, target: Path) -> None:
+        """Copy the database safely while it is open."""
+        copy = sqlite3.connect(target)
+        try:
+            self._db.backup(copy)
+        finally:
+            copy.close()
+
+    def close(self) -> None:
+        """Close the file and let go of the lock."""
+        self._db.close()
+        self._lock.close()
+
+    # Reading -----------------------------------------------------------------------------
+
+    def rows(self, sql: str, values: Sequence[Any] | Mapping[str, Any] = ()) -> list[sqlite3.Row]:
+        """Run a query; only modules of the store call this."""
+        try:
+            return self._db.execute(sql, values).fetchall()
+        except sqlite3.DatabaseError as error:
+            raise StoreError(f"The store could not be read: {error}.") from error
+
+    # Writing -----------------------------------------------------------------------------
+
+    @contextmanager
+    def atomic(self, step: str, token: object = None) -> Iterator[None]:
+        """Open a transaction that is one undo step named ``step``.
+
+        A step with the same token as the one before is merged with it (batches of one import,
+        edits of one field).
+        """
+        if self._step is not None:
+            raise RuntimeError("a step is already open")
+        self._step = Step(step, token)
+        try:
+            self._db.execute("BEGIN IMMEDIATE")
+            yield
+            self._db.execute("COMMIT")
+        except BaseException as error:
+            self._step = None
+            if self._db.in_transaction:
+                self._db.execute("ROLLBACK")
+            if isinstance(error, sqlite3.DatabaseError):
+                raise StoreError(
+                    f"Nothing was saved: {error}. Make room on the disk that holds {self.folder}."
+                ) from error
+            raise
+        done, self._step = self._step, None
+        if not done.rows:
+            return
+        self._redo.clear()
+        if self._undo and token is not None and self._undo[-1].token == token:
+            self._undo[-1].rows += done.rows
+            self._undo[-1].name = step
+        else:
+            self._undo.append(done)
+            del self._undo[:-STEPS_KEPT]
+
+    def put(self, table: str, row: Row) -> int:
+        """Insert a row or replace the one with its key; returns its row number."""
+        if self._step is None:
+            raise RuntimeError("writes need an open step")
+        keys = KEYS[table]
+        earlier = None
+        if all(row.get(key) is not None for key in keys):
+            earlier = self._fetch(table, tuple(row[key] for key in keys))
+        later = {**(earlier or {}), **row}
+        number = self._write(table, later)
+        if len(keys) == 1 and later.get(keys[0]) is None:
+            later[keys[0]] = number
+        key = tuple(later[name] for name in keys)
+        if earlier != later:
+            # Columns left to their defaults are read back, so that redo writes the whole row.
+            self._step.rows.append((table, key, earlier, self._fetch(table, key)))
+        return number
+
+    def remove(self, table: str, *key: Any) -> None:
+        """Remove the row with this key, if there."""
+        if self._step is None:
+            raise RuntimeError("writes need an open step")
+        earlier = self._fetch(table, key)
+        if earlier is not None:
+            self._delete(table, key)
+            self._step.rows.append((table, key, earlier, None))
+
+    def put_streams(self, sha256: str, part: int, packed: Mapping[str, bytes]) -> None:
+        """Keep the packed streams of a file's part; they belong to the file, not to undo."""
+        if self._step is None:
+            raise RuntimeError("writes need an open step")
+        self._db.executemany(
+            "INSERT OR REPLACE INTO stream (sha256, part, name, data) VALUES (?, ?, ?, ?)",
+            [(sha256, part, name, data) for name, data in packed.items()],
+        )
+
+    def purge(self) -> None:
+        """Remove streams and originals that no file refers to; call only with nothing to undo."""
+        self._db.execute("BEGIN IMMEDIATE")
+        self._db.execute("DELETE FROM stream WHERE sha256 NOT IN (SELECT sha256 FROM file)")
+        self._db.execute("COMMIT")
+        self.originals.purge({row["sha256"] for row in self.rows("SELECT sha256 FROM file")})
+
+    # Undo --------------------------------------------------------------------------------
+
+    @property
+    def undo_name(self) -> str | None:
+        """Name of the step that undo would take back."""
+        return self._undo[-1].name if self._undo else None
+
+    @property
+    def redo_name(self) -> str | None:
+        """Name of the step that redo would bring back."""
+        return self._redo[-1].name if self._redo else None
+
+    def undo(self) -> Step | None:
+        """Take back the last step, in one transaction."""
+        if not self._undo:
+            return None
+        step = self._undo[-1]
+        self._replay([(table, key, earlier) for table, key, earlier, _ in reversed(step.rows)])
+        self._redo.append(self._undo.pop())
+        return step
+
+    def redo(self) -> Step | None:
+        """Bring back the last undone step, in one transaction."""
+        if not self._redo:
+            return None
+        step = self._redo[-1]
+        self._replay([(table, key, later) for table, key, _, later in step.rows])
+        self._undo.append(self._redo.pop())
+        return step
+
+    def _replay(self, rows: Sequence[tuple[str, tuple[Any, ...], Row | None]]) -> None:
+        self._db.execute("BEGIN IMMEDIATE")
+        try:
+            for table, key, row in rows:
+                if row is None:
+                    self._delete(table, key)
+                else:
+                    self._write(table, row)
+            self._db.execute("COMMIT")
+        except BaseException:
+            if self._db.in_transaction:
+                self._db.execute("ROLLBACK")
+            raise
+
+    def _fetch(self, table: str, key: tuple[Any, ...]) -> Row | None:
+        where = " AND ".join(f"{name} = ?" for name in KEYS[table])
+        found = self._db.execute(f"SELECT * FROM {table} WHERE {where}", key).fetchone()
+        return dict(found) if found is not None else None
+
+    def _write(self, table: str, row: Row) -> int:
+        names = ", ".join(f'"{name}"' for name in row)
+        marks = ", ".join("?" for _ in row)
+        cursor = self._db.execute(
+            f"INSERT OR REPLACE INTO {table} ({names}) VALUES ({marks})", tuple(row.values())
+        )
+        return int(cursor.lastrowid or 0)
+
+    def _delete(self, table: str, key: tuple[Any, ...]) -> None:
+        where = " AND ".join(f"{name} = ?" for name in KEYS[table])
+        self._db.execute(f"DELETE FROM {table} WHERE {where}", key)

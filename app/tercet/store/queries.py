@@ -1,0 +1,247 @@
+"""Every named question to the store; rows become domain objects here."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from tercet.domain import Block, DatedThresholds, Race
+from tercet.engine.scale import Thresholds
+from tercet.store.database import Row, Store
+
+FIELDS = ("lt1_hr", "lt2_hr", "lt1_speed", "lt2_speed", "hr_rest", "hr_max")
+SECONDS = ("easy_s", "moderate_s", "hard_s", "not_running_s", "unjudged_s")
+METRES = ("easy_m", "moderate_m", "hard_m", "not_running_m", "unjudged_m")
+
+
+@dataclass(frozen=True)
+class FileRow:
+    """A file that was once dropped, and what became of it."""
+
+    sha256: str
+    name: str
+    folder: str
+    format: str
+    status: str
+    problem: str
+    taken_in: str
+    put_away: bool
+
+
+def setting(store: Store, name: str, default: str = "") -> str:
+    """A setting's value, or the default."""
+    found = store.rows("SELECT value FROM setting WHERE name = ?", (name,))
+    return str(found[0]["value"]) if found else default
+
+
+def thresholds(store: Store) -> list[DatedThresholds]:
+    """The dated thresholds, oldest first."""
+    return [
+        DatedThresholds(
+            start=date.fromisoformat(row["start"]),
+            values=Thresholds(**{name: row[name] for name in FIELDS}),
+            source=row["source"],
+            estimated=bool(row["estimated"]),
+            interval=json.loads(row["interval"]),
+            id=row["id"],
+        )
+        for row in store.rows("SELECT * FROM threshold ORDER BY start, id")
+    ]
+
+
+def threshold_row(entry: DatedThresholds) -> Row:
+    """A row to put for dated thresholds."""
+    return {
+        "id": entry.id,
+        "start": entry.start.isoformat(),
+        **{name: getattr(entry.values, name) for name in FIELDS},
+        "source": entry.source,
+        "estimated": int(entry.estimated),
+        "interval": json.dumps(dict(entry.interval)),
+    }
+
+
+def blocks(store: Store) -> list[Block]:
+    """The season's blocks, oldest first."""
+    return [
+        Block(
+            date.fromisoformat(row["start"]),
+            date.fromisoformat(row["end"]),
+            row["name"],
+            row["kind"],
+            row["easy_target"],
+            row["id"],
+        )
+        for row in store.rows("SELECT * FROM block ORDER BY start")
+    ]
+
+
+def races(store: Store) -> list[Race]:
+    """The races, oldest first."""
+    return [
+        Race(date.fromisoformat(row["day"]), row["name"], row["distance_m"], row["id"])
+        for row in store.rows("SELECT * FROM race ORDER BY day")
+    ]
+
+
+_SESSION_COLUMNS = (
+    "r.id, r.day, r.start_utc, r.utc_offset_s, r.name, r.sport, r.kind, r.elapsed_s, r.moving_s, "
+    "r.distance_m, r.hr_mean, r.climb_m, r.effort, r.note, r.channels, r.format, r.sha256, r.part, "
+    "r.device, r.damage, j.threshold_id, j.words, t.estimated, "
+    + ", ".join(f"j.{name}" for name in (*SECONDS, *METRES))
+)
+_SESSIONS = (
+    f"SELECT {_SESSION_COLUMNS} FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
+    "LEFT JOIN threshold t ON t.id = j.threshold_id"
+)
+
+
+def sessions(store: Store) -> list[sqlite3.Row]:
+    """All sessions with their sums, oldest first."""
+    return store.rows(f"{_SESSIONS} ORDER BY r.start_utc, r.id")
+
+
+def session(store: Store, run_id: int) -> sqlite3.Row | None:
+    """One session with its sums."""
+    found = store.rows(f"{_SESSIONS} WHERE r.id = ?", (run_id,))
+    return found[0] if found else None
+
+
+def run(store: Store, run_id: int) -> sqlite3.Row | None:
+    """A run's whole row."""
+    found = store.rows("SELECT * FROM run WHERE id = ?", (run_id,))
+    return found[0] if found else None
+
+
+def run_ids(store: Store, sport: str = "running") -> list[int]:
+    """Ids of all runs of a sport, oldest first."""
+    found = store.rows("SELECT id FROM run WHERE sport = ? ORDER BY start_utc", (sport,))
+    return [row["id"] for row in found]
+
+
+def first_day(store: Store) -> date | None:
+    """Local day of the first running session."""
+    found = store.rows("SELECT MIN(day) AS first FROM run WHERE sport = 'running'")[0]["first"]
+    return date.fromisoformat(found) if found else None
+
+
+def fingerprints(store: Store) -> list[str]:
+    """The stored fingerprints of all running, oldest first."""
+    found = store.rows("SELECT fingerprint FROM run WHERE sport = 'running' ORDER BY start_utc")
+    return [row["fingerprint"] for row in found if row["fingerprint"]]
+
+
+def runs_between(store: Store, low_utc: float, high_utc: float) -> list[sqlite3.Row]:
+    """Runs that start in a span of UTC seconds."""
+    return store.rows(
+        "SELECT id, sha256, part, start_utc, elapsed_s, distance_m, records, channels, format, "
+        "name, sport FROM run WHERE start_utc BETWEEN ? AND ?",
+        (low_utc, high_utc),
+    )
+
+
+def streams(store: Store, sha256: str, part: int) -> dict[str, bytes]:
+    """The packed streams of a file's part."""
+    found = store.rows(
+        "SELECT name, data FROM stream WHERE sha256 = ? AND part = ?", (sha256, part)
+    )
+    return {row["name"]: row["data"] for row in found}
+
+
+def attachments(store: Store, run_id: int) -> list[tuple[str, int]]:
+    """Content and part of what is attached to a run."""
+    found = store.rows("SELECT sha256, part FROM attachment WHERE run_id = ?", (run_id,))
+    return [(row["sha256"], row["part"]) for row in found]
+
+
+def is_used(store: Store, sha256: str) -> bool:
+    """Whether any run or attachment still comes from this content."""
+    return bool(
+        store.rows(
+            "SELECT 1 FROM run WHERE sha256 = :s "
+            "UNION ALL SELECT 1 FROM attachment WHERE sha256 = :s",
+            {"s": sha256},
+        )
+    )
+
+
+def judgement(store: Store, run_id: int) -> sqlite3.Row | None:
+    """A run's whole judgement row."""
+    found = store.rows("SELECT * FROM judgement WHERE run_id = ?", (run_id,))
+    return found[0] if found else None
+
+
+def file(store: Store, sha256: str) -> FileRow | None:
+    """A file by its content."""
+    found = store.rows("SELECT * FROM file WHERE sha256 = ?", (sha256,))
+    return _file(found[0]) if found else None
+
+
+def known_files(store: Store) -> set[str]:
+    """Contents that were taken in before."""
+    return {row["sha256"] for row in store.rows("SELECT sha256 FROM file")}
+
+
+def files_to_look_at(store: Store) -> list[FileRow]:
+    """Files that gave no run and were not put away, refused ones first, then by date."""
+    found = store.rows(
+        "SELECT * FROM file WHERE put_away = 0 AND (status IN ('refused', 'passed over') "
+        "OR (problem != '' AND status = 'run')) ORDER BY status != 'refused', taken_in, name"
+    )
+    return [_file(row) for row in found]
+
+
+def last_taken_in(store: Store) -> str:
+    """When the last file came in, ISO 8601, or nothing."""
+    return str(store.rows("SELECT MAX(taken_in) AS last FROM file")[0]["last"] or "")
+
+
+def counts(store: Store) -> dict[str, int]:
+    """How many files ended in each status."""
+    found = store.rows("SELECT status, COUNT(*) AS n FROM file GROUP BY status")
+    return {row["status"]: row["n"] for row in found}
+
+
+def _file(row: Mapping[str, Any] | sqlite3.Row) -> FileRow:
+    return FileRow(
+        row["sha256"],
+        row["name"],
+        row["folder"],
+        row["format"],
+        row["status"],
+        row["problem"],
+        row["taken_in"],
+        bool(row["put_away"]),
+    )
+
+
+def block_rows(entries: Sequence[Block]) -> list[Row]:
+    """Rows to put for blocks."""
+    return [
+        {
+            "id": block.id,
+            "start": block.start.isoformat(),
+            "end": block.end.isoformat(),
+            "name": block.name,
+            "kind": block.kind,
+            "easy_target": block.easy_target,
+        }
+        for block in entries
+    ]
+
+
+def race_rows(entries: Sequence[Race]) -> list[Row]:
+    """Rows to put for races."""
+    return [
+        {
+            "id": race.id,
+            "day": race.day.isoformat(),
+            "name": race.name,
+            "distance_m": race.distance_m,
+        }
+        for race in entries
+    ]

@@ -1,0 +1,60 @@
+"""The store's tables, as numbered steps; each runs in one transaction with its number."""
+
+#: One entry a version; never edit an entry that has been released, add one.
+MIGRATIONS: tuple[tuple[str, ...], ...] = (
+    (
+        "CREATE TABLE setting (name TEXT PRIMARY KEY, value TEXT NOT NULL)",
+        # status: run, same run, other sport, refused, passed over, season file
+        """CREATE TABLE file (
+            sha256 TEXT PRIMARY KEY, name TEXT NOT NULL, folder TEXT NOT NULL,
+            size INTEGER NOT NULL, format TEXT NOT NULL, status TEXT NOT NULL,
+            problem TEXT NOT NULL, taken_in TEXT NOT NULL,
+            put_away INTEGER NOT NULL DEFAULT 0)""",
+        """CREATE TABLE run (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, sha256 TEXT NOT NULL, part INTEGER NOT NULL,
+            start_utc REAL NOT NULL, utc_offset_s INTEGER NOT NULL, day TEXT NOT NULL,
+            sport TEXT NOT NULL, kind TEXT NOT NULL, name TEXT NOT NULL, device TEXT NOT NULL,
+            format TEXT NOT NULL, records INTEGER NOT NULL, channels TEXT NOT NULL,
+            elapsed_s REAL NOT NULL, moving_s REAL NOT NULL, distance_m REAL NOT NULL,
+            hr_mean REAL, hr_max REAL, climb_m REAL, fingerprint TEXT NOT NULL,
+            stops TEXT NOT NULL, laps TEXT NOT NULL, damage TEXT NOT NULL,
+            note TEXT NOT NULL DEFAULT '', effort INTEGER)""",
+        "CREATE INDEX run_start ON run (start_utc)",
+        """CREATE TABLE attachment (
+            sha256 TEXT NOT NULL, part INTEGER NOT NULL, run_id INTEGER NOT NULL,
+            PRIMARY KEY (sha256, part))""",
+        """CREATE TABLE stream (
+            sha256 TEXT NOT NULL, part INTEGER NOT NULL, name TEXT NOT NULL, data BLOB NOT NULL,
+            PRIMARY KEY (sha256, part, name)) WITHOUT ROWID""",
+        """CREATE TABLE judgement (
+            run_id INTEGER PRIMARY KEY, method INTEGER NOT NULL, threshold_id INTEGER,
+            easy_s REAL NOT NULL, moderate_s REAL NOT NULL, hard_s REAL NOT NULL,
+            not_running_s REAL NOT NULL, unjudged_s REAL NOT NULL,
+            easy_m REAL NOT NULL, moderate_m REAL NOT NULL, hard_m REAL NOT NULL,
+            not_running_m REAL NOT NULL, unjudged_m REAL NOT NULL,
+            shades BLOB NOT NULL, repetitions TEXT NOT NULL, words TEXT NOT NULL,
+            mends TEXT NOT NULL, remarks TEXT NOT NULL)""",
+        """CREATE TABLE threshold (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, start TEXT NOT NULL,
+            lt1_hr REAL, lt2_hr REAL, lt1_speed REAL, lt2_speed REAL, hr_rest REAL, hr_max REAL,
+            source TEXT NOT NULL, estimated INTEGER NOT NULL, interval TEXT NOT NULL)""",
+        """CREATE TABLE block (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, start TEXT NOT NULL, "end" TEXT NOT NULL,
+            name TEXT NOT NULL, kind TEXT NOT NULL, easy_target REAL NOT NULL)""",
+        """CREATE TABLE race (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, day TEXT NOT NULL, name TEXT NOT NULL,
+            distance_m REAL)""",
+    ),
+)
+
+#: Key columns of the tables that undo follows.
+KEYS: dict[str, tuple[str, ...]] = {
+    "setting": ("name",),
+    "file": ("sha256",),
+    "run": ("id",),
+    "attachment": ("sha256", "part"),
+    "judgement": ("run_id",),
+    "threshold": ("id",),
+    "block": ("id",),
+    "race": ("id",),
+}
