@@ -1,0 +1,114 @@
+"""Starts the program: builds the store's library and the window and hands one to the other."""
+
+from __future__ import annotations
+
+import multiprocessing
+import os
+import sys
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+
+from tercet import cli, resources
+from tercet.library import season
+from tercet.library.library import Library
+from tercet.store.errors import StoreError
+
+#: Environment variable that names the store's folder.
+STORE_VARIABLE = "TERCET_STORE"
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the program; gives the exit code."""
+    multiprocessing.freeze_support()
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    try:
+        if given[:1] == ["tally"]:
+            return cli.run_tally(given[1:], sys.stdout)
+        return _window(given)
+    except (cli.UsageError, StoreError) as error:
+        return cli.complain(str(error))
+    except BrokenPipeError:
+        # The reader of our output went away (as `head` does); nothing is left to say.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 1
+    except KeyboardInterrupt:
+        return 130
+
+
+def store_folder(store: Path | None, demo: bool) -> Path:
+    """Where everything is kept: asked for, named by the environment, or the user's data folder."""
+    import platformdirs
+
+    if store is not None:
+        return store.expanduser().resolve()
+    if demo:
+        return Path(platformdirs.user_data_dir("Tercet", appauthor=False)) / "demo"
+    if os.environ.get(STORE_VARIABLE):
+        return Path(os.environ[STORE_VARIABLE]).expanduser().resolve()
+    return Path(platformdirs.user_data_dir("Tercet", appauthor=False)) / "store"
+
+
+def _window(given: Sequence[str]) -> int:
+    asked = cli.parser().parse_args(given)
+    for path in asked.paths:
+        if not path.exists():
+            raise cli.UsageError(f"there is no {path}")
+    library = Library(store_folder(asked.store, asked.demo))
+    try:
+        paths = [Path(path).resolve() for path in asked.paths]
+        samples = resources.samples()
+        if asked.demo and not library.call(season.season).session_count:
+            paths.insert(0, samples)
+        why_not = "pictures were asked for" if asked.pictures is not None else no_display()
+        if why_not is None:
+            from tercet.ui import application
+
+            return application.run(library, paths, demo=asked.demo)
+        return _without_window(library, paths, asked.pictures, why_not)
+    finally:
+        library.close()
+
+
+def no_display() -> str | None:
+    """Say why no window can open here; None if one can."""
+    if sys.platform.startswith("linux") and not os.environ.get("QT_QPA_PLATFORM"):
+        if not (os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY")):
+            return "there is no display on this machine"
+    try:
+        import PySide6.QtWidgets  # noqa: F401
+    except ImportError as error:
+        return f"Qt cannot load ({error})"
+    return None
+
+
+def _without_window(
+    library: Library, paths: Sequence[Path], pictures: Path | None, why_not: str
+) -> int:
+    """Do the main job where no window can open: take in, print the blocks, write pictures."""
+    if paths:
+        report = library.take_in(paths)
+        sys.stdout.write(f"{report.words}\n")
+        for item in report.taken:
+            if item.outcome == "refused":
+                sys.stdout.write(f"not read: {Path(item.path).name}: {item.detail}\n")
+    view = library.call(season.season, date.today())
+    cli.write_block_table(view, sys.stdout)
+    folder = pictures or Path("tercet-pictures")
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    try:
+        from tercet.ui import portraits
+
+        for picture in portraits.write(library, folder.resolve()):
+            sys.stdout.write(f"picture: {picture}\n")
+    except ImportError as error:
+        sys.stdout.write(
+            f"no pictures: Qt cannot load ({error}); on Debian, apt-get install libegl1 libgl1 "
+            "libxkbcommon0 libfontconfig1 libdbus-1-3 mends that\n"
+        )
+    sys.stdout.write(f"No window opened: {why_not}.\n")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

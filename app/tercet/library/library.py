@@ -1,0 +1,250 @@
+"""The one door for screens and the command line: a store, its thread, and the long jobs over it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
+from dataclasses import dataclass, replace
+from datetime import date
+from pathlib import Path
+from threading import Event
+from typing import Any, Concatenate, ParamSpec, TypeVar
+
+import numpy as np
+
+from tercet.domain import Changes, DatedThresholds
+from tercet.engine import estimate
+from tercet.library import importing, operations, reading
+from tercet.library.importing import Progress, Report
+from tercet.library.reading import Row
+from tercet.store import queries
+from tercet.store.database import Store
+
+P = ParamSpec("P")
+T = TypeVar("T")
+#: Fewer runs than this are judged again in this process.
+FEW_RUNS = 12
+
+
+def _ignore(_: Progress) -> None:
+    return None
+
+
+@dataclass(frozen=True)
+class Preview:
+    """What other thresholds would change: sums before and after by shade, and how many runs."""
+
+    entries: tuple[DatedThresholds, ...]
+    judgements: dict[int, Row]
+    before: tuple[float, ...]
+    after: tuple[float, ...]
+    changed: int
+
+
+class Library:
+    """A runner's record. Every call to the store goes through one thread of its own."""
+
+    def __init__(self, folder: Path) -> None:
+        self._store = Store(folder)
+        self._store.purge()
+        self.folder = folder
+        self._thread = ThreadPoolExecutor(1, thread_name_prefix="tercet-store")
+
+    def submit(
+        self, call: Callable[Concatenate[Store, P], T], *args: P.args, **kwargs: P.kwargs
+    ) -> Future[T]:
+        """Run a function of the store in its thread."""
+        return self._thread.submit(call, self._store, *args, **kwargs)
+
+    def call(
+        self, call: Callable[Concatenate[Store, P], T], *args: P.args, **kwargs: P.kwargs
+    ) -> T:
+        """Run a function of the store in its thread and wait for it."""
+        return self.submit(call, *args, **kwargs).result()
+
+    def close(self) -> None:
+        """Wait for what runs, then close the store."""
+        self._thread.shutdown(wait=True)
+        self._store.close()
+
+    def undo_names(self) -> tuple[str | None, str | None]:
+        """Names of the steps that undo and redo would act on."""
+        return self._store.undo_name, self._store.redo_name
+
+    # Importing ---------------------------------------------------------------------------
+
+    def take_in(
+        self,
+        paths: Sequence[str | Path],
+        progress: Callable[[Progress], None] = _ignore,
+        stop: Event | None = None,
+    ) -> Report:
+        """Take in files and folders; estimate thresholds if there are none yet. Blocks.
+
+        All of it is one undo step.
+        """
+        stop = stop or Event()
+        token = object()
+        found = importing.find_files(paths)
+        # A season file among them comes first, so that runs are judged once.
+        found.sort(key=lambda place: place.suffix.lower() != ".toml")
+        seasons = [place for place in found if place.suffix.lower() == ".toml"]
+        rest = found[len(seasons) :]
+        report = Report()
+        for part in (seasons, rest):
+            if not part:
+                continue
+            done = len(report.taken)
+            step = report_step(report)
+            known, entries, zone = self.call(_needs)
+            more = importing.read_and_take_in(
+                part,
+                known=known,
+                thresholds=entries,
+                zone=zone,
+                save=lambda batch, step=step: self.call(operations.take_in, batch, token, step),  # type: ignore[misc]
+                progress=lambda p, done=done: progress(  # type: ignore[misc]
+                    replace(p, done=p.done + done, total=len(found))
+                ),
+                stop=stop,
+            )
+            report.taken += more.taken
+            report.changes |= more.changes
+            report.stopped |= more.stopped
+        if any(item.outcome == "season file" for item in report.taken):
+            report.changes |= self.judge_all_again(token=token, stop=Event())
+        report.changes |= self._estimate_if_needed(token, progress)
+        return report
+
+    def _estimate_if_needed(self, token: object, progress: Callable[[Progress], None]) -> Changes:
+        entries, ids = self.call(lambda store: (queries.thresholds(store), queries.run_ids(store)))
+        if entries or not ids:
+            return Changes()
+        guess = self.estimate()
+        if guess is None:
+            return Changes()
+        preview = self.preview([guess], progress)
+        return self.use(preview, "Add recordings", token)
+
+    # Thresholds --------------------------------------------------------------------------
+
+    def estimate(
+        self, *, maximum: float | None = None, race: estimate.Estimate | None = None
+    ) -> DatedThresholds | None:
+        """Estimate thresholds from all runs and what else is known; in force from the first run."""
+        texts, first = self.call(
+            lambda store: (queries.fingerprints(store), queries.first_day(store))
+        )
+        runs = [fingerprint_of(text) for text in texts]
+        found = estimate.from_runs(runs, maximum=maximum, race=race)
+        if found is None:
+            return None
+        return DatedThresholds(
+            first or date.today(), found.values, found.source, True, dict(found.interval)
+        )
+
+    def preview(
+        self,
+        entries: Sequence[DatedThresholds],
+        progress: Callable[[Progress], None] = _ignore,
+        stop: Event | None = None,
+    ) -> Preview:
+        """Judge all running by other thresholds without changing anything. Blocks."""
+        ordered = sorted(entries, key=lambda entry: entry.start)
+        numbered = [replace(entry, id=k) for k, entry in enumerate(ordered)]
+        judgements = self._judge(numbered, progress, stop or Event())
+        rows = self.call(queries.sessions)
+        before, after, changed = np.zeros(5), np.zeros(5), 0
+        for row in rows:
+            new = judgements.get(row["id"])
+            if new is None:
+                continue
+            old = np.array([row[name] or 0.0 for name in queries.SECONDS])
+            now = np.array([new[name] for name in queries.SECONDS])
+            before, after = before + old, after + now
+            changed += bool(np.abs(old - now).max() >= 1.0)
+        return Preview(
+            tuple(ordered), judgements, tuple(before.tolist()), tuple(after.tolist()), changed
+        )
+
+    def use(self, preview: Preview, step: str, token: object = None) -> Changes:
+        """Apply what was previewed, as one undo step."""
+        return self.call(
+            operations.set_thresholds,
+            preview.entries,
+            preview.judgements,
+            step=step,
+            token=token,
+        )
+
+    def judge_all_again(
+        self,
+        progress: Callable[[Progress], None] = _ignore,
+        *,
+        token: object = None,
+        stop: Event | None = None,
+        step: str = "Judge all runs again",
+    ) -> Changes:
+        """Judge every stored run by the stored thresholds. Blocks."""
+        entries = self.call(queries.thresholds)
+        rows = self._judge(entries, progress, stop or Event())
+        return (
+            self.call(operations.judge_again, rows, step=step, token=token) if rows else Changes()
+        )
+
+    def _judge(
+        self,
+        entries: Sequence[DatedThresholds],
+        progress: Callable[[Progress], None],
+        stop: Event,
+    ) -> dict[int, Row]:
+        ids = self.call(queries.run_ids)
+        workers: importing.Workers = (
+            importing.Workers() if len(ids) >= FEW_RUNS else importing.Here()
+        )
+
+        def calls() -> Any:
+            for run_id in ids:
+                row, packed = self.call(_stored, run_id)
+                entry = reading.in_force(entries, date.fromisoformat(row["day"]))
+                yield str(run_id), reading.judge_again, (packed, row["stops"], entry)
+
+        judged: dict[int, Row] = {}
+        try:
+            for label, result in importing.in_order_of_ending(workers, calls(), stop):
+                if result is not None:
+                    judged[int(label)] = result
+                progress(Progress(len(judged), len(ids), "judging"))
+        finally:
+            workers.close()
+        return {} if stop.is_set() else judged
+
+
+def report_step(report: Report) -> str:
+    """Name of an import's undo step."""
+    return report.changes.step or "Add recordings"
+
+
+def fingerprint_of(text: str) -> estimate.Fingerprint:
+    """A stored fingerprint."""
+    table: Mapping[str, Any] = json.loads(text)
+    values: dict[str, Any] = {
+        name: tuple(value) if isinstance(value, list) else value for name, value in table.items()
+    }
+    return estimate.Fingerprint(**values)
+
+
+def _needs(store: Store) -> tuple[set[str], list[DatedThresholds], str]:
+    return (
+        queries.known_files(store),
+        queries.thresholds(store),
+        queries.setting(store, "zone"),
+    )
+
+
+def _stored(store: Store, run_id: int) -> tuple[Row, dict[str, bytes]]:
+    row = queries.run(store, run_id)
+    if row is None:
+        raise LookupError(f"no run {run_id}")
+    return dict(row), queries.streams(store, row["sha256"], row["part"])

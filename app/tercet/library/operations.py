@@ -1,0 +1,361 @@
+"""One function for each thing a user does: one transaction, one undo step, and what it changed."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
+from itertools import pairwise
+from pathlib import Path
+
+from tercet.domain import Block, Changes, DatedThresholds, Race
+from tercet.engine import check_thresholds
+from tercet.library.reading import ReadFile, ReadRun, Row
+from tercet.library.season_file import SeasonFile
+from tercet.store import queries
+from tercet.store.database import Step, Store
+
+#: Two recordings are one run if they start within this ... [s]
+SAME_START_S = 300.0
+#: ... share this much of the shorter one's time ...
+SAME_OVERLAP = 0.8
+#: ... and differ by no more than this in distance.
+SAME_DISTANCE = 0.05
+
+
+@dataclass(frozen=True)
+class Taken:
+    """What became of one file of an import; ``outcome`` is what the list shows."""
+
+    path: str
+    outcome: str  # new, already here, same run, other sport, refused, passed over, season file
+    detail: str = ""
+    sha256: str = ""
+
+
+def take_in(
+    store: Store, files: Sequence[ReadFile], token: object, step: str
+) -> tuple[list[Taken], Changes]:
+    """Take read files into the store; files already there add nothing."""
+    taken: list[Taken] = []
+    known = {file.sha256 for file in files if queries.file(store, file.sha256) is not None}
+    for file in files:
+        if file.sha256 and file.sha256 not in known:
+            store.originals.keep(file.sha256, file.data)
+    with store.atomic(step, token):
+        for file in files:
+            if not file.sha256:
+                taken.append(Taken(file.path, "refused", file.problem))
+            elif file.sha256 in known:
+                taken.append(Taken(file.path, "already here", sha256=file.sha256))
+            else:
+                known.add(file.sha256)
+                taken.append(_take_file(store, file))
+    changes = Changes(runs=True, files=True, step=step)
+    if any(item.outcome == "season file" for item in taken):
+        changes |= Changes(thresholds=True, plan=True, settings=True)
+    return taken, changes
+
+
+def _take_file(store: Store, file: ReadFile) -> Taken:
+    status, detail = file.status, file.problem
+    if file.season is not None:
+        detail = _apply_season(store, file.season)
+    elif file.status == "read":
+        same: list[str] = []
+        sports: list[str] = []
+        for item in file.runs:
+            words = _take_run(store, file.sha256, item)
+            if words:
+                same.append(words)
+            else:
+                sports.append(str(item.run["sport"]))
+        if not sports:
+            status, detail = "same run", same[0]
+        elif all(sport != "running" for sport in sports):
+            status, detail = "other sport", f"{sports[0]}: kept, not counted as running"
+        else:
+            status = "run"
+    place = Path(file.path)
+    store.put(
+        "file",
+        {
+            "sha256": file.sha256,
+            "name": place.name,
+            "folder": str(place.parent),
+            "size": len(file.data),
+            "format": file.format,
+            "status": status,
+            "problem": file.problem if status == "run" else detail,
+            "taken_in": datetime.now(UTC).isoformat(timespec="seconds"),
+        },
+    )
+    return Taken(file.path, "new" if status == "run" else status, detail, file.sha256)
+
+
+def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
+    """Put a run, or attach it to the run it is; gives words if it was attached."""
+    part = int(item.run["part"])
+    store.put_streams(sha256, part, item.streams)
+    other = _same_run(store, item.run)
+    if other is None:
+        number = store.put("run", {**item.run, "sha256": sha256})
+        store.put("judgement", {**item.judgement, "run_id": number})
+        return ""
+    words = f"the same run as {other['name'] or other['format'] + ' recording'} of {_when(other)}"
+    if _richness(item.run) > _richness(other):
+        store.put(
+            "attachment", {"sha256": other["sha256"], "part": other["part"], "run_id": other["id"]}
+        )
+        store.put("run", {**item.run, "sha256": sha256, "id": other["id"]})
+        store.put("judgement", {**item.judgement, "run_id": other["id"]})
+        return f"{words}; this one holds more and is shown"
+    store.put("attachment", {"sha256": sha256, "part": part, "run_id": other["id"]})
+    return f"{words}; counted once"
+
+
+def _when(row: Row) -> str:
+    moment = datetime.fromtimestamp(row["start_utc"] + row["utc_offset_s"], UTC)
+    return f"{moment.day} {moment:%B %Y, %H:%M}"
+
+
+def _richness(row: Row) -> tuple[int, int]:
+    return len(str(row["channels"]).split()), int(row["records"])
+
+
+def _same_run(store: Store, run: Row) -> Row | None:
+    start, elapsed = float(run["start_utc"]), float(run["elapsed_s"])
+    for row in queries.runs_between(store, start - SAME_START_S, start + SAME_START_S):
+        other = dict(row)
+        shorter = min(elapsed, other["elapsed_s"])
+        shared = min(start + elapsed, other["start_utc"] + other["elapsed_s"]) - max(
+            start, other["start_utc"]
+        )
+        if shorter <= 0 or shared < SAME_OVERLAP * shorter:
+            continue
+        longer_m = max(run["distance_m"], other["distance_m"])
+        apart = abs(run["distance_m"] - other["distance_m"])
+        if min(run["distance_m"], other["distance_m"]) > 0 and apart > SAME_DISTANCE * longer_m:
+            continue
+        return other
+    return None
+
+
+def _apply_season(store: Store, season: SeasonFile) -> str:
+    """Put a season file's parts in place of what they replace."""
+    said = []
+    if season.runner:
+        store.put("setting", {"name": "runner", "value": season.runner})
+    if season.zone:
+        store.put("setting", {"name": "zone", "value": season.zone})
+    if season.thresholds:
+        _replace_thresholds(store, season.thresholds)
+        said.append(f"{len(season.thresholds)} dated thresholds")
+    if season.blocks:
+        _replace_blocks(store, season.blocks)
+        said.append(f"{len(season.blocks)} blocks")
+    if season.races:
+        _replace_races(store, season.races)
+        said.append(f"{len(season.races)} races")
+    return ", ".join(said)
+
+
+def _replace_thresholds(store: Store, entries: Sequence[DatedThresholds]) -> list[DatedThresholds]:
+    keep = {entry.id for entry in entries if entry.id is not None}
+    for old in queries.thresholds(store):
+        if old.id not in keep:
+            store.remove("threshold", old.id)
+    return [
+        replace(entry, id=store.put("threshold", queries.threshold_row(entry)))
+        if entry.id is None
+        else _kept(store, entry)
+        for entry in entries
+    ]
+
+
+def _kept(store: Store, entry: DatedThresholds) -> DatedThresholds:
+    store.put("threshold", queries.threshold_row(entry))
+    return entry
+
+
+def _replace_blocks(store: Store, blocks: Sequence[Block]) -> None:
+    keep = {block.id for block in blocks if block.id is not None}
+    for old in queries.blocks(store):
+        if old.id not in keep:
+            store.remove("block", old.id)
+    for row in queries.block_rows(blocks):
+        store.put("block", row)
+
+
+def _replace_races(store: Store, races: Sequence[Race]) -> None:
+    keep = {race.id for race in races if race.id is not None}
+    for old in queries.races(store):
+        if old.id not in keep:
+            store.remove("race", old.id)
+    for row in queries.race_rows(races):
+        store.put("race", row)
+
+
+def set_thresholds(
+    store: Store,
+    entries: Sequence[DatedThresholds],
+    judgements: dict[int, Row],
+    *,
+    step: str,
+    token: object = None,
+) -> Changes:
+    """Replace the dated thresholds and put the judgements made by them.
+
+    ``judgements`` holds a judgement row by run id; its ``threshold_id`` is the place of the
+    entry in ``entries``.
+
+    Raises
+    ------
+    ValueError
+        If a pair of values cannot be.
+    """
+    for entry in entries:
+        check_thresholds(entry.values)
+    with store.atomic(step, token):
+        stored = _replace_thresholds(store, entries)
+        put_judgements(store, judgements, [entry.id for entry in stored])
+    return Changes(runs=True, thresholds=True, step=step)
+
+
+def put_judgements(store: Store, judgements: dict[int, Row], ids: Sequence[int | None]) -> None:
+    """Put judgement rows inside an open step, their threshold place turned into its id."""
+    for run_id, row in judgements.items():
+        place = row["threshold_id"]
+        store.put(
+            "judgement",
+            {**row, "run_id": run_id, "threshold_id": None if place is None else ids[place]},
+        )
+
+
+def judge_again(
+    store: Store, judgements: dict[int, Row], *, step: str, token: object = None
+) -> Changes:
+    """Put new judgements made by the stored thresholds (ids already in the rows)."""
+    with store.atomic(step, token):
+        for run_id, row in judgements.items():
+            store.put("judgement", {**row, "run_id": run_id})
+    return Changes(runs=True, step=step)
+
+
+def set_plan(store: Store, blocks: Sequence[Block], races: Sequence[Race]) -> Changes:
+    """Replace blocks and races.
+
+    Raises
+    ------
+    ValueError
+        If two blocks overlap or one ends before it starts; the message names them.
+    """
+    ordered = sorted(blocks, key=lambda block: block.start)
+    for block in ordered:
+        if block.end < block.start:
+            raise ValueError(f'"{block.name}" ends before it starts')
+    for first, second in pairwise(ordered):
+        if second.start <= first.end:
+            raise ValueError(f'"{first.name}" and "{second.name}" overlap on {second.start}')
+    step = "Change blocks and races"
+    with store.atomic(step):
+        _replace_blocks(store, ordered)
+        _replace_races(store, races)
+    return Changes(plan=True, step=step)
+
+
+def set_note(store: Store, run_id: int, note: str) -> Changes:
+    """Keep a runner's note; quick edits of one note are one step."""
+    step = "Edit note"
+    with store.atomic(step, ("note", run_id)):
+        store.put("run", {"id": run_id, "note": note})
+    return Changes(runs=True, step=step)
+
+
+def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
+    """Keep the session RPE (CR-10) as said by the runner; None for not said.
+
+    Raises
+    ------
+    ValueError
+        Outside 0 to 10.
+    """
+    if effort is not None and not 0 <= effort <= 10:
+        raise ValueError("effort is said on a scale from 0 to 10")
+    step = "Set effort"
+    with store.atomic(step, ("effort", run_id)):
+        store.put("run", {"id": run_id, "effort": effort})
+    return Changes(runs=True, step=step)
+
+
+def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Changes:
+    """Say what sessions were: a sport, and for running its kind."""
+    step = "Change kind" if len(run_ids) == 1 else f"Change kind of {len(run_ids)} sessions"
+    with store.atomic(step):
+        for run_id in run_ids:
+            store.put("run", {"id": run_id, "sport": sport, "kind": kind})
+    return Changes(runs=True, step=step)
+
+
+def delete_runs(store: Store, run_ids: Sequence[int]) -> Changes:
+    """Delete sessions with the files they came from; undo brings them back."""
+    step = "Delete session" if len(run_ids) == 1 else f"Delete {len(run_ids)} sessions"
+    with store.atomic(step):
+        for run_id in run_ids:
+            row = queries.run(store, run_id)
+            if row is None:
+                continue
+            store.remove("judgement", run_id)
+            store.remove("run", run_id)
+            for sha256, part in queries.attachments(store, run_id):
+                store.remove("attachment", sha256, part)
+                if not queries.is_used(store, sha256):
+                    store.remove("file", sha256)
+            if not queries.is_used(store, row["sha256"]):
+                store.remove("file", row["sha256"])
+    return Changes(runs=True, files=True, step=step)
+
+
+def put_away(store: Store, sha256: str) -> Changes:
+    """Put a listed file out of sight; it is not read again."""
+    step = "Skip a file"
+    with store.atomic(step):
+        store.put("file", {"sha256": sha256, "put_away": 1})
+    return Changes(files=True, step=step)
+
+
+def set_setting(store: Store, name: str, value: str) -> Changes:
+    """Keep a setting that belongs to the store."""
+    with store.atomic(f"Change {name}", ("setting", name)):
+        store.put("setting", {"name": name, "value": value})
+    return Changes(settings=True, step=f"Change {name}")
+
+
+def undo(store: Store) -> Changes | None:
+    """Take back the last step."""
+    step = store.undo()
+    return _changes(step) if step is not None else None
+
+
+def redo(store: Store) -> Changes | None:
+    """Bring back the last undone step."""
+    step = store.redo()
+    return _changes(step) if step is not None else None
+
+
+def _changes(step: Step) -> Changes:
+    tables = step.tables
+    return Changes(
+        runs=bool(tables & {"run", "judgement", "attachment"}),
+        thresholds="threshold" in tables,
+        plan=bool(tables & {"block", "race"}),
+        files="file" in tables,
+        settings="setting" in tables,
+        step=step.name,
+    )
+
+
+def repetitions_of(text: str) -> list[Row]:
+    """Stored repetitions as rows."""
+    return list(json.loads(text)) if text else []

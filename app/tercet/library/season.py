@@ -1,0 +1,296 @@
+"""The season as the screens show it: sessions in weeks in blocks, sums, build-up, traces."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+import numpy as np
+
+from tercet import engine
+from tercet.domain import Block
+from tercet.engine import Shade, Thresholds, tally
+from tercet.library import localtime, reading
+from tercet.library.trace import SessionTrace
+from tercet.library.views import (
+    ZERO,
+    BlockView,
+    BuildUp,
+    Five,
+    RaceView,
+    SeasonView,
+    SessionView,
+    WeekView,
+)
+from tercet.store import queries
+from tercet.store.database import Store
+from tercet.store.packing import unpack_shades
+
+DAY = timedelta(days=1)
+WEEK = timedelta(days=7)
+#: An unplanned gap with no running is drawn for this many months, then left out.
+EMPTY_MONTHS = 2
+UNPLANNED_TARGET = 0.8
+
+
+@dataclass(frozen=True)
+class SessionDetail:
+    """All that a session's page shows beside its trace."""
+
+    trace: SessionTrace
+    evidence: tuple[int, ...]
+    scale: tuple[float, ...]
+    mends: dict[str, int]
+    remarks: tuple[str, ...]
+    thresholds: Thresholds | None
+    threshold_words: str
+    estimated: bool
+    damage: str
+    file_name: str
+
+
+def _five(row: object, names: Sequence[str]) -> Five:
+    values = [float(row[name] or 0.0) for name in names]  # type: ignore[index]
+    return (values[0], values[1], values[2], values[3], values[4])
+
+
+def _sum(parts: Sequence[Five]) -> Five:
+    if not parts:
+        return ZERO
+    total = np.sort(np.array(parts), axis=0).sum(axis=0).tolist()
+    return (total[0], total[1], total[2], total[3], total[4])
+
+
+def session_views(store: Store) -> list[SessionView]:
+    """All sessions, oldest first."""
+    return [
+        SessionView(
+            id=row["id"],
+            day=date.fromisoformat(row["day"]),
+            start=localtime.local_time(row["start_utc"], row["utc_offset_s"]),
+            name=row["name"] or row["words"] or _default_name(row["sport"], row["kind"]),
+            sport=row["sport"],
+            kind=row["kind"],
+            seconds=_five(row, queries.SECONDS),
+            metres=_five(row, queries.METRES),
+            elapsed_s=row["elapsed_s"],
+            moving_s=row["moving_s"],
+            distance_m=row["distance_m"],
+            hr_mean=row["hr_mean"],
+            climb_m=row["climb_m"],
+            effort=row["effort"],
+            note=row["note"],
+            repetitions=row["words"] or "",
+            estimated=bool(row["estimated"]),
+        )
+        for row in queries.sessions(store)
+    ]
+
+
+def _default_name(sport: str, kind: str) -> str:
+    if sport == "running":
+        return {"treadmill": "Treadmill run", "trail": "Trail run", "track": "Track run"}.get(
+            kind, "Race" if kind == "race" else "Run"
+        )
+    return sport.replace("_", " ").capitalize() if sport != "unknown" else "Other session"
+
+
+def season(store: Store, today: date | None = None) -> SeasonView:
+    """Lay out everything in the store: blocks, the unplanned stretches between, weeks, sums."""
+    today = today or date.today()
+    sessions = session_views(store)
+    running = [view for view in sessions if view.sport == "running"]
+    races = queries.races(store)
+    blocks = _stretches(queries.blocks(store), [view.day for view in sessions])
+    by_day: dict[date, list[SessionView]] = {}
+    for view in sessions:
+        by_day.setdefault(view.day, []).append(view)
+    return SeasonView(
+        blocks=tuple(_block_view(block, planned, by_day) for block, planned in blocks),
+        races=tuple(RaceView(race.id or 0, race.day, race.name) for race in races),
+        today=today,
+        session_count=len(running),
+        other_sports=len(sessions) - len(running),
+        estimated=any(view.estimated for view in running),
+    )
+
+
+def _stretches(blocks: list[Block], days: list[date]) -> list[tuple[Block, bool]]:
+    """Blocks in order, with the gaps that hold sessions cut into calendar months."""
+    out = [(block, True) for block in blocks]
+    covered = [(block.start, block.end) for block in blocks]
+    loose = sorted({day for day in days if not any(a <= day <= b for a, b in covered)})
+    months: dict[tuple[int, int], list[date]] = {}
+    for day in loose:
+        # A week belongs to the month of its Thursday, so that weeks stay whole.
+        thursday = day + timedelta(days=3 - day.weekday())
+        months.setdefault((thursday.year, thursday.month), []).append(day)
+    for (year, month), inside in sorted(months.items()):
+        start = _monday_of_month(year, month)
+        end = _monday_of_month(*((year, month + 1) if month < 12 else (year + 1, 1))) - DAY
+        for part_start, part_end in _outside(start, end, covered):
+            if any(part_start <= day <= part_end for day in inside):
+                name = f"{date(year, month, 1):%B %Y}"
+                out.append(
+                    (Block(part_start, part_end, name, "unplanned", UNPLANNED_TARGET), False)
+                )
+    return sorted(out, key=lambda item: item[0].start)
+
+
+def _monday_of_month(year: int, month: int) -> date:
+    """Monday of the first week whose Thursday lies in the month."""
+    first = date(year, month, 1)
+    thursday = first + timedelta(days=(3 - first.weekday()) % 7)
+    return thursday - timedelta(days=3)
+
+
+def _outside(start: date, end: date, covered: list[tuple[date, date]]) -> list[tuple[date, date]]:
+    """Parts of a span that lie in none of the (ordered) covered spans."""
+    parts = []
+    at = start
+    for a, b in covered:
+        if b < at or a > end:
+            continue
+        if a > at:
+            parts.append((at, a - DAY))
+        at = max(at, b + DAY)
+    if at <= end:
+        parts.append((at, end))
+    return parts
+
+
+def _block_view(block: Block, planned: bool, by_day: dict[date, list[SessionView]]) -> BlockView:
+    weeks = []
+    monday = block.start - timedelta(days=block.start.weekday())
+    while monday <= block.end:
+        days = [monday + k * DAY for k in range(7)]
+        inside = tuple(block.start <= day <= block.end for day in days)
+        held = tuple(
+            tuple(by_day.get(day, ())) if ok else () for day, ok in zip(days, inside, strict=True)
+        )
+        runs = [view for day in held for view in day if view.sport == "running"]
+        weeks.append(
+            WeekView(
+                monday,
+                held,
+                inside,
+                _sum([view.seconds for view in runs]),
+                _sum([view.metres for view in runs]),
+            )
+        )
+        monday += WEEK
+    runs = [view for week in weeks for day in week.days for view in day if view.sport == "running"]
+    seconds = _sum([view.seconds for view in runs])
+    return BlockView(
+        id=block.id if planned else None,
+        name=block.name,
+        kind=block.kind,
+        start=block.start,
+        end=block.end,
+        easy_target=block.easy_target,
+        weeks=tuple(weeks),
+        seconds=seconds,
+        metres=_sum([view.metres for view in runs]),
+        easy_share=tally.easy_share(seconds),
+        estimated=any(view.estimated for view in runs),
+    )
+
+
+def build_up(view: SeasonView, unit: str = "time") -> list[BuildUp]:
+    """Cumulative easy, moderate and hard of every block, by day, up to today.
+
+    Parameters
+    ----------
+    view : SeasonView
+    unit : {"time", "metres"}
+        Seconds or metres.
+    """
+    out = []
+    for block in view.blocks:
+        runs = [
+            session
+            for week in block.weeks
+            for day in week.days
+            for session in day
+            if session.sport == "running"
+        ]
+        last = block.end if block.end <= view.today else max(view.today, block.start)
+        amounts = np.array(
+            [session.seconds if unit == "time" else session.metres for session in runs]
+        ).reshape(len(runs), 5)
+        table = tally.cumulative_by_day(
+            [session.day for session in runs], amounts, block.start, last
+        )
+        first = block.start.toordinal()
+        out.append(
+            BuildUp(
+                block,
+                tuple(range(first, first + len(table))),
+                tuple(table[:, Shade.EASY].tolist()),
+                tuple(table[:, Shade.MODERATE].tolist()),
+                tuple(table[:, Shade.HARD].tolist()),
+            )
+        )
+    return out
+
+
+def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:
+    """Each block's name, seconds and metres by shade, and share of easy."""
+    return [(block.name, block.seconds, block.metres, block.easy_share) for block in view.blocks]
+
+
+def session_detail(store: Store, run_id: int) -> SessionDetail | None:
+    """A session second by second; judged afresh from the stored streams, which gives the same."""
+    row = queries.run(store, run_id)
+    if row is None:
+        return None
+    entry = None
+    kept = queries.judgement(store, run_id)
+    for candidate in queries.thresholds(store):
+        if kept is not None and candidate.id == kept["threshold_id"]:
+            entry = candidate
+    judged = reading.stored_judgement(
+        queries.streams(store, row["sha256"], row["part"]), row["stops"], entry
+    )
+    shades = unpack_shades(kept["shades"]) if kept is not None else judged.shades
+    values = entry.values if entry is not None else None
+    file = queries.file(store, row["sha256"])
+    return SessionDetail(
+        trace=_trace(judged, shades, values),
+        evidence=tuple(judged.evidence.tolist()),
+        scale=tuple(judged.scale.tolist()),
+        mends=dict(judged.mends),
+        remarks=judged.remarks,
+        thresholds=values,
+        threshold_words=""
+        if entry is None
+        else f"{entry.source}, in force from {entry.start.day} {entry.start:%B %Y}",
+        estimated=entry is not None and entry.estimated,
+        damage=row["damage"],
+        file_name=file.name if file is not None else "",
+    )
+
+
+def _trace(judged: engine.Judgement, shades: np.ndarray, values: Thresholds | None) -> SessionTrace:
+    known = values or Thresholds()
+    return SessionTrace(
+        seconds=np.arange(len(shades), dtype=np.float64),
+        shades=shades,
+        level_speed=judged.level_speed,
+        speed=judged.speed,
+        heart_rate=judged.heart_rate,
+        altitude=judged.altitude,
+        lt1_speed=known.lt1_speed,
+        lt2_speed=known.lt2_speed,
+        lt1_hr=known.lt1_hr,
+        lt2_hr=known.lt2_hr,
+        repetitions=judged.repetitions,
+        last_second_s=judged.last_second_s,
+    )
+
+
+def mends_of(text: str) -> dict[str, int]:
+    """Stored mends."""
+    return dict(json.loads(text))

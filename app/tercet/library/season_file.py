@@ -1,0 +1,171 @@
+"""The season file: a small TOML text with a runner, dated thresholds, blocks and races."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from itertools import pairwise
+from typing import Any
+
+from tercet.domain import Block, DatedThresholds, Race
+from tercet.engine import Thresholds, check_thresholds
+
+BLOCK_KINDS = ("base", "support", "specific", "taper", "race week", "recovery")
+_PACE = re.compile(r"(\d{1,2}):([0-5]\d(?:\.\d+)?)\s*/?\s*(km|mile|mi)")
+_METRES = {"km": 1000.0, "mile": 1609.344, "mi": 1609.344}
+_HEART = ("hr_rest", "hr_max", "lt1_hr", "lt2_hr")
+_SPEED = ("lt1_speed", "lt2_speed")
+
+
+class SeasonFileError(ValueError):
+    """What is wrong with a season file, in one plain line."""
+
+
+@dataclass(frozen=True)
+class SeasonFile:
+    """What a season file holds; absent parts are empty."""
+
+    runner: str = ""
+    zone: str = ""
+    thresholds: tuple[DatedThresholds, ...] = ()
+    blocks: tuple[Block, ...] = ()
+    races: tuple[Race, ...] = ()
+
+
+def speed_of(value: object) -> float:
+    """Take a speed as a number [m/s] or a pace such as "5:20/km" or "8:35/mile".
+
+    Raises
+    ------
+    ValueError
+        If it is neither.
+    """
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        return float(value)
+    found = _PACE.fullmatch(str(value).strip())
+    if found is None:
+        raise ValueError(
+            f'"{value}" is no speed: give m/s such as 3.1, or a pace such as "5:20/km"'
+        )
+    seconds = int(found[1]) * 60 + float(found[2])
+    if seconds <= 0:
+        raise ValueError(f'"{value}" is no pace')
+    return _METRES[found[3]] / seconds
+
+
+def parse(text: str) -> SeasonFile:
+    """Read a season file.
+
+    Raises
+    ------
+    SeasonFileError
+        With the entry and what is wrong with it.
+    """
+    try:
+        table = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise SeasonFileError(f"not readable as TOML: {error}") from error
+    runner = _part(table, "runner", dict, {})
+    result = SeasonFile(
+        runner=str(runner.get("name", "")),
+        zone=str(runner.get("zone", "")),
+        thresholds=tuple(
+            _entry("thresholds", k, _thresholds, row)
+            for k, row in enumerate(_part(table, "thresholds", list, []), 1)
+        ),
+        blocks=tuple(
+            _entry("blocks", k, _block, row)
+            for k, row in enumerate(_part(table, "blocks", list, []), 1)
+        ),
+        races=tuple(
+            _entry("races", k, _race, row)
+            for k, row in enumerate(_part(table, "races", list, []), 1)
+        ),
+    )
+    if not (result.thresholds or result.blocks or result.races):
+        raise SeasonFileError("it holds no [[thresholds]], no [[blocks]] and no [[races]]")
+    ordered = sorted(result.blocks, key=lambda block: block.start)
+    for first, second in pairwise(ordered):
+        if second.start <= first.end:
+            raise SeasonFileError(
+                f'the blocks "{first.name}" and "{second.name}" overlap on {second.start}'
+            )
+    return result
+
+
+def _part(table: Mapping[str, Any], name: str, kind: type, default: Any) -> Any:
+    value = table.get(name, default)
+    if not isinstance(value, kind):
+        want = "[[...]] entries" if kind is list else "a [table]"
+        raise SeasonFileError(f"{name} should be {want}")
+    return value
+
+
+def _entry(name: str, number: int, make: Any, row: object) -> Any:
+    try:
+        if not isinstance(row, dict):
+            raise ValueError("not a table")
+        return make(row)
+    except (ValueError, TypeError) as error:
+        raise SeasonFileError(f"[[{name}]] entry {number}: {error}") from error
+
+
+def _day(row: Mapping[str, Any], name: str) -> date:
+    if name not in row:
+        raise ValueError(f"{name} is missing, a date such as 2026-04-13")
+    value = row[name]
+    if isinstance(value, datetime):
+        return value.date()
+    if isinstance(value, date):
+        return value
+    try:
+        return date.fromisoformat(str(value))
+    except ValueError:
+        raise ValueError(f'{name} = "{value}" is no date such as 2026-04-13') from None
+
+
+def _thresholds(row: Mapping[str, Any]) -> DatedThresholds:
+    unknown = set(row) - {"from", "source", *_HEART, *_SPEED}
+    if unknown:
+        raise ValueError(f"unknown name {sorted(unknown)[0]}")
+    values: dict[str, float] = {}
+    for name in _HEART:
+        if name in row:
+            if isinstance(row[name], bool) or not isinstance(row[name], (int, float)):
+                raise ValueError(f"{name} should be a number in beats/min")
+            values[name] = float(row[name])
+    for name in _SPEED:
+        if name in row:
+            values[name] = speed_of(row[name])
+    thresholds = Thresholds(**values)
+    check_thresholds(thresholds)
+    return DatedThresholds(_day(row, "from"), thresholds, str(row.get("source", "season file")))
+
+
+def _block(row: Mapping[str, Any]) -> Block:
+    start, end = _day(row, "start"), _day(row, "end")
+    if end < start:
+        raise ValueError(f"it ends on {end}, before it starts on {start}")
+    kind = str(row.get("kind", "base"))
+    if kind not in BLOCK_KINDS:
+        raise ValueError(f'kind = "{kind}" is none of {", ".join(BLOCK_KINDS)}')
+    target = row.get("easy_target", 0.9 if kind == "base" else 0.8)
+    if isinstance(target, bool) or not isinstance(target, (int, float)) or not 0.5 <= target <= 1:
+        raise ValueError("easy_target should lie between 0.5 and 1")
+    return Block(start, end, str(row.get("name", kind.capitalize())), kind, float(target))
+
+
+def _race(row: Mapping[str, Any]) -> Race:
+    distance = row.get("distance_m")
+    if distance is not None and (
+        isinstance(distance, bool) or not isinstance(distance, (int, float)) or distance <= 0
+    ):
+        raise ValueError("distance_m should be a positive number of metres")
+    return Race(
+        _day(row, "day"),
+        str(row.get("name", "Race")),
+        None if distance is None else float(distance),
+    )
