@@ -1,0 +1,112 @@
+"""The outer frame of FIT files: headers, announced lengths and check sums."""
+
+from __future__ import annotations
+
+import struct
+from dataclasses import dataclass, replace
+from functools import cache
+
+import numpy as np
+
+MAGIC = b".FIT"
+_HEADER = struct.Struct("<2BHI4s")
+_CRC_BYTES = 2
+#: The check sum of the frame is CRC-16 with this polynomial, bits reflected, starting at 0.
+_POLYNOMIAL = 0xA001
+
+
+@dataclass(frozen=True)
+class Part:
+    """One FIT file of the chain that a file may be.
+
+    ``data`` starts with a header whose length field is sound; ``shift`` is what to add to an
+    offset within ``data`` to get the offset in the file.
+    """
+
+    data: bytes
+    shift: int
+    damage: tuple[str, ...] = ()
+    cut: bool = False  # its end is missing
+
+
+def is_fit(data: bytes) -> bool:
+    """Whether the file's first bytes are a FIT header."""
+    return data[8:12] == MAGIC
+
+
+def parts(data: bytes) -> list[Part]:
+    """Take a FIT file apart into the chained files it consists of, and check their sums.
+
+    Parameters
+    ----------
+    data : bytes
+        The whole file.
+
+    Returns
+    -------
+    list of Part
+        In the file's order; what is missing or wrong is told in their ``damage``. Empty if
+        not even the first header is whole.
+    """
+    found: list[Part] = []
+    offset = 0
+    while len(data) - offset >= _HEADER.size and data[offset + 8 : offset + 12] == MAGIC:
+        header_size, protocol, profile, body_size, _ = _HEADER.unpack_from(data, offset)
+        body = offset + max(header_size, _HEADER.size)
+        end = body + body_size + _CRC_BYTES
+        damage, cut = [], True
+        if not body_size and len(data) - body > _CRC_BYTES:
+            damage.append("It was never finished: its length was not written.")
+            body_size, end = len(data) - body, len(data)
+        elif end > len(data):
+            damage.append(
+                f"It is cut short: it ends after {len(data) - offset:,} bytes, "
+                f"{end - offset:,} were announced."
+            )
+            end = len(data)
+        else:
+            cut = False
+            if crc16(data[offset:end]):  # over a sum that is right, this gives 0
+                damage.append("Its check sum is wrong: values may have changed.")
+        # one plain header for all, since header sizes other than 12 and 14 stop the decoder
+        header = _HEADER.pack(_HEADER.size, protocol, profile, body_size, MAGIC)
+        found.append(Part(header + data[body:end], body - _HEADER.size, tuple(damage), cut))
+        offset = end
+    if found and offset < len(data):
+        left = f"Bytes after its end that are no FIT, not read: {len(data) - offset:,}."
+        found[-1] = replace(found[-1], damage=(*found[-1].damage, left))
+    return found
+
+
+def crc16(data: bytes) -> int:
+    """Check sum of the FIT frame, two bytes at a time.
+
+    Parameters
+    ----------
+    data : bytes
+        Any bytes.
+
+    Returns
+    -------
+    int
+        0 to 65535; the same as CRC-16/ARC.
+    """
+    table = _crc_table()
+    crc = 0
+    even = len(data) & ~1
+    for pair in np.frombuffer(data, "<u2", count=even // 2).tolist():
+        crc = table[crc ^ pair]
+    if even < len(data):
+        # the low byte alone: half a step is the full step of the byte after a zero byte
+        crc = (crc >> 8) ^ table[((crc ^ data[even]) & 0xFF) << 8]
+    return crc
+
+
+@cache
+def _crc_table() -> list[int]:
+    """What two bytes, low byte first, turn a sum of 0 into; one entry for each pair."""
+    values = np.arange(65_536, dtype=np.uint32)
+    for _ in range(16):
+        values = np.where(values & 1, (values >> 1) ^ _POLYNOMIAL, values >> 1)
+    table: list[int] = values.tolist()
+    return table

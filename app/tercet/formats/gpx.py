@@ -1,0 +1,77 @@
+"""Reads GPX 1.0 and 1.1: every track of the file, with heart rate and the like by plain name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from tercet.domain import Failed, Recording
+from tercet.formats.assemble import COLUMN, Draft
+from tercet.formats.sports import kind_of, sport_of
+from tercet.formats.values import number
+from tercet.formats.xml_points import Walker
+
+_LATITUDE, _LONGITUDE = COLUMN["latitude"], COLUMN["longitude"]
+_LONGEST_NAME = 200
+
+
+class _Tracks(Walker):
+    format = "GPX"
+    point = "trkpt"
+    # Extensions by local name, for every writer has a namespace of its own.
+    numbers = MappingProxyType(
+        {
+            "time": "time",
+            "ele": "altitude",
+            "hr": "heart_rate",
+            "heartrate": "heart_rate",
+            "HeartRate": "heart_rate",
+            "cad": "cadence",
+            "cadence": "cadence",
+            "RunCadence": "cadence",
+            "power": "power",
+            "watts": "power",
+            "Watts": "power",
+            "PowerInWatts": "power",
+            "atemp": "temperature",
+            "temp": "temperature",
+            "temperature": "temperature",
+            "speed": "speed",
+            "Speed": "speed",
+        }
+    )
+
+    creator = ""
+
+    def opened(self, name: str, attributes: Mapping[str, str]) -> None:
+        if name == "gpx":
+            self.creator = " ".join(attributes.get("creator", "").split())[:_LONGEST_NAME]
+
+    def closed(self, name: str, text: str) -> None:
+        if name == "trkseg":
+            self.stretch_ends()
+        elif name == "trk":
+            self.finish()
+        elif self.path[-2:-1] == ["trk"]:
+            if name == "name":
+                self.draft.name = " ".join(text.split())[:_LONGEST_NAME]
+            elif name == "type":
+                self.draft.sport, self.draft.kind = sport_of(text), kind_of(text)
+
+    def point_opened(self, row: list[float], attributes: Mapping[str, str]) -> None:
+        row[_LATITUDE] = number(attributes.get("lat", ""))
+        row[_LONGITUDE] = number(attributes.get("lon", ""))
+
+    def completed(self, draft: Draft) -> None:
+        draft.device = self.creator
+
+    def nothing(self) -> str:
+        return "It holds no track: at most a route or places, not a run."
+
+
+def read_gpx(data: bytes, name: str = "") -> list[Recording] | Failed:
+    """Read a GPX file; each track becomes a recording.
+
+    Parameters, result and errors are those of :meth:`tercet.formats.xml_points.Walker.read`.
+    """
+    return _Tracks().read(data, name)
