@@ -1,0 +1,235 @@
+"""What stands in each row of the season sheet, with its words; made once for each season."""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from PySide6.QtCore import QDate, QLocale
+
+from tercet.library.views import BlockView, SeasonView, SessionView, WeekView
+from tercet.ui import words
+
+#: Days longer than this share of all days are cut, so that one of them can't shrink the rest.
+CAP_SHARE = 0.98
+
+
+@dataclass(frozen=True)
+class Cell:
+    """One day of one week row."""
+
+    day: date
+    inside: bool  # whether the day belongs to the row's block
+    today: bool
+    sessions: tuple[SessionView, ...] = ()
+    race: str = ""
+
+    @property
+    def lengths(self) -> tuple[float, ...]:
+        """Drawn length of each session [s]."""
+        return tuple(session_length(session) for session in self.sessions)
+
+
+@dataclass(frozen=True)
+class Row:
+    """A block's heading (no week), or one of its weeks."""
+
+    block: BlockView
+    current: bool  # whether today lies in the block
+    week: WeekView | None = None
+    cells: tuple[Cell, ...] = ()
+    first: bool = False  # of the block's weeks
+    last: bool = False
+    future: bool = False
+
+    @property
+    def this_week(self) -> bool:
+        """Whether today lies in this row."""
+        return any(cell.today for cell in self.cells)
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """All rows, where each day stands, and the length [s] over which a bar is cut."""
+
+    rows: tuple[Row, ...]
+    places: dict[date, tuple[int, int]]  # day -> row, column; column 1 is Monday
+    sessions: dict[int, tuple[int, int, int]]  # id -> row, column, part of the day
+    cap_s: float
+    today: date
+    has_unjudged: bool
+    has_other: bool
+    has_cut: bool
+
+
+def session_length(session: SessionView) -> float:
+    """Length a session is drawn with [s]: running time, or moving time of other sports."""
+    return session.running_s if session.sport == "running" else session.moving_s
+
+
+def build(season: SeasonView) -> Sheet:
+    """Lay a season out in rows."""
+    races: dict[date, list[str]] = defaultdict(list)
+    for race in season.races:
+        races[race.day].append(race.name)
+    rows: list[Row] = []
+    places: dict[date, tuple[int, int]] = {}
+    sessions: dict[int, tuple[int, int, int]] = {}
+    for block in season.blocks:
+        current = block.start <= season.today <= block.end
+        rows.append(Row(block, current))
+        for number, week in enumerate(block.weeks):
+            cells = []
+            for weekday in range(7):
+                day = week.monday + timedelta(days=weekday)
+                inside = week.inside[weekday]
+                cell = Cell(
+                    day,
+                    inside,
+                    inside and day == season.today,
+                    week.days[weekday],
+                    words.listed(races[day]) if inside and day in races else "",
+                )
+                cells.append(cell)
+                if inside:
+                    places[day] = (len(rows), weekday + 1)
+                for part, session in enumerate(cell.sessions):
+                    sessions[session.id] = (len(rows), weekday + 1, part)
+            rows.append(
+                Row(
+                    block,
+                    current,
+                    week,
+                    tuple(cells),
+                    first=number == 0,
+                    last=number == len(block.weeks) - 1,
+                    future=week.monday > season.today,
+                )
+            )
+    days = [sum(cell.lengths) for row in rows for cell in row.cells if cell.sessions]
+    cap = _nearest_rank(days, CAP_SHARE)
+    every = season.sessions
+    return Sheet(
+        tuple(rows),
+        places,
+        sessions,
+        cap,
+        season.today,
+        has_unjudged=any(s.seconds[4] > 0.0 and s.sport == "running" for s in every),
+        has_other=any(s.sport != "running" for s in every),
+        has_cut=any(day > cap for day in days),
+    )
+
+
+def week_words(row: Row) -> tuple[str, str]:
+    """Monday's date, and the hours run; no hours for a week to come without any."""
+    if row.week is None:
+        return "", ""
+    seconds = row.week.seconds
+    run = sum(seconds[:3]) + seconds[4]
+    return words.short_day(row.week.monday), "" if row.future and run == 0 else words.hours(run)
+
+
+def length_words(block: BlockView) -> str:
+    """How long a block is: ``5 weeks``, ``10 days``, ``2 weeks 3 days``."""
+    days = (block.end - block.start).days + 1
+    weeks, rest = divmod(days, 7)
+    if days < 14 and rest:
+        return _counted(days, "day")
+    return _counted(weeks, "week") + (f" {_counted(rest, 'day')}" if rest else "")
+
+
+def run_words(block: BlockView) -> str:
+    """Hours run in a block: ``28:24 run``; nothing if none."""
+    run = sum(block.seconds[:3]) + block.seconds[4]
+    return f"{words.hours(run)} run" if run > 0 else ""
+
+
+def share_words(block: BlockView) -> tuple[str, bool]:
+    """Share of easy, and whether it is short of what the block wants (then the words say so)."""
+    if block.easy_share is None:
+        return "", False
+    text = f"{words.share(block.easy_share, estimated=block.estimated)} easy"
+    wanted = math.floor(block.easy_target * 100.0 + 0.5)
+    if math.floor(block.easy_share * 100.0 + 0.5) < wanted:
+        return f"{text}, short of {words.number(wanted)}", True
+    return text, False
+
+
+def heading_spoken(row: Row) -> str:
+    """A block's heading for a screen reader."""
+    block = row.block
+    parts = [block.name, length_words(block)]
+    run = sum(block.seconds[:3]) + block.seconds[4]
+    if run > 0:
+        parts.append(f"{words.spoken(run)} run")
+    share, _ = share_words(block)
+    parts += [share] if share else []
+    return ", ".join(parts) + (", current block" if row.current else "")
+
+
+def week_spoken(row: Row) -> str:
+    """A week's gutter for a screen reader."""
+    assert row.week is not None
+    monday = _date(row.week.monday, "d MMMM yyyy")
+    run = sum(row.week.seconds[:3]) + row.week.seconds[4]
+    return f"Week of {monday}, {words.spoken(run) if run else 'nothing'} run"
+
+
+def cell_spoken(cell: Cell) -> str:
+    """A day for a screen reader, with everything that its picture tells."""
+    parts = [_date(cell.day, "dddd d MMMM")]
+    if not cell.inside:
+        return f"{parts[0]}, in another block"
+    if cell.today:
+        parts.append("today")
+    if cell.race:
+        parts.append(f"race {cell.race}")
+    parts.append("; ".join(map(session_spoken, cell.sessions)) or "no run")
+    return ", ".join(parts)
+
+
+def session_spoken(session: SessionView) -> str:
+    """One session for a screen reader: ``6 x 3 min uphill, run 1 hour 13: easy 49, ...``."""
+    if session.sport != "running":
+        return f"{session.name}, {session.sport} {_long(session.moving_s)}"
+    shown = [("easy", 0), ("moderate", 1), ("hard", 2)]
+    if session.seconds[4] > 0.0:
+        shown.append(("unjudged", 4))
+    minutes = whole_minutes([session.seconds[index] for _, index in shown])
+    shades = ", ".join(f"{name} {m}" for (name, _), m in zip(shown, minutes, strict=True))
+    about = "about " if session.estimated else ""
+    return f"{session.name}, run {_long(session.running_s)}: {about}{shades} minutes"
+
+
+def whole_minutes(seconds: list[float]) -> list[int]:
+    """Round to whole minutes that add up to the rounded sum (largest remainder)."""
+    exact = [value / 60.0 for value in seconds]
+    floors = [math.floor(value) for value in exact]
+    missing = math.floor(sum(exact) + 0.5) - sum(floors)
+    order = sorted(range(len(exact)), key=lambda i: floors[i] - exact[i])
+    for index in order[:missing]:
+        floors[index] += 1
+    return floors
+
+
+def _long(seconds: float) -> str:
+    """A length as it is said before its parts: ``1 hour 13``, or ``49 minutes``."""
+    text = words.spoken(seconds)
+    return text.rsplit(" ", 1)[0] if " hour" in text and text.count(" ") == 3 else text
+
+
+def _counted(count: int, word: str) -> str:
+    return f"{count} {word}" if count == 1 else f"{count} {word}s"
+
+
+def _date(day: date, pattern: str) -> str:
+    return QLocale().toString(QDate(day.year, day.month, day.day), pattern)
+
+
+def _nearest_rank(values: list[float], share: float) -> float:
+    """Smallest value that at least ``share`` of the values don't exceed; 0 of none."""
+    ordered = sorted(values)
+    return ordered[max(0, math.ceil(share * len(ordered)) - 1)] if ordered else 0.0
