@@ -5,11 +5,14 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 
 import numpy as np
+from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtWidgets import QApplication
 
 from tercet.engine.judgement import Repetition
 from tercet.engine.scale import Shade
 from tercet.library.trace import SessionTrace
 from tercet.library.views import ZERO, BlockView, BuildUp, Five, RaceView, SessionView
+from tercet.ui import theme as themes
 
 TODAY = date(2026, 6, 17)
 RACES = (RaceView(1, date(2026, 5, 10), "10 km"), RaceView(2, date(2026, 7, 26), "Half"))
@@ -20,6 +23,12 @@ SEASON = (
     ("Threshold", date(2026, 5, 11), 28, (5.0, 1.3, 0.3)),
     ("Sharpening", date(2026, 6, 8), 28, (5.4, 0.4, 0.8)),
 )
+
+
+def plain_look(app: QApplication) -> None:
+    """Delete what earlier tests have closed, and put the light look on at 100 %."""
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    themes.apply(app, dark=False, scale=1.0)
 
 
 def block(

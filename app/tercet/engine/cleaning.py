@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import ArrayLike, NDArray
@@ -12,12 +14,24 @@ from tercet.engine.scale import Floats
 HEART_RATE_RANGE = (35.0, 230.0)
 #: Nobody runs faster. [m/s]
 TOP_SPEED = 12.5
+#: Up to three samples standing this far above both neighbours are no running. [m/s] [trial]
+SPIKE_SPEED = 1.6
+#: A spike is over after this long. [s]
+SPIKE_S = 9.0
+#: A counter that stands still and then leaps had lost its signal; between these speeds the way
+#: was run. [m/s]
+LOST_SPEED = (1.3, 8.0)
 #: A heart rate that stays the very same for longer is a frozen sensor. [s]
-FROZEN_S = 75
+FROZEN_S = 60
 #: A heart rate this close to the step rate ... [beats/min]
 LOCK_WITHIN = 4.0
-#: ... for most of this long follows the steps. [s]
-LOCK_S = 45
+#: ... for most of this long follows the steps ... [s]
+LOCK_S = 30
+#: ... if it came there by a step of this size. [beats/min]
+LOCK_JUMP = 8.0
+#: Steps between neighbouring seconds larger than this are no heart; many of them make a stretch
+#: wild. [beats/min] [trial]
+WILD_STEP = 7.0
 
 
 def moving_median(values: ArrayLike, width: int) -> Floats:
@@ -96,8 +110,118 @@ def run_lengths(same: NDArray[np.bool_]) -> list[tuple[int, int]]:
     return list(zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True))
 
 
+def spikes_in(time: Floats, values: Floats) -> NDArray[np.bool_]:
+    """Samples that stand above both neighbours for a moment, before anything is interpolated.
+
+    Parameters
+    ----------
+    time : ndarray, shape (n,)
+        Not falling. [s]
+    values : ndarray, shape (n,)
+        Speed. [m/s]
+
+    Returns
+    -------
+    ndarray of bool, shape (n,)
+        One to three neighbouring samples more than 1.6 m/s above those before and after, and
+        every sample faster than anybody runs or below zero.
+    """
+    bad = (values > TOP_SPEED) | (values < 0)
+    n = len(values)
+    for length in (1, 2, 3):
+        if n < length + 2:
+            break
+        before, after = values[: n - length - 1], values[length + 1 :]
+        inside = sliding_window_view(values[1:-1], length).min(axis=1)
+        # Between two samples a spike takes seconds; a stride sampled every few seconds lasts.
+        quick = time[length + 1 :] - time[1 : n - length] <= min(SPIKE_S, 1.5 * length)
+        spike = (inside - np.maximum(before, after) > SPIKE_SPEED) & quick
+        for k in range(length):
+            bad[1 + k : n - length + k] |= spike
+    return bad
+
+
+def lost_signal(time: Floats, distance: Floats) -> list[tuple[float, float]]:
+    """Spans in which a distance counter stood still although its owner ran on.
+
+    Parameters
+    ----------
+    time, distance : ndarray, shape (n,)
+        Distance covered. [s], [m]
+
+    Returns
+    -------
+    list of (begin, end)
+        Standing for 8 s or more, then a leap nobody runs, the two together at running speed.
+    """
+    dt, dd = np.diff(time), np.diff(distance)
+    spans = []
+    for begin, end in run_lengths((dd <= 0.05 * dt) & (dt > 0)):
+        if end >= len(dd) or time[end] - time[begin] < 8.0:
+            continue
+        mean = (distance[end + 1] - distance[begin]) / (time[end + 1] - time[begin])
+        if dd[end] > TOP_SPEED * dt[end] and LOST_SPEED[0] <= mean <= LOST_SPEED[1]:
+            spans.append((float(time[begin]), float(time[end + 1])))
+    return spans
+
+
+def mend_samples(
+    streams: Mapping[str, tuple[ArrayLike, ArrayLike]],
+) -> tuple[dict[str, tuple[Floats, Floats]], dict[str, int]]:
+    """Take out single samples that cannot be, before anything is interpolated.
+
+    Parameters
+    ----------
+    streams : mapping of str to (time, values)
+        As the recording has them; anything not finite is left out.
+
+    Returns
+    -------
+    streams : dict of str to (time, values)
+        Where the signal was lost, speed is the way over the time.
+    mends : dict of str to int
+        Samples taken out, by plain name.
+    """
+    out: dict[str, tuple[Floats, Floats]] = {}
+    mends: dict[str, int] = {}
+    for name, (times, values) in streams.items():
+        time = np.asarray(times, dtype=np.float64)
+        value = np.asarray(values, dtype=np.float64)
+        good = np.isfinite(time) & np.isfinite(value)
+        out[name] = (time[good], value[good])
+    lost: list[tuple[float, float]] = []
+    if "distance" in out and len(out["distance"][0]) > 10:
+        time, distance = out["distance"]
+        lost = lost_signal(time, distance)
+        out["distance"] = _without(time, distance, lost)
+    if "speed" in out:
+        time, speed = out["speed"]
+        spikes = spikes_in(time, speed)
+        if spikes.any():
+            mends["speed spikes, left out"] = int(spikes.sum())
+        time, speed = _without(time[~spikes], speed[~spikes], lost)
+        for begin, end in lost:
+            d_time, d = out["distance"]
+            way = float(np.diff(np.interp([begin, end], d_time, d))[0])
+            inner = np.arange(begin + 1.0, end - 0.5)
+            at = np.searchsorted(time, inner)
+            time = np.insert(time, at, inner)
+            speed = np.insert(speed, at, way / (end - begin))
+        out["speed"] = (time, speed)
+    if lost:
+        mends["seconds without signal, run on by the distance"] = round(sum(b - a for a, b in lost))
+    return out, mends
+
+
+def _without(time: Floats, values: Floats, spans: list[tuple[float, float]]) -> tuple[Floats, Floats]:
+    keep = np.ones(len(time), dtype=bool)
+    for begin, end in spans:
+        keep &= ~((time > begin) & (time < end))
+    return time[keep], values[keep]
+
+
 def clean_heart_rate(values: Floats, cadence: Floats | None) -> tuple[Floats, dict[str, int]]:
-    """Take out what cannot be a heart: out of range, frozen, or following the steps.
+    """Take out what cannot be a heart: out of range, wild, frozen, or following the steps.
 
     Parameters
     ----------
@@ -115,61 +239,48 @@ def clean_heart_rate(values: Floats, cadence: Floats | None) -> tuple[Floats, di
     """
     x = values.copy()
     mends: dict[str, int] = {}
+
+    def take_out(bad: NDArray[np.bool_], name: str) -> None:
+        bad = bad & np.isfinite(x)
+        if bad.any():
+            mends[name] = int(bad.sum())
+            x[bad] = np.nan
+
     low, high = HEART_RATE_RANGE
-    out = np.isfinite(x) & ((x < low) | (x > high))
-    if out.any():
-        mends["heart rate outside what a heart does, left out"] = int(out.sum())
-        x[out] = np.nan
-    spikes = np.isfinite(x) & (np.abs(x - moving_median(x, 31)) > 25.0)
-    if spikes.any():
-        mends["heart-rate spikes, left out"] = int(spikes.sum())
-        x[spikes] = np.nan
+    take_out((x < low) | (x > high), "heart rate outside what a heart does, left out")
+    if not np.isfinite(x).any():
+        return x, mends
+    steps = np.abs(np.diff(x, prepend=x[:1]))
+    wild = moving_mean(np.where(steps > WILD_STEP, 1.0, 0.0), 61) > 2.5 / 61
+    spikes = np.abs(x - moving_median(x, 61)) > 12.0
+    take_out(wild & (spikes | (steps > WILD_STEP)), "wild heart rate, left out")
+    take_out(np.abs(x - moving_median(x, 31)) > 20.0, "heart-rate spikes, left out")
     frozen = np.zeros(len(x), dtype=bool)
     still = np.isfinite(x[1:]) & np.isfinite(x[:-1]) & (x[1:] == x[:-1])
     for begin, end in run_lengths(still):
         if end - begin >= FROZEN_S:
             frozen[begin : end + 1] = True
-    if frozen.any():
-        mends["heart rate frozen, left out"] = int(frozen.sum())
-        x[frozen] = np.nan
+    take_out(frozen, "heart rate frozen, left out")
     if cadence is not None:
-        near = np.isfinite(x) & np.isfinite(cadence) & (np.abs(x - cadence) <= LOCK_WITHIN)
-        share = moving_mean(near.astype(np.float64), LOCK_S)
-        locked = np.zeros(len(x), dtype=bool)
-        for begin, end in run_lengths(share >= 0.8):
-            before = x[max(begin - 40, 0) : max(begin - 25, 0)]
-            jump = before[np.isfinite(before)]
-            inside = np.nanmedian(x[begin:end]) if np.isfinite(x[begin:end]).any() else np.nan
-            # A runner's heart may rightly beat at the step rate: only a jump at its start tells.
-            if len(jump) and inside - np.median(jump) > 15.0:
-                locked[begin:end] = True
-        if locked.any():
-            mends["heart rate following the steps, left out"] = int(locked.sum())
-            x[locked] = np.nan
+        take_out(_locked(x, cadence), "heart rate following the steps, left out")
     return x, mends
 
 
-def clean_speed(values: Floats) -> tuple[Floats, dict[str, int]]:
-    """Take out speeds that nobody runs and spikes of one to three seconds.
-
-    Parameters
-    ----------
-    values : ndarray, shape (n,)
-        Speed on the grid. [m/s]
-
-    Returns
-    -------
-    cleaned : ndarray of float64, shape (n,)
-        Spikes replaced by the straight line between their neighbours. [m/s]
-    mends : dict of str to int
-        Seconds touched, by plain name.
-    """
-    x = values.copy()
-    known = np.isfinite(x)
-    spikes = known & ((x > TOP_SPEED) | (x < 0) | (x - moving_median(x, 9) > 2.5))
-    if not spikes.any():
-        return x, {}
-    x[spikes] = np.nan
-    filled = fill_short(x) if np.isfinite(x).any() else x
-    x[spikes] = filled[spikes]
-    return x, {"speed spikes, smoothed over": int(spikes.sum())}
+def _locked(x: Floats, cadence: Floats) -> NDArray[np.bool_]:
+    """Where heart rate follows the steps: near them for long, with a step at either end."""
+    near = np.isfinite(x) & (np.abs(x - np.nan_to_num(cadence, nan=-99.0)) <= LOCK_WITHIN)
+    share = moving_mean(near.astype(np.float64), LOCK_S)
+    locked = np.zeros(len(x), dtype=bool)
+    for begin, end in run_lengths(share >= 0.7):
+        inside = x[begin:end]
+        if end - begin < LOCK_S or not np.isfinite(inside).any():
+            continue
+        # A runner's heart may rightly beat at the step rate: only a step at an end tells.
+        ends = ((x[max(begin - 30, 0) : max(begin - 8, 0)], inside[:20]),
+                (x[end + 8 : end + 30], inside[-20:]))  # fmt: skip
+        for outside, beside in ends:
+            if np.isfinite(outside).any() and np.isfinite(beside).any():
+                leap = abs(float(np.nanmedian(outside)) - float(np.nanmedian(beside)))
+                if leap > LOCK_JUMP:
+                    locked[max(begin - 5, 0) : end + 5] = True
+    return locked

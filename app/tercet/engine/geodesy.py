@@ -28,8 +28,9 @@ def step_lengths(latitude: ArrayLike, longitude: ArrayLike) -> Floats:
     Notes
     -----
     Uses the ellipsoid's radii of curvature at the step's middle latitude [1]_, which is exact
-    to the third order in the step: under 1e-6 relative up to 10 km away from the poles. A
-    plain sphere would be wrong by up to 0.56 %.
+    to the third order in the step: up to 10 km its relative error is under 1e-6 below 60
+    degrees of latitude and under 5e-6 below 80, for steps of a second under 1e-8. A plain
+    sphere would be wrong by up to 0.56 %.
 
     References
     ----------
@@ -46,7 +47,6 @@ def step_lengths(latitude: ArrayLike, longitude: ArrayLike) -> Floats:
     w2 = 1 - e2 * np.sin(middle) ** 2
     meridian = SEMI_MAJOR_M * (1 - e2) / w2**1.5
     prime_vertical = SEMI_MAJOR_M / np.sqrt(w2)
-    # Chord on the local sphere-like frame; the sine keeps steps near the poles right.
     north = meridian * d_lat
     east = prime_vertical * np.cos(middle) * d_lon
     return np.asarray(np.hypot(north, east), dtype=np.float64)

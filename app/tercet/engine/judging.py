@@ -11,29 +11,19 @@ from collections.abc import Iterable
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from tercet.engine import cleaning, repetitions, slope, timeline
+from tercet.engine import cleaning, demand, repetitions, slope, timeline
 from tercet.engine.judgement import Evidence, Judgement
-from tercet.engine.scale import Floats, Shade, Thresholds, intensity, shade_of
+from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
+from tercet.engine.motion import read_motion
+from tercet.engine.scale import Floats, Shade, Thresholds, shade_of
+
+__all__ = ["HEART_RATE_GAIN", "METHOD", "judge"]
 
 #: Bumped whenever the method changes, so that stored judgements can be told from new ones.
-METHOD = 1
+METHOD = 2
 
-#: Slower than this is not running: standing about, or walking that nobody counts. [m/s]
-RUNNING_FLOOR = 1.0
-#: Time constant of heart rate after a change of pace, on and off alike, between the published
-#: mean (57.6 s) and the usual default. Hunt, Fankhauser & Saengsuwan, BioMed Eng OnLine 14:117,
-#: 2015. [s]
-HEART_RATE_TAU_S = 50.0
-#: Rise of heart rate with level speed below LT1, same source. [beats/min per m/s]
-HEART_RATE_GAIN = 24.2
-#: How far heart rate may move the demand of a whole run from what speed says (natural log).
-#: Ground and wind only add to the cost; a watch's scale error goes both ways. [trial]
-SHIFT_RANGE = (-0.03, 0.15)
-#: Share of the difference between heart rate and speed that is believed to be ground and wind,
-#: the rest being warmth, fatigue and the day. [trial]
-SHIFT_TRUST = 0.35
-#: Heart rate is believed to have settled after this long. [s]
-SETTLING_S = 300
+#: Watches smooth their altimeter, which so lags behind. [s] [trial]
+ALTITUDE_LAG_S = 3
 
 
 def judge(
@@ -65,163 +55,56 @@ def judge(
 
     Notes
     -----
-    Speed is put on level ground by the cost of graded running, calm within steady running and
-    sharp at the edges of repetitions. Heart rate, its lag undone, moves the whole run by a
-    bounded share (ground and wind a watch cannot see), never a single second. Without speed,
-    heart rate judges alone; with neither, the second is unjudged.
+    What is judged is demand: level-equivalent speed with the cost of ground and wind. Speed,
+    put on the level by the cost of graded running, is followed by a hidden Markov chain; heart
+    rate, its lag undone, tells how much ground and wind may have added over the whole run, never
+    in a single second. A second gets the shade that is most probable. Without speed, heart rate
+    judges alone; with neither, the second is unjudged.
     """
-    line = timeline.build(streams, sample_time, stops)
-    n = len(line)
-    nothing = np.full(n, np.nan)
-    mends: dict[str, int] = {}
+    mended, mends = cleaning.mend_samples(streams)
+    line = timeline.build(mended, sample_time, stops)
+    moved = read_motion(line, indoor="latitude" not in mended)
+    nothing = np.full(len(line), np.nan)
     cadence = line.channels.get("cadence")
     heart, found = cleaning.clean_heart_rate(line.channels.get("heart_rate", nothing), cadence)
     mends |= found
-    speed, found = cleaning.clean_speed(_speed(line))
-    mends |= found
     altitude = line.channels.get("altitude", nothing)
-    grade, hills = slope.slope_along(altitude, line.covered[:-1])
-    level = slope.level_speed(speed, grade)
+    ahead = np.minimum(np.arange(len(line)) + ALTITUDE_LAG_S, max(len(line) - 1, 0))
+    hills = slope.slope_along(altitude[ahead], line.covered[:-1])
+    level = slope.level_speed(moved.speed, hills.slope)
     remarks = []
-    if not hills and np.isfinite(altitude).any():
-        remarks.append("Altitude too rough or the way too short: hills left out.")
+    if not hills.used and np.isfinite(altitude).any():
+        remarks.append("Too short a way to know its hills: left out.")
 
-    running = line.running_clock & _running(speed, cadence, heart)
-    bouts: list[tuple[int, int]] = []
-    steady = level
-    if np.isfinite(level).any():
-        work = _work_speed(level[running & np.isfinite(level)], thresholds)
-        bouts = repetitions.find(np.where(running, level, 0.0), line.metres, work_speed=work)
-        steady = _track(level, running, bouts)
-
-    scale = nothing.copy()
-    evidence = np.zeros(n, dtype=np.uint8)
+    judged = demand.weigh(moved, level, hills, heart, thresholds)
+    shades, evidence, scale = judged.shades, judged.evidence, judged.scale
     if thresholds is not None:
-        scale, evidence = _fuse(steady, heart, running, bouts, thresholds)
-    shades = shade_of(scale)
-    shades[~running] = Shade.NOT_RUNNING
-    evidence[~running] = Evidence.NONE
-    scale = np.where(running, scale, np.nan)
-    bout_shades = _shade_bouts(bouts, shades)
+        alone = moved.running & ~np.isfinite(scale) & np.isfinite(heart)
+        if thresholds.by_heart_rate and alone.any():
+            by_heart = demand.by_heart_rate(heart, thresholds)
+            scale[alone] = by_heart[alone]
+            shades[alone] = shade_of(by_heart[alone])
+            evidence[alone] = Evidence.HEART_RATE
+    bouts = repetitions.find(judged.level_speed, moved, judged.work_speed)
+    bout_shades = [
+        Shade(int(np.bincount(shades[begin:end], minlength=5).argmax())) for begin, end in bouts
+    ]
     if thresholds is not None:
         remarks += _remarks(shades, heart, thresholds, bouts)
     return Judgement(
         shades=shades,
-        metres=line.metres,
+        metres=moved.metres,
         evidence=evidence,
         scale=scale,
-        speed=speed,
-        level_speed=steady,
+        speed=moved.speed,
+        level_speed=judged.level_speed,
         heart_rate=heart,
         altitude=altitude,
         last_second_s=line.last_second_s,
-        repetitions=repetitions.describe(bouts, level, line.metres, bout_shades),
+        repetitions=repetitions.describe(bouts, level, moved.metres, bout_shades),
         mends=mends,
         remarks=tuple(remarks),
     )
-
-
-def _speed(line: timeline.Timeline) -> Floats:
-    """Take recorded speed, filled where it is missing from the distance covered."""
-    from_distance = np.full(len(line), np.nan)
-    if line.metres.any():
-        from_distance = cleaning.moving_mean(line.metres, 5)
-    recorded = line.channels.get("speed")
-    if recorded is None or not np.nanmax(np.append(recorded, 0.0)) > 0:
-        return from_distance
-    # A zero from a lost signal while the distance went on is no standing runner.
-    lost = ~np.isfinite(recorded) | ((recorded < 0.1) & (from_distance > 1.5))
-    return np.where(lost, from_distance, recorded)
-
-
-def _running(speed: Floats, cadence: Floats | None, heart: Floats) -> NDArray[np.bool_]:
-    """Tell running from standing; where neither speed nor steps tell, the timer does."""
-    calm = cleaning.moving_median(speed, 5)
-    moving = np.where(np.isfinite(calm), calm >= RUNNING_FLOOR, np.isfinite(heart))
-    if cadence is not None:
-        stepping = cleaning.moving_median(cadence, 5)
-        moving |= ~np.isfinite(calm) & (stepping >= 120.0)
-    return np.asarray(moving, dtype=bool)
-
-
-def _work_speed(level: Floats, thresholds: Thresholds | None) -> float:
-    if thresholds is not None and thresholds.lt1_speed and thresholds.lt2_speed:
-        return thresholds.lt1_speed + 0.6 * (thresholds.lt2_speed - thresholds.lt1_speed)
-    return 1.25 * float(np.median(level)) if len(level) else np.inf
-
-
-def _track(level: Floats, running: NDArray[np.bool_], bouts: list[tuple[int, int]]) -> Floats:
-    """Follow the level speed: calm in steady running, sharp at the edges of the bouts."""
-    calm = level.copy()
-    outside = np.ones(len(level), dtype=bool)
-    for begin, end in bouts:
-        outside[begin:end] = False
-    # Each stretch between stops and bouts is smoothed on its own, so no edge is blurred.
-    for begin, end in cleaning.run_lengths(running & outside):
-        piece = cleaning.moving_median(level[begin:end], 31)
-        calm[begin:end] = cleaning.moving_mean(piece, 15) if np.isfinite(piece).all() else piece
-    for begin, end in bouts:
-        calm[begin:end] = np.nanmedian(level[begin:end])
-    return calm
-
-
-def _speed_of_heart_rate(heart: Floats, t: Thresholds) -> Floats:
-    """Level speed at which a rested runner's heart would settle at these beats."""
-    assert t.lt1_hr and t.lt2_hr and t.lt1_speed and t.lt2_speed
-    above = (t.lt2_speed - t.lt1_speed) / (t.lt2_hr - t.lt1_hr)
-    return np.where(
-        heart < t.lt1_hr,
-        t.lt1_speed + (heart - t.lt1_hr) / HEART_RATE_GAIN,
-        t.lt1_speed + (heart - t.lt1_hr) * above,
-    )
-
-
-def _fuse(
-    level: Floats,
-    heart: Floats,
-    running: NDArray[np.bool_],
-    bouts: list[tuple[int, int]],
-    t: Thresholds,
-) -> tuple[Floats, NDArray[np.uint8]]:
-    n = len(level)
-    scale = np.full(n, np.nan)
-    evidence = np.full(n, Evidence.NONE, dtype=np.uint8)
-    by_speed = np.isfinite(level) if t.by_speed else np.zeros(n, dtype=bool)
-    by_heart = np.isfinite(heart) if t.by_heart_rate else np.zeros(n, dtype=bool)
-    if by_heart.any():
-        assert t.lt1_hr and t.lt2_hr
-        smooth = cleaning.moving_mean(heart, 15)
-        settled = smooth + HEART_RATE_TAU_S * np.gradient(cleaning.moving_mean(smooth, 15))
-        settled = cleaning.moving_median(settled, 21)
-        rest = t.hr_rest if t.hr_rest is not None else min(60.0, t.lt1_hr - 20)
-        alone = by_heart & ~by_speed
-        scale[alone] = intensity(settled, rest=rest, lt1=t.lt1_hr, lt2=t.lt2_hr)[alone]
-        evidence[alone] = Evidence.HEART_RATE
-    if by_speed.any():
-        assert t.lt1_speed and t.lt2_speed
-        shift = 0.0
-        both = by_speed & by_heart & running
-        both[:SETTLING_S] = False
-        for begin, end in bouts:
-            both[begin : end + 180] = False
-        if t.by_heart_rate and np.count_nonzero(both) >= SETTLING_S:
-            expected = _speed_of_heart_rate(cleaning.moving_mean(heart, 61), t)
-            usable = both & (expected > 0.5) & (level > 0.5)
-            if usable.any():
-                gap = float(np.median(np.log(expected[usable] / level[usable])))
-                shift = float(np.clip(SHIFT_TRUST * gap, *SHIFT_RANGE))
-        demand = level * np.exp(shift)
-        by = intensity(demand, rest=0.0, lt1=t.lt1_speed, lt2=t.lt2_speed)
-        scale[by_speed] = by[by_speed]
-        evidence[by_speed] = Evidence.SPEED
-        evidence[both] = Evidence.BOTH
-    return scale, evidence
-
-
-def _shade_bouts(bouts: list[tuple[int, int]], shades: NDArray[np.uint8]) -> list[Shade]:
-    return [
-        Shade(int(np.bincount(shades[begin:end], minlength=5).argmax())) for begin, end in bouts
-    ]
 
 
 def _remarks(

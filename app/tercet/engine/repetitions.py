@@ -6,8 +6,9 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from tercet.engine.cleaning import moving_median, run_lengths
+from tercet.engine.cleaning import run_lengths
 from tercet.engine.judgement import Repetition
+from tercet.engine.motion import Motion
 from tercet.engine.scale import Floats, Shade
 
 #: Bouts closer together than this are one. [s]
@@ -21,15 +22,15 @@ CONTRAST = 0.12
 LEAST_COUNT = 3
 
 
-def find(level_speed: Floats, metres: Floats, *, work_speed: float) -> list[tuple[int, int]]:
+def find(level_speed: Floats, moved: Motion, work_speed: float) -> list[tuple[int, int]]:
     """Find the bouts of work.
 
     Parameters
     ----------
     level_speed : ndarray, shape (n,)
-        Level-equivalent speed, cleaned; NaN where unknown. [m/s]
-    metres : ndarray, shape (n,)
-        Distance covered in each second. [m]
+        Level-equivalent speed, followed; NaN where unknown. [m/s]
+    moved : Motion
+        Running told from walking, and metres.
     work_speed : float
         Slower than this is never work. [m/s]
 
@@ -37,42 +38,27 @@ def find(level_speed: Floats, metres: Floats, *, work_speed: float) -> list[tupl
     -------
     list of (int, int)
         Begin and end (exclusive) of each bout in seconds; empty if fewer than three.
-
-    Notes
-    -----
-    Edges lie where the trace crosses half way between the bout's own speed and that of the
-    recovery beside it, so a watch's smoothing shifts both ends alike.
     """
     n = len(level_speed)
-    fast = np.nan_to_num(moving_median(level_speed, 5), nan=0.0)
+    walked = np.minimum(np.nan_to_num(moved.speed), 1.5)
+    fast = np.where(moved.running, np.nan_to_num(level_speed), np.where(moved.clock, walked, 0.0))
     merged: list[list[int]] = []
     for begin, end in run_lengths(fast >= work_speed):
         if merged and begin - merged[-1][1] < JOIN_S:
             merged[-1][1] = end
         else:
             merged.append([begin, end])
-    covered = np.concatenate(([0.0], np.cumsum(metres)))
+    covered = np.concatenate(([0.0], np.cumsum(moved.metres)))
     bouts: list[tuple[int, int]] = []
     for begin, end in merged:
         core = float(np.median(fast[begin:end]))
-        before = fast[max(begin - 40, 0) : max(begin - 5, 0)]
-        after = fast[min(end + 5, n) : min(end + 40, n)]
+        before = fast[max(begin - 25, 0) : max(begin - 3, 0)]
+        after = fast[min(end + 3, n) : min(end + 25, n)]
         rests = [float(np.median(side)) for side in (before, after) if len(side) >= 5]
         if not rests or max(rests) > core * (1 - CONTRAST):
             continue
-        low = [*rests, rests[-1]][:2]
-        first, last = begin, end
-        while first > 0 and fast[first - 1] > (core + low[0]) / 2:
-            first -= 1
-        while last < n and fast[last] > (core + low[1]) / 2:
-            last += 1
-        while first < last and fast[first] < (core + low[0]) / 2:
-            first += 1
-        while last > first and fast[last - 1] < (core + low[1]) / 2:
-            last -= 1
-        if last - first >= SHORTEST_S and covered[last] - covered[first] <= LONGEST_M:
-            bouts.append((first, last))
-    bouts = [b for k, b in enumerate(bouts) if k == 0 or b[0] >= bouts[k - 1][1]]
+        if end - begin >= SHORTEST_S and covered[end] - covered[begin] <= LONGEST_M:
+            bouts.append((begin, end))
     return bouts if len(bouts) >= LEAST_COUNT else []
 
 

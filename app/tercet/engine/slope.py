@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import product
+
 import numpy as np
 from numpy.typing import ArrayLike
 
@@ -12,11 +16,33 @@ VALID_SLOPE = 0.45
 _COST = (155.4, -30.4, -43.3, 46.3, 19.5, 3.6)
 
 #: Altitude is sampled along the way in steps of this length [m].
-_STEP_M = 10.0
-#: Slopes are taken over about this many metres (one standard deviation of the smoothing).
-_SMOOTHING_M = 45.0
-#: Altitude that jitters more than this [m] is noise of positioning, and hills are left out.
-NOISE_LIMIT_M = 1.5
+STEP_M = 20.0
+#: Altitude this many steps to each side is used for the slope at a place.
+REACH = 40
+#: Hills of these lengths (one standard deviation of the covariance) are told apart. [m] [trial]
+_HILL_LENGTHS = (100.0, 350.0)
+#: Root mean square slopes of country from a plain to mountains. [trial]
+_ROUGHNESS = (0.002, 0.006, 0.015, 0.035, 0.08)
+#: Altimeters: jitter [m], then slow error [m] and the way over which it wanders [m]: a barometer,
+#: a poor one, and positioning, good and bad (+-5-10 m is common; published spread in
+#: Ammann et al., Sports Eng 19, 2016, for barometers). [trial]
+_ALTIMETERS = (
+    (0.15, 0.3, 60.0), (0.4, 0.8, 60.0), (0.4, 1.8, 170.0), (0.4, 2.7, 170.0), (0.4, 3.8, 170.0),
+    (0.4, 5.5, 170.0), (0.4, 8.0, 170.0),
+)  # fmt: skip
+#: Neighbouring surprises hang together, so likelihoods are taken to this power. [trial]
+TEMPER = 0.3
+#: Weather moves a barometer by metres over a run.
+_WEATHER = (6.0, 4000.0)
+
+
+@dataclass(frozen=True, eq=False)
+class Slopes:
+    """Slope under every sample, how far it can be trusted, and whether hills were used."""
+
+    slope: Floats  # rise over run
+    spread: Floats  # standard deviation of its error
+    used: bool
 
 
 def running_cost(slope: ArrayLike) -> Floats:
@@ -59,8 +85,36 @@ def level_speed(speed: ArrayLike, slope: ArrayLike) -> Floats:
     return np.asarray(speed, dtype=np.float64) * running_cost(i) / _COST[-1]
 
 
-def slope_along(altitude: ArrayLike, distance: ArrayLike) -> tuple[Floats, bool]:
-    """Slope under every sample, from altitude smoothed to what an altimeter can know.
+@lru_cache(maxsize=64)
+def _filters(roughness: float, altimeter: tuple[float, float, float]) -> tuple[Floats, ...]:
+    """Best linear estimates for one kind of country and altimeter.
+
+    Altitude is a stationary Gaussian process (hills of two lengths, weather) seen with white
+    and wandering noise; on an even grid its estimates are fixed weights.
+    """
+    at = np.arange(-REACH, REACH + 1) * STEP_M
+    lag = np.abs(at[:, None] - at[None, :])
+    cross = np.zeros(len(at))
+    cov = _WEATHER[0] ** 2 * np.exp(-0.5 * (lag / _WEATHER[1]) ** 2)
+    for length in _HILL_LENGTHS:
+        part = roughness / np.sqrt(len(_HILL_LENGTHS))
+        cov += (part * length) ** 2 * np.exp(-0.5 * (lag / length) ** 2)
+        cross += part**2 * at * np.exp(-0.5 * (at / length) ** 2)
+    jitter, slow, length = altimeter
+    # The wandering error as it is after averaging over the cells of the grid.
+    cell = STEP_M / length
+    wander = np.exp(-lag / length) * 2 * (np.cosh(cell) - 1) / cell**2
+    np.fill_diagonal(wander, 2 * (cell - 1 + np.exp(-cell)) / cell**2)
+    cov += slow**2 * wander + (jitter**2 + 1e-4) * np.eye(len(at))
+    weights = np.linalg.solve(cov, cross)
+    spread = np.sqrt(max(roughness**2 - float(cross @ weights), 1e-10))
+    past = np.linalg.solve(cov[:REACH, :REACH], cov[:REACH, REACH])
+    surprise = float(cov[REACH, REACH] - cov[:REACH, REACH] @ past)
+    return weights, past, np.array([spread, surprise])
+
+
+def slope_along(altitude: ArrayLike, distance: ArrayLike) -> Slopes:
+    """Slope under every sample, from altitude smoothed to what this altimeter can know.
 
     Parameters
     ----------
@@ -71,39 +125,43 @@ def slope_along(altitude: ArrayLike, distance: ArrayLike) -> tuple[Floats, bool]
 
     Returns
     -------
-    slope : ndarray of float64, shape (n,)
-        Rise over run, zero where it cannot be known. [unitless]
-    used : bool
-        False if altitude is missing or too noisy, so that hills were left out.
+    Slopes
+        Zero where altitude is missing. How rough the country and how good the altimeter is are
+        chosen by likelihood (how well the altitude so far foretells the next), so noise alone
+        shrinks the slope towards zero by itself.
     """
     z = np.asarray(altitude, dtype=np.float64)
     x = np.asarray(distance, dtype=np.float64)
-    flat = np.zeros(len(x))
+    nothing = Slopes(np.zeros(len(x)), np.zeros(len(x)), used=False)
     known = np.isfinite(z) & np.isfinite(x)
     if np.count_nonzero(known) < 30 or np.ptp(x[known]) < 300.0:
-        return flat, False
+        return nothing
     xk, zk = x[known], z[known]
-    along = np.arange(xk[0], xk[-1] + _STEP_M, _STEP_M)
-    if len(along) > 200_000:
-        return flat, False
-    raw = np.interp(along, xk, zk)
-    reach = int(3 * _SMOOTHING_M / _STEP_M)
-    offsets = np.arange(-reach, reach + 1) * _STEP_M
-    kernel = np.exp(-0.5 * (offsets / _SMOOTHING_M) ** 2)
-    kernel /= kernel.sum()
+    first, last = xk[0], xk[-1]
+    cells = int((last - first) / STEP_M) + 1
+    if cells > 30_000:
+        return nothing
+    cell = np.minimum(((xk - first) / STEP_M).astype(np.int64), cells - 1)
+    count = np.bincount(cell, minlength=cells)
+    have = np.flatnonzero(count)
+    middle = np.bincount(cell, weights=xk, minlength=cells)[have] / count[have]
+    height = np.bincount(cell, weights=zk, minlength=cells)[have] / count[have]
+    along = first + (np.arange(cells) + 0.5) * STEP_M
+    raw = np.interp(along, middle, height)
+    raw = raw - raw.mean()
     # Mirrored about the end points, so that a slope is kept there.
-    padded = np.concatenate(
-        (
-            2 * raw[0] - raw[reach:0:-1] if len(raw) > reach else np.full(reach, raw[0]),
-            raw,
-            2 * raw[-1] - raw[-2 : -reach - 2 : -1]
-            if len(raw) > reach + 1
-            else np.full(reach, raw[-1]),
-        )
-    )
-    smooth = np.convolve(padded, kernel, mode="valid")[: len(raw)]
-    jitter = float(np.std(raw - smooth))
-    if jitter > NOISE_LIMIT_M:
-        return flat, False
-    gradient = np.gradient(smooth, _STEP_M)
-    return np.where(np.isfinite(x), np.interp(x, along, gradient), 0.0), True
+    reach = np.minimum(np.arange(REACH, 0, -1), cells - 1)
+    padded = np.concatenate((2 * raw[0] - raw[reach], raw, 2 * raw[-1] - raw[-1 - reach[::-1]]))
+    fits, likely = [], []
+    for roughness, altimeter in product(_ROUGHNESS, _ALTIMETERS):
+        weights, past, (spread, surprise) = _filters(roughness, altimeter)
+        error = padded[REACH:-REACH] - np.convolve(padded, past[::-1], mode="valid")[: len(raw)]
+        fits.append((weights, spread**2))
+        likely.append(-0.5 * (float(error @ error) / surprise + len(raw) * np.log(surprise)))
+    belief = np.exp(TEMPER * (np.array(likely) - max(likely)))
+    belief /= belief.sum()
+    mean = np.sum([p * w for p, (w, _) in zip(belief, fits, strict=True)], axis=0)
+    spread = float(np.sqrt(sum(p * v for p, (_, v) in zip(belief, fits, strict=True))))
+    slope = np.convolve(padded, mean[::-1], mode="valid")
+    inside = np.where(np.isfinite(x), np.interp(x, along, slope), 0.0)
+    return Slopes(inside, np.full(len(x), spread), used=True)

@@ -10,7 +10,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike
 
-from tercet.engine.scale import Floats
+from tercet.engine.scale import Floats, Shade
 
 Key = Literal["run", "day", "week", "season"]
 
@@ -72,6 +72,16 @@ def season_sums(days: Sequence[date], amounts: ArrayLike, by: Key) -> dict[Hasha
     return sums_by(keys, amounts)
 
 
+def _rows(amounts: ArrayLike, count: int) -> Floats:
+    """One row a run, also where there is none."""
+    table = np.asarray(amounts, dtype=np.float64)
+    if table.ndim == 2 and len(table) == count:
+        return table
+    if count == 0 and table.size == 0:
+        return np.zeros((0, len(Shade)))
+    raise ValueError(f"give one row of amounts a run: {count} days, shape {table.shape}")
+
+
 def block_sums(
     days: Sequence[date], amounts: ArrayLike, blocks: Sequence[tuple[date, date]]
 ) -> Floats:
@@ -100,9 +110,7 @@ def block_sums(
     for (_, end), (begin, _) in pairwise(ordered):
         if begin <= end:
             raise ValueError(f"blocks overlap on {begin.isoformat()}")
-    table = np.asarray(amounts, dtype=np.float64)
-    if table.ndim != 2:
-        table = table.reshape(len(days), -1)
+    table = _rows(amounts, len(days))
     at = np.full(len(days), len(blocks))
     ordinal = np.array([day.toordinal() for day in days])
     for k, (begin, end) in enumerate(blocks):
@@ -130,7 +138,7 @@ def cumulative_by_day(days: Sequence[date], amounts: ArrayLike, first: date, las
     ndarray of float64, shape ((last - first).days + 2, m)
         Row 0 is the start of the first day (zeros), row k the end of day k.
     """
-    table = np.asarray(amounts, dtype=np.float64).reshape(len(days), -1)
+    table = _rows(amounts, len(days))
     count = (last - first).days + 1
     columns = table.shape[1]
     per_day = np.zeros((count, columns))

@@ -119,7 +119,9 @@ class Workers:
     def submit(self, call: Callable[..., T], *args: Any) -> Future[T]:
         """Run a module-level function in a worker."""
         if self._pool is None:
-            self._pool = ProcessPoolExecutor(self._count, mp_context=get_context("spawn"))
+            self._pool = ProcessPoolExecutor(
+                self._count, mp_context=get_context("spawn"), initializer=_be_nice
+            )
         return self._pool.submit(call, *args)
 
     def renew(self) -> None:
@@ -131,6 +133,12 @@ class Workers:
         if self._pool is not None:
             self._pool.shutdown(wait=True, cancel_futures=True)
             self._pool = None
+
+
+def _be_nice() -> None:
+    """Let the window go first where there are more processes than processors."""
+    if hasattr(os, "nice"):
+        os.nice(10)
 
 
 class Here(Workers):

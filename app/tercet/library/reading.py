@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import logging
 import math
 from bisect import bisect_right
 from collections.abc import Sequence
@@ -24,6 +25,7 @@ from tercet.store.originals import sha256
 from tercet.store.queries import METRES, SECONDS
 
 Row = dict[str, Any]
+log = logging.getLogger(__name__)
 #: Larger files than this are refused unread. [bytes]
 LARGEST_FILE = 512 * 2**20
 #: Mean speed while moving of what may pass for running if the file does not say. [m/s]
@@ -183,13 +185,18 @@ def read_file(path: str, thresholds: Sequence[DatedThresholds], zone_name: str) 
         except (season_file.SeasonFileError, UnicodeDecodeError) as error:
             return ReadFile(path, name, data, "refused", "TOML", f"No season file: {error}.")
         return ReadFile(path, name, data, "season file", "TOML", season=season)
-    found = formats.read_bytes(data, place.name)
+    found = formats.read_bytes(data)
     if isinstance(found, Failed):
         return ReadFile(path, name, data, found.status, found.format, found.reason)
     runs = []
     for part, raw in enumerate(found):
         recording = packing.rounded(raw)
-        runs.append(prepare(recording, part, thresholds, zone_name))
+        try:
+            runs.append(prepare(recording, part, thresholds, zone_name))
+        except Exception as error:  # one file must never end the import of the others
+            log.exception("judging %s failed", place.name)
+            problem = f"It was read but could not be judged ({type(error).__name__}: {error})."
+            return ReadFile(path, name, data, "refused", recording.format, problem)
     problem = next((recording.damage for recording in found if recording.damage), "")
     return ReadFile(path, name, data, "read", found[0].format, problem, tuple(runs))
 

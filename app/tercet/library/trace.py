@@ -106,3 +106,40 @@ def drawn_stretches(
         if stop[k] - first[k] < shortest:
             heapq.heappush(heap, (stop[k] - first[k], k))
     return tuple(Stretch(first[k], stop[k], shade[k]) for k in range(count) if alive[k])
+
+
+@dataclass(frozen=True)
+class Minute:
+    """One minute of a session, or what is left of it; means are NaN where nothing was measured."""
+
+    start_s: float
+    seconds: tuple[float, ...]  # by shade, in the order of Shade
+    level_speed: float
+    heart_rate: float
+    altitude: float
+
+
+def minutes(trace: SessionTrace) -> tuple[Minute, ...]:
+    """Sum a session up minute by minute, for reading it as a table."""
+    rows = []
+    for first in range(0, len(trace.seconds), 60):
+        part = slice(first, first + 60)
+        weights = np.ones(len(trace.shades[part]))
+        if first + 60 >= len(trace.seconds):
+            weights[-1] = trace.last_second_s
+        sums = np.bincount(trace.shades[part], weights=weights, minlength=5)
+        rows.append(
+            Minute(
+                float(trace.seconds[first]),
+                tuple(sums.tolist()),
+                _mean(trace.level_speed[part]),
+                _mean(trace.heart_rate[part]),
+                _mean(trace.altitude[part]),
+            )
+        )
+    return tuple(rows)
+
+
+def _mean(values: Floats) -> float:
+    known = values[np.isfinite(values)]
+    return float(known.mean()) if len(known) else float("nan")

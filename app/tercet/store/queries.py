@@ -138,7 +138,7 @@ def fingerprints(store: Store) -> list[str]:
 def runs_between(store: Store, low_utc: float, high_utc: float) -> list[sqlite3.Row]:
     """Runs that start in a span of UTC seconds."""
     return store.rows(
-        "SELECT id, sha256, part, start_utc, elapsed_s, distance_m, records, channels, format, "
+        "SELECT id, sha256, part, start_utc, utc_offset_s, elapsed_s, distance_m, records, channels, format, "
         "name, sport FROM run WHERE start_utc BETWEEN ? AND ?",
         (low_utc, high_utc),
     )
@@ -187,9 +187,9 @@ def known_files(store: Store) -> set[str]:
 
 
 def files_to_look_at(store: Store) -> list[FileRow]:
-    """Files that gave no run and were not put away, refused ones first, then by date."""
+    """Files refused or read only in part and not put away, refused ones first, then by date."""
     found = store.rows(
-        "SELECT * FROM file WHERE put_away = 0 AND (status IN ('refused', 'passed over') "
+        "SELECT * FROM file WHERE put_away = 0 AND (status = 'refused' "
         "OR (problem != '' AND status = 'run')) ORDER BY status != 'refused', taken_in, name"
     )
     return [_file(row) for row in found]

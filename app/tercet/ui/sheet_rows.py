@@ -13,6 +13,8 @@ from tercet.library.views import BlockView, SeasonView, SessionView, WeekView
 from tercet.ui import words
 
 #: Days longer than this share of all days are cut, so that one of them can't shrink the rest.
+#: Bars are cut only if the longest is this much longer than the cap.
+WORTH_CUTTING = 1.4
 CAP_SHARE = 0.98
 
 
@@ -110,6 +112,9 @@ def build(season: SeasonView) -> Sheet:
             )
     days = [sum(cell.lengths) for row in rows for cell in row.cells if cell.sessions]
     cap = _nearest_rank(days, CAP_SHARE)
+    # Cutting a bar that is hardly longer costs more room for its words than it saves.
+    if days and max(days) <= WORTH_CUTTING * cap:
+        cap = max(days)
     every = season.sessions
     return Sheet(
         tuple(rows),

@@ -1,0 +1,105 @@
+"""What moved and how: speed without the watch's lag, metres, and running told from walking."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tercet.engine import cleaning
+from tercet.engine.geodesy import step_lengths
+from tercet.engine.lag import earlier, lag_of
+from tercet.engine.scale import Floats
+from tercet.engine.timeline import Timeline
+
+#: Slower than this is walking or standing: not running. [m/s] (common practice, no source)
+RUNNING_FLOOR = 1.8
+#: Faster than this nobody walks for long: the walk-run transition lies near 2 m/s. [m/s]
+WALKING_TOP = 2.2
+#: Steps of running and of walking do not overlap; the border. [steps/min] [memory]
+RUNNING_STEPS = 138.0
+#: Watches smooth the step rate by about this much. [s] [trial]
+CADENCE_LAG_S = 1
+
+
+@dataclass(frozen=True, eq=False)
+class Motion:
+    """All with one entry a second; speed NaN where nothing tells."""
+
+    speed: Floats  # [m/s], the watch's lag undone
+    metres: Floats  # [m], likewise; sums to the distance of the recording
+    walking: NDArray[np.bool_]  # walking or standing while the timer ran
+    running: NDArray[np.bool_]  # neither, and the timer ran
+    clock: NDArray[np.bool_]  # the timer ran
+    indoor: bool
+    lag_s: int
+
+
+def read_motion(line: Timeline, *, indoor: bool) -> Motion:
+    """Read motion from the grid.
+
+    Parameters
+    ----------
+    line : Timeline
+    indoor : bool
+        Whether speed is a belt's, guessed by the watch.
+
+    Returns
+    -------
+    Motion
+    """
+    n = len(line)
+    cadence = line.channels.get("cadence")
+    recorded = _speed(line)
+    if indoor:
+        reference = cadence if cadence is not None else np.full(n, np.nan)
+    else:
+        reference = _speed_by_positions(line)
+    lag = lag_of(recorded, reference, line.running_clock & (recorded > 0.5))
+    speed, metres = recorded.copy(), line.metres.copy()
+    for begin, end in cleaning.run_lengths(line.running_clock):
+        speed[begin:end] = earlier(recorded[begin:end], lag)
+        piece = line.metres[begin:end]
+        if len(piece) > lag:
+            # The end stands for what the shift cut off, so the sum stays.
+            metres[begin:end] = np.concatenate((piece[lag:], piece[:lag]))
+    steps = None if cadence is None else earlier(cadence, CADENCE_LAG_S)
+    on_foot = _runs(speed, steps, np.isfinite(line.channels.get("heart_rate", speed)))
+    clock = line.running_clock
+    return Motion(speed, metres, clock & ~on_foot, clock & on_foot, clock, indoor, lag)
+
+
+def _speed(line: Timeline) -> Floats:
+    """Take recorded speed, filled where it is missing from the distance covered."""
+    from_distance = np.full(len(line), np.nan)
+    if line.metres.any():
+        from_distance = cleaning.moving_mean(line.metres, 5)
+    recorded = line.channels.get("speed")
+    if recorded is None or not np.nanmax(np.append(recorded, 0.0)) > 0:
+        return np.clip(from_distance, 0.0, cleaning.TOP_SPEED)
+    # A zero from a lost signal while the distance went on is no standing runner.
+    lost = ~np.isfinite(recorded) | ((recorded < 0.1) & (from_distance > 1.5))
+    return np.clip(np.where(lost, from_distance, recorded), 0.0, cleaning.TOP_SPEED)
+
+
+def _speed_by_positions(line: Timeline) -> Floats:
+    lat, lon = line.channels.get("latitude"), line.channels.get("longitude")
+    if lat is None or lon is None or len(lat) < 3:
+        return np.full(len(line), np.nan)
+    inside = (np.abs(lat) <= 90.0) & (np.abs(lon) <= 360.0)
+    steps = step_lengths(np.where(inside, lat, 0.0), np.where(inside, lon, 0.0))
+    steps[~(inside[1:] & inside[:-1]) | (steps > cleaning.TOP_SPEED)] = np.nan
+    padded = np.concatenate((steps[:1], steps, steps[-1:]))
+    return 0.5 * (padded[:-1] + padded[1:])
+
+
+def _runs(speed: Floats, steps: Floats | None, alive: NDArray[np.bool_]) -> NDArray[np.bool_]:
+    """Tell running from walking and standing, by steps first, which are quicker than speed."""
+    if steps is None or not np.nanmax(np.append(steps, 0.0)) > 0:
+        # Where neither speed nor steps tell, the timer does.
+        return np.where(np.isfinite(speed), speed >= RUNNING_FLOOR, alive)
+    by_steps = np.nan_to_num(steps) >= RUNNING_STEPS
+    by_speed = np.where(np.isfinite(speed), speed >= WALKING_TOP, ~np.isfinite(steps) & alive)
+    fast = np.where(np.isfinite(steps), speed >= 3.0, speed >= RUNNING_FLOOR)
+    return np.where(np.isfinite(steps), by_steps | fast, by_speed)

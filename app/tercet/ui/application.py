@@ -1,0 +1,40 @@
+"""Builds the application and the window, and runs them until the window closes."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QSettings
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication
+
+from tercet.library.library import Library
+from tercet.ui import window
+
+
+def application() -> QApplication:
+    """The one application object, named."""
+    found = QApplication.instance()
+    app = found if isinstance(found, QApplication) else QApplication(["tercet"])
+    app.setApplicationName("Tercet")
+    app.setApplicationDisplayName("Tercet")
+    QGuiApplication.setDesktopFileName("tercet")
+    return app
+
+
+def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
+    """Open the window over a library; gives the exit code."""
+    app = application()
+    window.apply_look(QSettings(str(library.folder / "window.ini"), QSettings.Format.IniFormat))
+    main = window.MainWindow(library, demo=demo)
+    main.take_in(list(paths))
+    main.show()
+    return app.exec()
+
+
+def start_example() -> None:
+    """Open the example season in a window and a store of its own."""
+    subprocess.Popen([sys.executable, "-m", "tercet", "--demo"], start_new_session=True)

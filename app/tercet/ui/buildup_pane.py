@@ -1,0 +1,188 @@
+"""The pane of the build-up by block: four values, the chart, and the same as a table."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from tercet.engine.scale import Shade
+from tercet.library.views import BuildUp, RaceView
+from tercet.ui import theme as themes
+from tercet.ui import words
+from tercet.ui.charts import BuildUpChart
+from tercet.ui.twin import Twin
+from tercet.ui.values import TARGET, Value
+
+EMPTY = "Nothing has been run in this season yet. Recordings or a paper log fill this chart."
+HEADINGS = ("block", "easy", "moderate", "hard", "share of easy")
+UNIT_NAMES = {"km": "kilometres", "miles": "miles"}
+
+
+class BuildUpPane(QFrame):
+    """Cumulative easy, moderate and hard by block, in hours or by distance.
+
+    ``week_pointed`` gives the Monday of the week under the pointer or the arrow keys, or None.
+    """
+
+    week_pointed = Signal(object)
+
+    def __init__(self, units: words.Units = "km") -> None:
+        super().__init__()
+        self.setProperty("pane", True)
+        self._units = units
+        self._time: tuple[BuildUp, ...] = ()
+        self._metres: tuple[BuildUp, ...] = ()
+        self._today = date.min
+        self._races: tuple[RaceView, ...] = ()
+        self._title, self._block = QLabel("Build-up by block"), QLabel()
+        self._block.setProperty("secondary", True)
+        self.unit_button = QPushButton()
+        self.unit_button.setProperty("flat", True)
+        self.unit_button.setCheckable(True)
+        self.unit_button.setAccessibleName("Unit of the build-up")
+        self.unit_button.toggled.connect(self._redraw)
+        self.easy = Value("easy", Shade.EASY)
+        self.moderate = Value("moderate", Shade.MODERATE)
+        self.hard = Value("hard", Shade.HARD)
+        self.in_hand = Value("easy in hand", TARGET)
+        self.chart = BuildUpChart()
+        self.chart.week_pointed.connect(self.week_pointed)
+        self.twin = Twin(self.chart, "Build-up by block as a table", self)
+        self._empty = QLabel(EMPTY)
+        self._empty.setWordWrap(True)
+        self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._values = QWidget()
+        self._column = QVBoxLayout(self)
+        self._arrange()
+        themes.changed.connect(self.restyle)
+        self.restyle()
+        self._redraw()
+
+    def show_build_up(
+        self,
+        time: Sequence[BuildUp],
+        metres: Sequence[BuildUp],
+        today: date,
+        races: Sequence[RaceView] = (),
+    ) -> None:
+        """Show a season.
+
+        Parameters
+        ----------
+        time, metres : sequence of BuildUp
+            The same blocks in seconds and in metres, oldest first.
+        today : date
+            The day that parts what was run from what is to come.
+        races : sequence of RaceView
+            Marked at the chart's foot.
+        """
+        self._time, self._metres = tuple(time), tuple(metres)
+        self._today, self._races = today, tuple(races)
+        self._redraw()
+
+    def set_units(self, units: words.Units) -> None:
+        """Write distances in kilometres or miles."""
+        self._units = units
+        self._redraw()
+
+    def mark_week(self, monday: date | None) -> None:
+        """Mark the week pointed at in the sheet."""
+        self.chart.mark_week(monday)
+
+    def restyle(self, *_: object) -> None:
+        look = themes.current()
+        self._title.setFont(look.font("pane_title"))
+        for label in (self._block, self._empty):
+            label.setFont(look.font("body"))
+        self.unit_button.setFont(look.font("body"))
+        self._column.setContentsMargins(look.px(16), look.px(8), look.px(16), look.px(12))
+
+    def _arrange(self) -> None:
+        head = QHBoxLayout()
+        head.addWidget(self._title)
+        head.addSpacing(8)
+        head.addWidget(self._block, 1)
+        head.addWidget(self.unit_button)
+        values = QHBoxLayout(self._values)
+        values.setContentsMargins(0, 0, 0, 0)
+        for value in (self.easy, self.moderate, self.hard, self.in_hand):
+            values.addWidget(value, 1)
+        column = self._column
+        column.setSpacing(8)
+        column.addLayout(head)
+        column.addWidget(self._values)
+        column.addWidget(self._empty, 1)
+        column.addWidget(self.twin, 1)
+
+    def _redraw(self, *_: object) -> None:
+        by_distance = self.unit_button.isChecked()
+        name = UNIT_NAMES[self._units]
+        self.unit_button.setText(f"distance in {name}" if by_distance else "time in hours")
+        other = "time in hours" if by_distance else f"distance in {name}"
+        self.unit_button.setToolTip(f"Show {other}")
+        self.unit_button.setAccessibleDescription(self.unit_button.text())
+        blocks = self._metres if by_distance else self._time
+        unit = "metres" if by_distance else "time"
+        self.chart.set_data(blocks, self._today, self._races, unit, self._units)
+        current = self.chart.current
+        ran = any(shape.share is not None for shape in self.chart.shapes)
+        for widget, shown in ((self._values, ran), (self.twin, ran), (self._empty, not ran)):
+            widget.setVisible(shown)
+        self.unit_button.setVisible(ran)
+        self.twin.set_numbers(HEADINGS, self._rows(), left={0})
+        summary = self._summary() if ran else EMPTY
+        self.chart.setAccessibleDescription(summary)
+        self.setAccessibleName("Build-up by block")
+        self.setAccessibleDescription(summary)
+        if not ran or current is None:
+            self._block.setText("")
+            return
+        going = current.left <= self._today.toordinal() < current.right
+        self._block.setText(f"{current.block.name} so far" if going else current.block.name)
+        ends = (current.easy, current.moderate, current.hard)
+        about = "about " if current.block.estimated else ""
+        for value, line in zip((self.easy, self.moderate, self.hard), ends, strict=True):
+            value.show_value(about + self.chart.value(line[-1] if len(line) else 0.0))
+        short = current.in_hand < 0.0
+        self.in_hand.show_value(
+            about + self.chart.value(current.in_hand), "easy short" if short else "easy in hand"
+        )
+
+    def _rows(self) -> list[tuple[str, ...]]:
+        rows = []
+        for shape in self.chart.shapes:
+            if shape.share is None:
+                rows.append((shape.block.name, *[words.NOTHING] * 4))
+                continue
+            ends = (shape.easy[-1], shape.moderate[-1], shape.hard[-1])
+            rows.append(
+                (
+                    shape.block.name,
+                    *(self.chart.value(end) for end in ends),
+                    words.share(shape.share, estimated=shape.block.estimated),
+                )
+            )
+        return rows
+
+    def _summary(self) -> str:
+        """One sentence that says what the chart shows."""
+        shapes = self.chart.shapes
+        count = "1 block" if len(shapes) == 1 else f"{len(shapes)} blocks"
+        parts = [f"{count} in {'hours' if not self.unit_button.isChecked() else 'distance'}"]
+        current = self.chart.current
+        if current is not None and current.share is not None:
+            share = words.share(current.share, estimated=current.block.estimated)
+            hand = f"{self.chart.value(current.in_hand)} easy "
+            hand += "short" if current.in_hand < 0.0 else "in hand"
+            values = self.chart.values_words(current)
+            parts.append(f"{current.block.name} {values}, {share} easy, {hand}")
+        short = [s for s in shapes if s.short and s is not current]
+        if short:
+            named = [
+                f"{s.block.name} of its {words.share(s.block.easy_target)} easy" for s in short
+            ]
+            parts.append(f"short: {words.listed(named)}")
+        return f"{'; '.join(parts)}."

@@ -1,0 +1,226 @@
+"""Build-up by block: every block starts at zero, easy rises, moderate and hard hang below."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+import numpy as np
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
+
+from tercet.library.views import BuildUp, RaceView
+from tercet.ui import theme as themes
+from tercet.ui import words
+from tercet.ui.charts.buildup_paint import Picture, end_words, paint_build_up, paint_marked_week
+from tercet.ui.charts.buildup_shape import (
+    DOWN_STEPS,
+    UP_STEPS,
+    BlockShape,
+    block_shape,
+    current_shape,
+    month_starts,
+    whole_marks,
+)
+from tercet.ui.charts.canvas import Axis, Canvas, Drawing, Mapper
+
+MOST_UP, MOST_DOWN = 3, 2
+
+
+class BuildUpChart(Canvas):
+    """The chart itself; pointing at a week, or stepping by arrow keys, names its Monday."""
+
+    week_pointed = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._left, self._foot = Axis("left"), Axis("bottom", stroke=4.0)
+        self._plot = self.make_plot(self._left, self._foot)
+        self.addItem(self._plot, row=0, col=0)
+        self._picture = Picture((), date.min, (), None, (), ())
+        self._week: date | None = None
+        self._unit = "time"
+        self._units: words.Units = "km"
+        self._plot.addItem(Drawing(self._paint_week, z=-10.0))
+        self._plot.addItem(Drawing(self._paint_picture))
+        self.setAccessibleName("Build-up by block")
+        self.restyle()
+
+    @property
+    def shapes(self) -> tuple[BlockShape, ...]:
+        """The blocks as drawn, oldest first, in hours, kilometres or miles."""
+        return self._picture.shapes
+
+    @property
+    def current(self) -> BlockShape | None:
+        """The block holding today, else the last one with runs."""
+        return current_shape(self._picture.shapes, self._picture.today)
+
+    def set_data(
+        self,
+        blocks: Sequence[BuildUp],
+        today: date,
+        races: Sequence[RaceView],
+        unit: str,
+        units: words.Units = "km",
+    ) -> None:
+        """Draw these blocks.
+
+        Parameters
+        ----------
+        blocks : sequence of BuildUp
+            Oldest first, in seconds or metres.
+        today : date
+            Sums after it are not drawn.
+        races : sequence of RaceView
+            Marked at the foot.
+        unit : str
+            ``"time"`` or ``"metres"``, the unit of the sums.
+        units : str
+            ``"km"`` or ``"miles"``.
+        """
+        self._unit, self._units = unit, units
+        per_unit = 3600.0 if unit == "time" else words.UNIT_METRES[units]
+        shapes = tuple(block_shape(block, today, unit, per_unit) for block in blocks)
+        self._picture = Picture(shapes, today, tuple(races), current_shape(shapes, today), (), ())
+        self.lay_out()
+        self.redraw()
+
+    def mark_week(self, monday: date | None) -> None:
+        """Mark the week that begins on this day, or none."""
+        if monday != self._week:
+            self._week = monday
+            self.setToolTip(self._week_words(monday))
+            self.redraw()
+
+    @property
+    def unit_word(self) -> str:
+        """What stands behind a number of the scale: ``h``, ``km`` or ``mi``."""
+        return "h" if self._unit == "time" else words.UNIT_WORDS[self._units]
+
+    def lay_out(self) -> None:
+        look = themes.current()
+        line = QFontMetricsF(look.font("small")).height()
+        name_line = QFontMetricsF(look.font("block")).height()
+        head = name_line + look.px(6)
+        foot = line + look.px(8)
+        shapes = self._picture.shapes
+        left = min((s.left for s in shapes), default=0.0)
+        right = max((s.right for s in shapes), default=1.0)
+        top = max(1.0, *(s.top for s in shapes)) if shapes else 1.0
+        bottom = max((s.bottom for s in shapes), default=0.0)
+        height = max(self.height() - foot, 1.0)
+        room = max(height - head - 1.6 * line - look.px(8), 1.0)
+        per_unit = room / (top + bottom)
+        top_extent = top + 1.6 * line / per_unit
+        bottom_extent = bottom + look.px(8) / per_unit
+        ups = whole_marks(top_extent, top_extent * per_unit, line, MOST_UP, UP_STEPS)
+        below = bottom_extent * per_unit
+        downs = whole_marks(bottom_extent, below, line, MOST_DOWN, DOWN_STEPS)
+        labels = [(0.0, "0"), *((float(m), f"{m} {self.unit_word}") for m in ups)]
+        labels += [(-float(m), f"{m} {self.unit_word}") for m in downs]
+        metrics = QFontMetricsF(look.font("small"))
+        gutter = max(metrics.horizontalAdvance(text) for _, text in labels) + look.px(12)
+        self._left.setWidth(math.ceil(gutter))
+        self._foot.setHeight(math.ceil(foot))
+        self._left.set_marks(labels)
+        width = max(self.width() - gutter, 1.0)
+        months = month_starts(left, right, int(width / (3.2 * line)))
+        spans = right - left > 400.0
+        self._foot.set_marks(
+            [
+                (float(d.toordinal()), str(d.year) if spans and d.month == 1 else words.month(d))
+                for d in months
+            ]
+        )
+        self._picture = Picture(
+            shapes, self._picture.today, self._picture.races, self._picture.current, ups, downs
+        )
+        self._plot.vb.setRange(
+            xRange=(left, right),
+            yRange=(-bottom_extent, top_extent + head / per_unit),
+            padding=0.0,
+        )
+
+    def _paint_picture(self, painter: QPainter, mapper: Mapper) -> None:
+        paint_build_up(painter, mapper, self._picture, themes.current())
+
+    def _paint_week(self, painter: QPainter, mapper: Mapper) -> None:
+        if self._week is not None and self._picture.shapes:
+            paint_marked_week(painter, mapper, self._week, themes.current())
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        super().mouseMoveEvent(event)
+        self._point(self._monday_at(event.position()))
+
+    def leaveEvent(self, event: QEvent) -> None:
+        super().leaveEvent(event)
+        self._point(None)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        shapes = self._picture.shapes
+        step = {Qt.Key.Key_Left: -7, Qt.Key.Key_Right: 7}.get(Qt.Key(event.key()))
+        if event.key() == Qt.Key.Key_Escape and self._week is not None:
+            self._point(None)
+        elif step is None or not shapes:
+            event.ignore()
+        else:
+            self.show_ring()
+            first, last = shapes[0].block.start, shapes[-1].block.end
+            start = self._week or _monday(min(max(self._picture.today, first), last))
+            wanted = start + timedelta(days=step) if self._week else start
+            self._point(min(max(wanted, _monday(first)), _monday(last)))
+
+    def _point(self, monday: date | None) -> None:
+        if monday != self._week:
+            self.mark_week(monday)
+            self.week_pointed.emit(monday)
+
+    def _monday_at(self, position: QPointF) -> date | None:
+        shapes = self._picture.shapes
+        scene = self.mapToScene(position.toPoint())
+        if not shapes or not self._plot.vb.sceneBoundingRect().contains(scene):
+            return None
+        day = math.floor(self._plot.vb.mapSceneToView(scene).x())
+        if not any(shape.left <= day < shape.right for shape in shapes):
+            return None
+        return _monday(date.fromordinal(day))
+
+    def _week_words(self, monday: date | None) -> str:
+        """Block, week and what had been run in the block by its end."""
+        if monday is None:
+            return ""
+        first, last = monday.toordinal(), monday.toordinal() + 7
+        lines = []
+        for shape in self._picture.shapes:
+            if shape.right <= first or shape.left >= last:
+                continue
+            lines.append(f"{shape.block.name}, week of {words.short_day(monday)}")
+            k = int(np.searchsorted(shape.x, min(last, shape.right), side="right")) - 1
+            if shape.share is not None and shape.x[0] < last and k > 0:
+                lines.append(f"so far in the block: {self.values_words(shape, k)}")
+            if k == len(shape.x) - 1 and shape.share is not None and last >= shape.right:
+                lines.append(end_words(shape))
+        return "\n".join(lines)
+
+    def values_words(self, shape: BlockShape, k: int = -1) -> str:
+        """Easy, moderate and hard at a point of a block, in words."""
+        return ", ".join(
+            f"{name} {self.value(values[k])}"
+            for name, values in (
+                ("easy", shape.easy),
+                ("moderate", shape.moderate),
+                ("hard", shape.hard),
+            )
+        )
+
+    def value(self, amount: float) -> str:
+        """An amount in the chart's unit: ``7:24``, or ``84.2 km``."""
+        if self._unit == "time":
+            return words.hours(amount * 3600.0)
+        return words.distance(abs(amount) * words.UNIT_METRES[self._units], self._units)
+
+
+def _monday(day: date) -> date:
+    return day - timedelta(days=day.weekday())

@@ -1,0 +1,300 @@
+"""A session's trace, shaded, with its heart rate and height below, and a line to look along."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+import numpy as np
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
+
+from tercet.library.trace import SessionTrace, drawn_stretches
+from tercet.ui import theme as themes
+from tercet.ui import words
+from tercet.ui.charts.canvas import Axis, Canvas, Drawing, Mapper
+from tercet.ui.charts.trace_paint import Main, paint_boundaries, paint_main, paint_strip
+from tercet.ui.charts.trace_shape import (
+    Range,
+    drawn_by_speed,
+    even_marks,
+    pace_marks,
+    trace_range,
+)
+
+MARGIN = 0.07
+MINUTE_STEPS = tuple(60.0 * m for m in (1, 2, 5, 10, 15, 20, 30, 60, 120))
+BEAT_STEPS = (5.0, 10.0, 20.0, 40.0)
+HEIGHT_STEPS = (5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0)
+
+
+class _Panel:
+    """One plot with its axes and its piece of the line one looks along."""
+
+    def __init__(self, chart: Canvas, name: str, drawings: Sequence[Drawing]) -> None:
+        self.name = name
+        self.left, self.foot = Axis("left"), Axis("bottom", stroke=4.0)
+        self.plot = chart.make_plot(self.left, self.foot)
+        self.line = pg.InfiniteLine(angle=90, movable=False)
+        self.line.setZValue(20.0)
+        self.line.setVisible(False)
+        for item in (*drawings, self.line):
+            self.plot.addItem(item)
+
+
+class TraceChart(Canvas):
+    """Pace through a session (heart rate where no pace is known), shaded second by second.
+
+    ``second_pointed`` gives the second under the pointer or the arrow keys, -1 when it leaves;
+    ``repetition_pointed`` the repetition clicked, counted from 0, or -1.
+    """
+
+    second_pointed = Signal(int)
+    repetition_pointed = Signal(int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._trace: SessionTrace | None = None
+        self._main: Main | None = None
+        self._units: words.Units = "km"
+        self._second = -1
+        self._selected = -1
+        boundaries = Drawing(self._paint_boundaries, z=10.0)
+        self._all = (
+            _Panel(self, "main", [Drawing(self._paint_main), boundaries]),
+            _Panel(self, "heart", [Drawing(self._paint_heart)]),
+            _Panel(self, "height", [Drawing(self._paint_height)]),
+        )
+        self._panels: tuple[_Panel, ...] = ()
+        self.setAccessibleName("Trace of the session")
+        self.restyle()
+
+    @property
+    def second(self) -> int:
+        """The second the line stands on, -1 if none."""
+        return self._second
+
+    @property
+    def selected(self) -> int:
+        """The repetition marked, counted from 0, -1 if none."""
+        return self._selected
+
+    def set_data(self, trace: SessionTrace, units: words.Units = "km") -> None:
+        """Draw this session; nothing is marked or pointed at any more."""
+        self._trace, self._units = trace, units
+        self._second = self._selected = -1
+        by_speed = drawn_by_speed(trace)
+        low, high = (trace.lt1_speed, trace.lt2_speed) if by_speed else (trace.lt1_hr, trace.lt2_hr)
+        values = trace.level_speed if by_speed else trace.heart_rate
+        self._main = Main(
+            by_speed=by_speed,
+            values=values,
+            boundaries=(low, high),
+            ends=trace_range(values, trace.shades, (low, high), MARGIN),
+            stretches=drawn_stretches(trace.shades),
+            trace=trace,
+            units=units,
+        )
+        self._show_panels()
+        self.lay_out()
+        self.redraw()
+
+    def mark_repetition(self, index: int) -> None:
+        """Mark a repetition, counted from 0; -1 marks none."""
+        self._selected = index
+        self.redraw()
+
+    def point(self, second: int) -> None:
+        """Put the line on a second of the session, or take it away with -1."""
+        if self._trace is None or second == self._second:
+            return
+        self._second = min(second, len(self._trace.seconds) - 1)
+        for panel in self._panels:
+            panel.line.setVisible(self._second >= 0)
+            if self._second >= 0:
+                panel.line.setValue(float(self._second) + 0.5)
+        self.second_pointed.emit(self._second)
+
+    def _show_panels(self) -> None:
+        """Show the panels that this session fills: trace, heart rate, height."""
+        assert self._trace is not None
+        assert self._main is not None
+        filled = {
+            "main": True,
+            "heart": self._main.by_speed and bool(np.isfinite(self._trace.heart_rate).any()),
+            "height": bool(np.isfinite(self._trace.altitude).any()),
+        }
+        for panel in self._panels:
+            self.ci.removeItem(panel.plot)
+        self._panels = tuple(panel for panel in self._all if filled[panel.name])
+        for row, panel in enumerate(self._panels):
+            self.ci.addItem(panel.plot, row, 0)
+            panel.line.setVisible(False)
+            panel.plot.showAxis("bottom", row == len(self._panels) - 1)
+
+    def lay_out(self) -> None:
+        if self._trace is None or self._main is None:
+            return
+        look = themes.current()
+        line = QFontMetricsF(look.font("small")).height()
+        main, trace = self._main, self._trace
+        foot = math.ceil(line + look.px(8))
+        last = self._panels[-1]
+        last.foot.setHeight(foot)
+        strips = self._panels[1:]
+        heights = [look.px(66 if panel.name == "heart" else 48) for panel in strips]
+        for panel, height in zip(strips, heights, strict=True):
+            panel.plot.setFixedHeight(height + (foot if panel is last else 0))
+        main_height = max(self.height() - sum(heights) - foot, 1.0)
+        head = 2.2 * line if trace.repetitions else 0.6 * line
+        span = (main.ends.high - main.ends.low) * main_height / max(main_height - head, 1.0)
+        ranges = [Range(main.ends.low, main.ends.low + span)]
+        marks = [self._main_marks(main, main_height - head, line)]
+        for panel, height in zip(strips, heights, strict=True):
+            ends, labels = self._strip_marks(panel.name, height, line)
+            ranges.append(ends)
+            marks.append(labels)
+        metrics = QFontMetricsF(look.font("small"))
+        widest = max((metrics.horizontalAdvance(w) for m in marks for _, w in m), default=0.0)
+        gutter = math.ceil(widest + look.px(12))
+        length = max(trace.elapsed_s, 1.0)
+        pen = pg.mkPen(look.color("text"), width=1)
+        for panel, ends, labels in zip(self._panels, ranges, marks, strict=True):
+            panel.left.setWidth(gutter)
+            panel.left.set_marks(labels)
+            panel.line.setPen(pen)
+            box = panel.plot.vb
+            box.setRange(xRange=(0.0, length), yRange=(ends.low, ends.high), padding=0.0)
+        last.foot.set_marks(self._time_marks(length, self.width() - gutter, line))
+
+    def _main_marks(self, main: Main, pixels: float, line: float) -> list[tuple[float, str]]:
+        if main.by_speed:
+            speeds = pace_marks(main.ends, words.UNIT_METRES[self._units], pixels, 1.7 * line)
+            marks = [(speed, words.bare_pace(speed, self._units)) for speed in speeds]
+        else:
+            beats = even_marks(main.ends, pixels, 1.7 * line, BEAT_STEPS)
+            marks = [(beat, words.number(beat)) for beat in beats]
+        self._main = main.with_grid(tuple(value for value, _ in marks))
+        return marks
+
+    def _strip_marks(
+        self, name: str, pixels: float, line: float
+    ) -> tuple[Range, list[tuple[float, str]]]:
+        """Ends and labels of a strip; heart rate is labelled at the two boundaries."""
+        assert self._trace is not None
+        trace = self._trace
+        title = 1.2 * line
+        if name == "heart":
+            lines = (trace.lt1_hr, trace.lt2_hr)
+            ends = trace_range(trace.heart_rate, trace.shades, lines, 0.08)
+            known = [value for value in lines if value is not None]
+        else:
+            ends = trace_range(trace.altitude, trace.shades, (), 0.08)
+            known = []
+        span = (ends.high - ends.low) * pixels / max(pixels - title, 1.0)
+        ends = Range(ends.low, ends.low + span)
+        steps = BEAT_STEPS if name == "heart" else HEIGHT_STEPS
+        values = known or even_marks(ends, pixels, 1.3 * line, steps)
+        kept: list[float] = []
+        for value in sorted(values):
+            if not kept or (value - kept[-1]) / span * pixels >= line:
+                kept.append(value)
+        return ends, [(value, words.number(value)) for value in kept]
+
+    def _time_marks(self, length: float, pixels: float, line: float) -> list[tuple[float, str]]:
+        """Minutes along the foot, hours and minutes for the long; the unit at the end."""
+        seconds = even_marks(Range(0.0, length), pixels, 4.0 * line, MINUTE_STEPS)
+        long = length > 6000.0
+        unit = "h:min" if long else "min"
+        room = 3.0 * line / max(pixels, 1.0) * length
+        marks = [
+            (s, words.hours(s) if long else words.number(s / 60.0))
+            for s in seconds
+            if s <= length - room
+        ]
+        return [*marks, (length, unit)]
+
+    def _paint_main(self, painter: QPainter, mapper: Mapper) -> None:
+        if self._main is not None:
+            paint_main(painter, mapper, self._main, self._selected, themes.current())
+
+    def _paint_boundaries(self, painter: QPainter, mapper: Mapper) -> None:
+        if self._main is not None:
+            paint_boundaries(painter, mapper, self._main, themes.current())
+
+    def _paint_heart(self, painter: QPainter, mapper: Mapper) -> None:
+        assert self._trace is not None
+        trace = self._trace
+        lines = (trace.lt1_hr, trace.lt2_hr)
+        name = "heart rate, /min"
+        paint_strip(painter, mapper, trace.seconds, trace.heart_rate, lines, name, themes.current())
+
+    def _paint_height(self, painter: QPainter, mapper: Mapper) -> None:
+        assert self._trace is not None
+        trace = self._trace
+        paint_strip(
+            painter, mapper, trace.seconds, trace.altitude, (), "height, m", themes.current()
+        )
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        super().mouseMoveEvent(event)
+        self.point(self._second_at(event.position()))
+
+    def leaveEvent(self, event: QEvent) -> None:
+        super().leaveEvent(event)
+        self.point(-1)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        super().mousePressEvent(event)
+        second = self._second_at(event.position())
+        if event.button() == Qt.MouseButton.LeftButton and second >= 0:
+            self._choose(self._repetition_at(second))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._trace is None or not len(self._trace.seconds):
+            event.ignore()
+            return
+        last = len(self._trace.seconds) - 1
+        step = 1
+        if event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            step = 10
+        elif event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            step = 60
+        wanted = {
+            Qt.Key.Key_Left: max(self._second - step, 0),
+            Qt.Key.Key_Right: min(self._second + step, last),
+            Qt.Key.Key_Home: 0,
+            Qt.Key.Key_End: last,
+        }.get(Qt.Key(event.key()))
+        if wanted is not None:
+            self.show_ring()
+            self.point(wanted)
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._second >= 0:
+            self._choose(self._repetition_at(self._second))
+        elif event.key() == Qt.Key.Key_Escape and self._second >= 0:
+            self.point(-1)
+        else:
+            event.ignore()
+
+    def _choose(self, index: int) -> None:
+        self.mark_repetition(index)
+        self.repetition_pointed.emit(index)
+
+    def _second_at(self, position: QPointF) -> int:
+        """The second under a point of the widget, -1 outside the plots."""
+        if self._trace is None or not len(self._trace.seconds):
+            return -1
+        scene = self.mapToScene(position.toPoint())
+        boxes = [panel.plot.vb for panel in self._panels]
+        if not any(box.sceneBoundingRect().contains(scene) for box in boxes):
+            return -1
+        second = math.floor(boxes[0].mapSceneToView(scene).x())
+        return min(max(second, 0), len(self._trace.seconds) - 1)
+
+    def _repetition_at(self, second: int) -> int:
+        assert self._trace is not None
+        for index, repetition in enumerate(self._trace.repetitions):
+            if repetition.start_s <= second < repetition.start_s + repetition.duration_s:
+                return index
+        return -1

@@ -1,0 +1,65 @@
+"""Pictures of the screens, written without a display; also the README's pictures."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from PySide6.QtCore import QDeadlineTimer, QEventLoop
+from PySide6.QtWidgets import QApplication
+
+from tercet.library.library import Library
+from tercet.ui import theme
+from tercet.ui.application import application
+from tercet.ui.window import MainWindow
+
+SIZES = ((1366, 768), (1920, 1080))
+#: A screen that is not drawn after so long is not waited for. [ms]
+PATIENCE_MS = 30_000
+
+
+def write(
+    library: Library, folder: Path, sizes: tuple[tuple[int, int], ...] = SIZES[:1]
+) -> Iterator[Path]:
+    """Write a picture of each screen, light and dark, and yield their paths."""
+    folder.mkdir(parents=True, exist_ok=True)
+    app = application()
+    for dark in (False, True):
+        theme.apply(app, dark)
+        window = MainWindow(library)
+        shown: list[object] = []
+        window.season_shown.connect(shown.append)
+        for width, height in sizes:
+            window.resize(width, height)
+            window.show()
+            _until(app, lambda shown=shown: bool(shown))  # type: ignore[misc]
+            look = "dark" if dark else "light"
+            for name in ("season", "recordings", "session"):
+                _go(app, window, name)
+                target = folder / f"{name}-{width}-{look}.png"
+                window.grab().save(str(target))
+                yield target
+            window.show_view("season")
+            window.show_recordings(False)
+        window.close()
+        window.deleteLater()
+        app.processEvents()
+
+
+def _go(app: QApplication, window: MainWindow, name: str) -> None:
+    page = window.season_page
+    window.show_recordings(name == "recordings")
+    if name == "session":
+        window.show_view("session")
+        _until(app, lambda: window.pages.currentWidget() is window.session_page)
+    else:
+        window.show_view("season")
+        page.show_recordings(name == "recordings")
+    for _ in range(3):
+        app.processEvents(QEventLoop.ProcessEventsFlag.AllEvents, 50)
+
+
+def _until(app: QApplication, ready: Callable[[], bool]) -> None:
+    deadline = QDeadlineTimer(PATIENCE_MS)
+    while not ready() and not deadline.hasExpired():
+        app.processEvents(QEventLoop.ProcessEventsFlag.AllEvents, 50)

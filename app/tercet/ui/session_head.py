@@ -1,0 +1,160 @@
+"""The head of a session's page: title, ways on, six values and the stair bar."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QAction, QActionGroup
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from tercet.library.views import SessionView
+from tercet.ui import theme as themes
+from tercet.ui import words
+from tercet.ui.session_stair import SessionStair, left_out_words
+from tercet.ui.values import Value
+
+KINDS = ("running", "treadmill", "trail", "track", "race", "other sport")
+#: Under this width, at 100 % text, the six values stand in two rows.
+TWO_ROWS_WIDTH = 700
+
+
+def kind_of(session: SessionView) -> str:
+    """Which of :data:`KINDS` a session is; running of no named kind is ``running``."""
+    if session.sport not in {"running", "unknown"}:
+        return "other sport"
+    return session.kind if session.kind in KINDS else "running"
+
+
+class SessionHead(QWidget):
+    """Title and date, Previous, Next, Back and Kind, the values, and the stair."""
+
+    kind_chosen = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.title, self.date = QLabel(), QLabel()
+        self.title.setWordWrap(True)
+        self.date.setProperty("secondary", True)
+        self.back = QPushButton("&Back")
+        self.back.setToolTip("Esc")
+        self.back.setAccessibleName("Back to the season")
+        self.previous, self.next = QPushButton("‹ &Previous"), QPushButton("&Next ›")
+        self.previous.setAccessibleName("Previous session")
+        self.next.setAccessibleName("Next session")
+        self.kind = QPushButton()
+        self._kinds: dict[str, QAction] = {}
+        self._make_menu()
+        self.running = Value("running time")
+        self.distance = Value("distance")
+        self.pace = Value("pace")
+        self.climb = Value("climb")
+        self.heart = Value("heart rate, mean")
+        self.effort = Value("effort said")
+        self.stair = SessionStair()
+        self.left_out = QLabel()
+        self.left_out.setProperty("secondary", True)
+        self.left_out.setWordWrap(True)
+        self._grid = QGridLayout()
+        self._columns = 0
+        self._arrange()
+        themes.changed.connect(self.restyle)
+        self.restyle()
+
+    def show_session(
+        self, session: SessionView, block_name: str, week_number: int | None, units: words.Units
+    ) -> None:
+        """Show a session's sums in words."""
+        about = "about " if session.estimated else ""
+        self.title.setText(session.name)
+        place = block_name
+        if block_name and week_number:
+            place = f"{block_name}, week {week_number}"
+        when = f"{words.long_day(session.day)}, {session.start:%H:%M}"
+        self.date.setText("   ".join(part for part in (when, place) if part))
+        running_m = sum(session.metres[:3]) + session.metres[4]
+        seconds = session.running_s if running_m > 0.0 else session.moving_s
+        metres = running_m if running_m > 0.0 else session.distance_m
+        speed = metres / seconds if seconds > 0.0 else 0.0
+        self.running.show_value(words.duration(session.running_s))
+        self.distance.show_value(words.distance(session.distance_m, units))
+        self.pace.show_value(words.pace(speed, units))
+        self.climb.show_value(
+            words.NOTHING if session.climb_m is None else words.climb(session.climb_m, units)
+        )
+        self.heart.show_value(
+            words.NOTHING if session.hr_mean is None else words.heart_rate(session.hr_mean)
+        )
+        self.show_effort(session.effort)
+        self.stair.show_seconds(session.seconds, session.estimated)
+        left_out = left_out_words(session.seconds)
+        if about:
+            estimate = "The shares are about right only: nobody has confirmed the thresholds yet."
+            left_out = f"{left_out} {estimate}".strip()
+        self.left_out.setText(left_out)
+        self.left_out.setVisible(bool(left_out))
+        kind = kind_of(session)
+        self._kinds[kind].setChecked(True)
+        self.kind.setText(f"&Kind: {kind}")
+        self.kind.setAccessibleName(f"Kind of session: {kind}")
+
+    def show_effort(self, effort: int | None) -> None:
+        """Show what the runner said of the effort."""
+        self.effort.show_value("not said" if effort is None else f"{effort} of 10")
+
+    def fold(self, width: float) -> None:
+        """Set the values in one row, or in two on a narrow page (width at 100 % text)."""
+        columns = 3 if width < TWO_ROWS_WIDTH else 6
+        if columns == self._columns:
+            return
+        self._columns = columns
+        values = (self.running, self.distance, self.pace, self.climb, self.heart, self.effort)
+        for k, value in enumerate(values):
+            self._grid.removeWidget(value)
+            self._grid.addWidget(value, k // columns, k % columns)
+        for column in range(6):
+            self._grid.setColumnStretch(column, 1 if column < columns else 0)
+
+    def restyle(self, *_: object) -> None:
+        look = themes.current()
+        self.title.setFont(look.font("page_title"))
+        for label in (self.date, self.left_out):
+            label.setFont(look.font("body"))
+        for button in (self.back, self.previous, self.next, self.kind):
+            button.setFont(look.font("body_bold"))
+
+    def _make_menu(self) -> None:
+        menu = QMenu(self.kind)
+        group = QActionGroup(self)
+        for kind in KINDS:
+            action = QAction(kind, self)
+            action.setCheckable(True)
+            action.triggered.connect(lambda _checked, chosen=kind: self.kind_chosen.emit(chosen))
+            group.addAction(action)
+            menu.addAction(action)
+            self._kinds[kind] = action
+        self.kind.setMenu(menu)
+
+    def _arrange(self) -> None:
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        row.addWidget(self.title, 1)
+        for button in (self.kind, self.previous, self.next, self.back):
+            row.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addLayout(row)
+        column.addWidget(self.date)
+        column.addSpacing(4)
+        column.addLayout(self._grid)
+        column.addSpacing(2)
+        column.addWidget(self.stair)
+        column.addWidget(self.left_out)
+        self.fold(float(TWO_ROWS_WIDTH))

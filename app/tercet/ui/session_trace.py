@@ -1,0 +1,129 @@
+"""The trace of a session with its heading, what the shading was made from, and the reason why."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from tercet.library.trace import SessionTrace, minutes
+from tercet.library.views import SessionView
+from tercet.ui import theme as themes
+from tercet.ui import words
+from tercet.ui.charts import TraceChart
+from tercet.ui.charts.trace_shape import drawn_by_speed, on_level_ground
+from tercet.ui.twin import Twin
+
+HINT = "Point at the trace, or use the arrow keys on it, to read why a second has its shade."
+SHADE_WORDS = ("easy", "moderate", "hard", "not running", "not judged")
+
+
+class TracePanel(QWidget):
+    """Heading, chart (or table after Ctrl+T), and a line that says why a second is so."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._why: Callable[[int], str] = lambda _second: ""
+        self.heading, self.made_from, self.reason = QLabel(), QLabel(), QLabel(HINT)
+        self.chart = TraceChart()
+        self.chart.second_pointed.connect(self._show_reason)
+        self.twin = Twin(self.chart, "The session minute by minute", self)
+        for label in (self.made_from, self.reason):
+            label.setProperty("secondary", True)
+            label.setWordWrap(True)
+        self.made_from.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        policy = QSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        policy.setHeightForWidth(True)
+        self.reason.setSizePolicy(policy)
+        head = QHBoxLayout()
+        head.addWidget(self.heading)
+        head.addSpacing(12)
+        head.addWidget(self.made_from, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addLayout(head)
+        column.addWidget(self.twin, 1)
+        column.addWidget(self.reason)
+        themes.changed.connect(self.restyle)
+        self.restyle()
+
+    def show_trace(
+        self,
+        session: SessionView,
+        trace: SessionTrace,
+        made_from: str,
+        why: Callable[[int], str],
+        units: words.Units,
+    ) -> None:
+        """Show a session's seconds, and what the shading was made from."""
+        self._why = why
+        self.heading.setText(heading_words(trace, units))
+        self.made_from.setText(made_from)
+        self.reason.setText(HINT)
+        self.chart.set_data(trace, units)
+        count = len(trace.repetitions)
+        repetitions = "1 repetition" if count == 1 else f"{count or 'no'} repetitions"
+        self.chart.setAccessibleName(self.heading.text())
+        self.chart.setAccessibleDescription(
+            f"{words.spoken(trace.elapsed_s)}, {repetitions}; {made_from}"
+        )
+        headings, rows = minute_rows(trace, units)
+        self.twin.set_numbers(headings, rows, left={len(headings) - 1})
+
+    def restyle(self, *_: object) -> None:
+        look = themes.current()
+        self.heading.setFont(look.font("body_bold"))
+        for label in (self.made_from, self.reason):
+            label.setFont(look.font("body"))
+        # Two lines are kept, so that the plot doesn't jump while one points along it.
+        self.reason.setMinimumHeight(2 * self.reason.fontMetrics().lineSpacing())
+
+    def _show_reason(self, second: int) -> None:
+        if second < 0:
+            self.reason.setText(HINT)
+            return
+        self.reason.setText(self._why(second))
+        self.chart.setAccessibleDescription(self.reason.text())
+
+
+def heading_words(trace: SessionTrace, units: words.Units) -> str:
+    """Title of the trace with its unit, once."""
+    if not drawn_by_speed(trace):
+        return "Heart rate through the session, /min"
+    level = ", hills taken out" if on_level_ground(trace) else ""
+    return f"Pace through the session{level}, min{words.PACE_WORDS[units]}"
+
+
+def minute_rows(
+    trace: SessionTrace, units: words.Units
+) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
+    """Headings and rows of the table, a minute a row; columns without any data are left out."""
+    table = minutes(trace)
+    columns: list[tuple[str, list[str]]] = [
+        ("from", [words.duration(row.start_s) for row in table])
+    ]
+    for heading, values, write in (
+        (
+            f"pace {words.PACE_WORDS[units]}",
+            [row.level_speed for row in table],
+            lambda value: words.bare_pace(value, units),
+        ),
+        ("heart rate /min", [row.heart_rate for row in table], words.number),
+        ("height m", [row.altitude for row in table], words.number),
+    ):
+        if any(math.isfinite(value) for value in values):
+            written = [write(v) if math.isfinite(v) else words.NOTHING for v in values]
+            columns.append((heading, written))
+    shades = [
+        ", ".join(
+            f"{name} {words.duration(amount)}"
+            for name, amount in zip(SHADE_WORDS, row.seconds, strict=True)
+            if amount > 0.0
+        )
+        for row in table
+    ]
+    columns.append(("shade", shades))
+    return tuple(name for name, _ in columns), list(zip(*(c for _, c in columns), strict=True))

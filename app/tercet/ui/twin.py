@@ -1,0 +1,159 @@
+"""A chart and the same numbers as a table, one at a time, to be changed over and copied."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, Qt
+from PySide6.QtGui import QAction, QGuiApplication, QKeySequence, QPainter
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStackedWidget,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableWidget,
+    QTableWidgetItem,
+    QWidget,
+)
+
+from tercet.ui import theme as themes
+
+
+class _MarkedRow(QStyledItemDelegate):
+    """Draws the focus-coloured left edge of a selected row."""
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        super().paint(painter, option, index)
+        if index.column() == 0 and option.state & QStyle.StateFlag.State_Selected:
+            edge = QRect(option.rect.left(), option.rect.top(), 3, option.rect.height())
+            painter.fillRect(edge, themes.current().color("focus"))
+
+
+def number_table(name: str) -> QTableWidget:
+    """A table to read: no editing, whole rows, one step for Tab."""
+    table = QTableWidget(0, 0)
+    table.setAccessibleName(name)
+    table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+    table.setTabKeyNavigation(False)
+    table.setShowGrid(False)
+    table.setWordWrap(False)
+    table.verticalHeader().setVisible(False)
+    table.setItemDelegate(_MarkedRow(table))
+    return table
+
+
+def fill_table(
+    table: QTableWidget, headings: Sequence[str], rows: Sequence[Sequence[str]], left: set[int]
+) -> None:
+    """Put rows in; columns in ``left`` hold words, all others numbers, set to the right.
+
+    The last column of words takes the room that is over.
+    """
+    table.clear()
+    table.setColumnCount(len(headings))
+    table.setRowCount(len(rows))
+    right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+    middle = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+    for column, heading in enumerate(headings):
+        side = middle if column in left else right
+        title = QTableWidgetItem(heading)
+        title.setTextAlignment(side)
+        table.setHorizontalHeaderItem(column, title)
+        for row, cells in enumerate(rows):
+            item = QTableWidgetItem(cells[column])
+            item.setTextAlignment(side)
+            table.setItem(row, column, item)
+    table.horizontalHeader().setHighlightSections(False)
+    fit_table(table, max(left))
+
+
+def fit_table(table: QTableWidget, stretched: int) -> None:
+    """Take the theme's font and give the columns their room, the rest to one of them."""
+    look = themes.current()
+    header = table.horizontalHeader()
+    header.setFont(look.font("small"))
+    table.setFont(look.font("body"))
+    # Headings and cells stand at the same distance from the column's edges.
+    table.setStyleSheet(f"QTableView::item {{ padding: 0px {look.px(8)}px; }}")
+    table.verticalHeader().setDefaultSectionSize(look.px(30))
+    for column in range(table.columnCount()):
+        mode = QHeaderView.ResizeMode
+        header.setSectionResizeMode(
+            column, mode.Stretch if column == stretched else mode.ResizeToContents
+        )
+
+
+class Twin(QStackedWidget):
+    """The chart, or its table after Ctrl+T; both can be copied from the context menu.
+
+    The actions are put on ``owner`` (a pane), so that the keys work wherever in it one is.
+    """
+
+    def __init__(self, chart: QWidget, name: str, owner: QWidget) -> None:
+        super().__init__()
+        self.chart, self.table = chart, number_table(name)
+        self._owner = owner
+        self._headings: tuple[str, ...] = ()
+        self._rows: tuple[tuple[str, ...], ...] = ()
+        self.addWidget(chart)
+        self.addWidget(self.table)
+        self.show_table = QAction("Show as table", self)
+        self.show_table.setCheckable(True)
+        self.show_table.setShortcut(QKeySequence("Ctrl+T"))
+        self.show_table.toggled.connect(self._show_table)
+        self.copy_picture = QAction("Copy picture", self)
+        self.copy_picture.triggered.connect(self._copy_picture)
+        self.copy_numbers = QAction("Copy numbers", self)
+        self.copy_numbers.triggered.connect(self._copy_numbers)
+        self._stretched = 0
+        themes.changed.connect(self.restyle)
+        for action in (self.show_table, self.copy_picture, self.copy_numbers):
+            action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            for widget in (owner, chart, self.table):
+                widget.addAction(action)
+        for widget in (owner, chart, self.table):
+            widget.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+
+    def set_numbers(
+        self, headings: Sequence[str], rows: Sequence[Sequence[str]], left: set[int]
+    ) -> None:
+        """Give the table's contents; columns in ``left`` hold words."""
+        self._headings = tuple(headings)
+        self._rows = tuple(tuple(row) for row in rows)
+        self._stretched = max(left)
+        fill_table(self.table, headings, rows, left)
+
+    def restyle(self, *_: object) -> None:
+        fit_table(self.table, self._stretched)
+
+    @property
+    def actions_by_key(self) -> tuple[QAction, ...]:
+        """What a key does, for a page around the owner to take up too."""
+        return (self.show_table,)
+
+    @property
+    def text(self) -> str:
+        """All numbers, parted by tabs, a heading line first."""
+        return "\n".join("\t".join(row) for row in (self._headings, *self._rows))
+
+    def _show_table(self, shown: bool) -> None:
+        before, after = (self.chart, self.table) if shown else (self.table, self.chart)
+        focused = before.hasFocus()
+        self.setCurrentWidget(after)
+        if focused:
+            after.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def _copy_picture(self) -> None:
+        QGuiApplication.clipboard().setPixmap(self._owner.grab())
+
+    def _copy_numbers(self) -> None:
+        QGuiApplication.clipboard().setText(self.text)

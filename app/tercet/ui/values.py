@@ -1,0 +1,89 @@
+"""A big value with the word for it below, and a swatch before it where it belongs to a shade."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
+
+from tercet.engine.scale import Shade
+from tercet.ui import stairs
+from tercet.ui import theme as themes
+
+#: Stands for the dashed target line among the swatches.
+TARGET = "target"
+
+
+class Swatch(QWidget):
+    """A key swatch of a shade, or a piece of the target line."""
+
+    def __init__(self, of: Shade | str) -> None:
+        super().__init__()
+        self._of = of
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def sizeHint(self) -> QSize:
+        look = themes.current()
+        return QSize(look.px(24 if self._of == TARGET else 17), look.px(22))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        look = themes.current()
+        painter = QPainter(self)
+        if isinstance(self._of, Shade):
+            size = look.px(17), look.px(20)
+            box = QRectF(0.0, self.height() - size[1] - 1.0, size[0], size[1])
+            stairs.paint_key(painter, box, self._of, look)
+        else:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            pen = QPen(look.color("text"), 1.7)
+            pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+            pen.setDashPattern([3.6, 1.4])
+            painter.setPen(pen)
+            low, high = self.height() * 0.7, self.height() * 0.35
+            painter.drawLine(QPointF(1.0, low), QPointF(self.width() - 1.0, high))
+        painter.end()
+
+
+class Value(QWidget):
+    """One number and what it is, read together by a screen reader."""
+
+    def __init__(self, word: str, swatch: Shade | str | None = None) -> None:
+        super().__init__()
+        self._number, self._word = QLabel("–"), QLabel(word)
+        self._word.setProperty("secondary", True)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setVerticalSpacing(0)
+        grid.setHorizontalSpacing(themes.current().px(8))
+        self._swatch = Swatch(swatch) if swatch is not None else None
+        if self._swatch is not None:
+            grid.addWidget(self._swatch, 0, 0)
+        grid.addWidget(self._number, 0, 1)
+        grid.addWidget(self._word, 1, 1)
+        grid.setColumnStretch(1, 1)
+        themes.changed.connect(self.restyle)
+        self.restyle()
+
+    def restyle(self, *_: object) -> None:
+        look = themes.current()
+        self._number.setFont(look.font("big"))
+        self._word.setFont(look.font("body"))
+        if self._swatch is not None:
+            self._swatch.updateGeometry()
+
+    @property
+    def text(self) -> str:
+        """The number as shown."""
+        return self._number.text()
+
+    @property
+    def word(self) -> str:
+        """The word as shown."""
+        return self._word.text()
+
+    def show_value(self, number: str, word: str | None = None) -> None:
+        """Show another number, and another word if one is given."""
+        self._number.setText(number)
+        if word is not None:
+            self._word.setText(word)
+        self.setAccessibleName(f"{self._word.text()} {number}")

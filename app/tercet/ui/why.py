@@ -1,0 +1,53 @@
+"""'Why this shade?' for any second of a session: one sentence with its numbers."""
+
+from __future__ import annotations
+
+import math
+
+from tercet.engine import Evidence, Shade
+from tercet.library.season import SessionDetail
+from tercet.ui import words
+
+_SHADE = {
+    Shade.EASY: "Easy",
+    Shade.MODERATE: "Moderate",
+    Shade.HARD: "Hard",
+}
+
+
+def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
+    """Say why a second of a session has its shade."""
+    trace = detail.trace
+    if not 0 <= second < len(trace.shades):
+        return ""
+    at = words.duration(float(second))
+    shade = Shade(int(trace.shades[second]))
+    if shade is Shade.NOT_RUNNING:
+        return f"{at}: not running (standing, walking slowly, or the timer stood still)."
+    values = detail.thresholds
+    if shade is Shade.UNJUDGED or values is None:
+        return f"{at}: not judged, for there are no thresholds or no speed and heart rate here."
+    about = "about " if detail.estimated else ""
+    evidence = Evidence(detail.evidence[second])
+    beats = float(trace.heart_rate[second])
+    level = float(trace.level_speed[second])
+    heart = "" if math.isnan(beats) else f"; heart rate {beats:.0f} /min"
+    if evidence is Evidence.HEART_RATE and values.lt1_hr and values.lt2_hr:
+        return (
+            f"{at}: {_SHADE[shade].lower()} by heart rate alone, {beats:.0f} /min with its lag "
+            f"undone, against {about}{values.lt1_hr:.0f} and {about}{values.lt2_hr:.0f}."
+        )
+    if values.lt1_speed and values.lt2_speed and not math.isnan(level):
+        lt1 = f"{about}{words.bare_pace(values.lt1_speed, units)}"
+        lt2 = f"{about}{words.bare_pace(values.lt2_speed, units)}"
+        against = {
+            Shade.EASY: f"slower than {lt1}",
+            Shade.MODERATE: f"between {lt1} and {lt2}",
+            Shade.HARD: f"faster than {lt2}",
+        }[shade]
+        moved = " with what heart rate says of ground and wind" if evidence is Evidence.BOTH else ""
+        return (
+            f"{at}: {_SHADE[shade].lower()}, {words.pace(level, units)} on level ground{moved}, "
+            f"{against}{heart}."
+        )
+    return f"{at}: {_SHADE[shade].lower()}{heart}."

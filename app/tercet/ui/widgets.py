@@ -1,0 +1,158 @@
+"""Small widgets that several screens share: panes, labels by role, key and figure pairs."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from tercet.ui import stairs, theme
+
+
+class Label(QLabel):
+    """A label whose font and colour follow a role of the theme."""
+
+    def __init__(
+        self, text: str = "", role: str = "body", color: str = "text", *, wrap: bool = False
+    ) -> None:
+        super().__init__(text)
+        self._role, self._color = role, color
+        self.setWordWrap(wrap)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self._dress(theme.current())
+        theme.changed.connect(self._dress)
+
+    def set_color(self, color: str) -> None:
+        """Take another colour role."""
+        self._color = color
+        self._dress(theme.current())
+
+    def _dress(self, look: theme.Theme) -> None:
+        self.setFont(look.font(self._role))
+        palette = self.palette()
+        palette.setColor(self.foregroundRole(), look.color(self._color))
+        self.setPalette(palette)
+
+
+class Pane(QFrame):
+    """A pane of the page's colour with a thin edge."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("pane", True)
+
+
+class Rule(QFrame):
+    """A thin line between parts."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setFixedHeight(1)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the line."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), theme.current().color("rule"))
+
+
+class Figure(QWidget):
+    """A big value with a word under it."""
+
+    def __init__(self, word: str) -> None:
+        super().__init__()
+        self.value = Label("", "big")
+        self.word = Label(word, "small", "text_2")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.value)
+        column.addWidget(self.word)
+
+    def set(self, value: str) -> None:
+        """Show a value."""
+        self.value.setText(value)
+        self.setAccessibleName(f"{self.word.text()}: {value}")
+
+
+class StairWidget(QWidget):
+    """One stair of seconds by shade on a scale of its own."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._seconds: tuple[float, ...] = (0.0, 0.0, 0.0, 0.0, 0.0)
+        self._full = 1.0
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def set(self, seconds: tuple[float, ...], full: float) -> None:
+        """Show seconds by shade; ``full`` seconds fill the width."""
+        self._seconds, self._full = seconds, max(full, 1.0)
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        """As high as the stair of the session page."""
+        return QSize(240, theme.current().px(28))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the stair."""
+        look = theme.current()
+        painter = QPainter(self)
+        heights = stairs.heights((11, 17, 23), look)
+        scale = (self.width() - 12) * 3600 / self._full
+        stairs.paint_stair(painter, 1, self.height() - 2, scale, self._seconds[:3], heights, look)
+
+
+class DropZone(QFrame):
+    """A dashed frame that says where recordings may be dropped."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._active = False
+
+    def set_active(self, active: bool) -> None:
+        """Draw the frame in the focus colour while files hover."""
+        self._active = active
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the dashes."""
+        look = theme.current()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        pen = painter.pen()
+        pen.setColor(look.color("focus" if self._active else "control"))
+        pen.setWidthF(2.0)
+        pen.setDashPattern([4, 3])
+        painter.setPen(pen)
+        painter.setBrush(look.color("sunken"))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 6, 6)
+
+
+class BandRow(QFrame):
+    """A row with a coloured band at its left: something to look at."""
+
+    def __init__(self, role: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._band = role
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw ground, edge and band."""
+        look = theme.current()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(look.color("rule"))
+        painter.setBrush(look.color("sunken"))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 5, 5)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(look.color(self._band))
+        painter.drawRoundedRect(QRectF(QPointF(6, 8), QPointF(10, self.height() - 8)), 2, 2)
+
+
+def button(text: str, *, primary: bool = False, name: str = "") -> QPushButton:
+    """A button in the program's look; ``name`` is spoken where the text alone says too little."""
+    made = QPushButton(text)
+    made.setProperty("primary", primary)
+    made.setCursor(Qt.CursorShape.PointingHandCursor)
+    if name:
+        made.setAccessibleName(name)
+    return made

@@ -1,0 +1,62 @@
+"""A window over a store of its own, and helpers that do what hands do."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from tercet import resources
+from tercet.library.library import Library
+from tercet.ui import theme
+from tercet.ui.window import MainWindow
+
+
+@pytest.fixture
+def library(tmp_path: Path) -> Iterator[Library]:
+    made = Library(tmp_path / "store")
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def some_logs(tmp_path: Path) -> Path:
+    """A dozen sample files: runs in three formats, a pair, a ride, the broken ones."""
+    folder = tmp_path / "logs"
+    folder.mkdir()
+    wanted = [
+        "2026-04-14-1843.fit",
+        "2026-04-15-1806.fit",
+        "2026-04-17-1831.fit",
+        "2026-05-02-0845.tcx",
+        "2026-05-08-1855.gpx",
+        "2026-07-23-0623.fit",
+        "2026-07-23-0623.gpx",
+        "2026-06-27-0839.fit.gz",
+        "2026-05-21-1815.fit",
+        "2026-06-20-0905.gpx",
+    ]
+    for name in wanted:
+        shutil.copy(resources.samples() / name, folder / name)
+    return folder
+
+
+@pytest.fixture
+def open_window(qtbot, library: Library) -> Callable[[], MainWindow]:
+    """Open a window over the library and wait until it shows its season or its empty page."""
+
+    def opened() -> MainWindow:
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        theme.apply(app, False)
+        window = MainWindow(library)
+        qtbot.addWidget(window)
+        window.resize(1366, 768)
+        with qtbot.waitSignal(window.season_shown, timeout=20_000):
+            window.show()
+        return window
+
+    return opened

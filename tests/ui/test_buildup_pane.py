@@ -1,0 +1,157 @@
+"""The pane of the build-up: its values, its unit, its table, and copying."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
+from tests.ui import invented
+
+from tercet.ui import theme as themes
+from tercet.ui.buildup_pane import EMPTY, BuildUpPane
+
+#: Qt's plugin without a screen says so of every window.
+pytestmark = pytest.mark.qt_log_ignore("This plugin does not support")
+
+
+@pytest.fixture
+def pane(qtbot: QtBot, qapp: QApplication) -> BuildUpPane:
+    invented.plain_look(qapp)
+    pane = BuildUpPane()
+    qtbot.addWidget(pane)
+    pane.resize(558, 404)
+    pane.show_build_up(
+        invented.season(), invented.season(metres=True), invented.TODAY, invented.RACES
+    )
+    pane.show()
+    qtbot.waitExposed(pane)
+    return pane
+
+
+def one_block(hours: tuple[float, float, float], *, estimated: bool = False) -> dict[str, list]:
+    start = date(2026, 6, 1)
+    return {
+        "time": [invented.straight("Hills", start, 28, hours, run_days=17, estimated=estimated)],
+        "metres": [invented.straight("Hills", start, 28, hours, run_days=17, metres=True)],
+    }
+
+
+def test_values_are_those_of_the_block_holding_today(pane: BuildUpPane) -> None:
+    pane.show_build_up(**one_block((8.0, 0.5, 1.0)), today=invented.TODAY)
+    assert [v.text for v in (pane.easy, pane.moderate, pane.hard)] == ["8:00", "0:30", "1:00"]
+    # 8 h less four times 1.5 h.
+    assert (pane.in_hand.text, pane.in_hand.word) == ("2:00", "easy in hand")
+    assert "Hills so far" in [label.text() for label in pane.findChildren(QLabel)]
+
+
+def test_short_is_said_in_words(pane: BuildUpPane) -> None:
+    pane.show_build_up(**one_block((5.0, 1.0, 0.5)), today=invented.TODAY)
+    assert (pane.in_hand.text, pane.in_hand.word) == ("1:00", "easy short")
+
+
+def test_after_the_season_the_last_block_with_runs_is_named(pane: BuildUpPane) -> None:
+    pane.show_build_up(**one_block((8.0, 0.5, 1.0)), today=date(2026, 9, 1))
+    labels = [label.text() for label in pane.findChildren(QLabel)]
+    assert "Hills" in labels
+    assert "Hills so far" not in labels
+
+
+def test_estimates_say_about(pane: BuildUpPane) -> None:
+    pane.show_build_up(**one_block((8.0, 0.5, 1.0), estimated=True), today=invented.TODAY)
+    assert pane.easy.text == "about 8:00"
+    assert "about 84 %" in pane.twin.text
+
+
+def test_unit_button_changes_to_distance_and_back(pane: BuildUpPane, qtbot: QtBot) -> None:
+    time_words = pane.easy.text
+    assert pane.unit_button.text() == "time in hours"
+    qtbot.mouseClick(pane.unit_button, Qt.MouseButton.LeftButton)
+    assert pane.unit_button.text() == "distance in kilometres"
+    assert pane.easy.text.endswith(" km")
+    qtbot.keyClick(pane.unit_button, Qt.Key.Key_Space)
+    assert pane.easy.text == time_words
+
+
+def test_miles(pane: BuildUpPane, qtbot: QtBot) -> None:
+    pane.set_units("miles")
+    qtbot.mouseClick(pane.unit_button, Qt.MouseButton.LeftButton)
+    assert pane.unit_button.text() == "distance in miles"
+    assert pane.easy.text.endswith(" mi")
+
+
+def test_summary_is_one_sentence_with_what_counts(pane: BuildUpPane) -> None:
+    summary = pane.accessibleDescription()
+    assert pane.chart.accessibleDescription() == summary
+    assert summary.startswith("5 blocks in hours; Sharpening easy ")
+    assert "Threshold of its 80 % easy" in summary
+    assert summary.endswith(".")
+    assert pane.easy.accessibleName() == f"easy {pane.easy.text}"
+
+
+def test_ctrl_t_changes_chart_and_table_and_keeps_focus(pane: BuildUpPane, qtbot: QtBot) -> None:
+    pane.activateWindow()
+    pane.chart.setFocus()
+    qtbot.waitUntil(pane.chart.hasFocus)
+    qtbot.keyClick(pane.chart, Qt.Key.Key_T, Qt.KeyboardModifier.ControlModifier)
+    assert pane.twin.table.isVisible()
+    assert not pane.chart.isVisible()
+    assert pane.twin.table.hasFocus()
+    assert [pane.twin.table.item(row, 0).text() for row in range(5)] == [
+        "Groundwork", "Hills", "Threshold", "Sharpening", "Races",
+    ]  # fmt: skip
+    qtbot.keyClick(pane.twin.table, Qt.Key.Key_T, Qt.KeyboardModifier.ControlModifier)
+    assert pane.chart.isVisible()
+
+
+def test_numbers_are_copied_with_tabs(pane: BuildUpPane) -> None:
+    pane.twin.copy_numbers.trigger()
+    lines = QGuiApplication.clipboard().text().split("\n")
+    assert lines[0] == "block\teasy\tmoderate\thard\tshare of easy"
+    assert lines[5] == "Races\t–\t–\t–\t–"
+    assert all(line.count("\t") == 4 for line in lines)
+
+
+def test_picture_is_copied(pane: BuildUpPane) -> None:
+    pane.twin.copy_picture.trigger()
+    assert QGuiApplication.clipboard().image().size() == pane.size() * pane.devicePixelRatioF()
+
+
+def test_context_menu_offers_all_three(pane: BuildUpPane) -> None:
+    for widget in (pane, pane.chart, pane.twin.table):
+        assert widget.contextMenuPolicy() == Qt.ContextMenuPolicy.ActionsContextMenu
+        names = [action.text() for action in widget.actions()]
+        assert names == ["Show as table", "Copy picture", "Copy numbers"]
+
+
+def test_week_is_passed_both_ways(pane: BuildUpPane, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(pane.week_pointed) as pointed:
+        qtbot.mouseMove(pane.chart.viewport(), QPoint(150, 150))
+    assert pointed.args[0].weekday() == 0
+    seen: list[object] = []
+    pane.week_pointed.connect(seen.append)
+    pane.mark_week(date(2026, 5, 11))
+    assert "Threshold" in pane.chart.toolTip()
+    assert seen == []
+
+
+def test_empty_season_says_what_would_fill_it(pane: BuildUpPane) -> None:
+    pane.show_build_up([], [], invented.TODAY)
+    shown = [label.text() for label in pane.findChildren(QLabel) if label.isVisible()]
+    assert EMPTY in shown
+    assert not pane.chart.isVisible()
+    assert pane.accessibleDescription() == EMPTY
+
+
+@pytest.mark.parametrize("scale", [1.0, 1.5, 2.0])
+def test_nothing_is_cut_at_larger_text(pane: BuildUpPane, qapp: QApplication, scale: float) -> None:
+    themes.apply(qapp, dark=True, scale=scale)
+    pane.resize(round(558 * scale), round(404 * scale))
+    qapp.processEvents()
+    for label in pane.findChildren(QLabel):
+        if label.isVisible() and not label.wordWrap():
+            assert label.width() >= label.sizeHint().width() or not label.text()
+    assert pane.chart.height() > 150
