@@ -1,0 +1,195 @@
+"""``python -m tests.bench``: reading, judging, importing, the season, the start of the window."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import sqlite3
+import sys
+import tempfile
+import xml.parsers.expat
+from collections.abc import Iterator
+from pathlib import Path
+
+import fitdecode
+
+from tercet import formats, resources
+from tercet.domain import Recording
+from tercet.library import reading, season, season_file
+from tercet.library.library import Library
+from tests.bench.timing import Figure, once, pair, process
+
+#: Runs in the store for the season's figures: ten years of 300.
+MANY_RUNS = 3000
+
+
+def _fit_files() -> list[Path]:
+    files = sorted(resources.samples().glob("*.fit"), key=lambda place: place.stat().st_size)
+    return [place for place in files if place.stat().st_size > 5000]
+
+
+def _decode_with_defaults(data: bytes) -> None:
+    try:
+        with fitdecode.FitReader(data) as reader:
+            for frame in reader:
+                if isinstance(frame, fitdecode.FitDataMessage):
+                    list(frame.fields)
+    except fitdecode.FitError:
+        return
+
+
+def read_and_judge() -> Iterator[Figure]:
+    """Readers and the engine on the sample season's largest files."""
+    fit = _fit_files()[-1].read_bytes()
+    yield pair(
+        "read a FIT file",
+        lambda: formats.read_bytes(fit),
+        "fitdecode's defaults",
+        lambda: _decode_with_defaults(fit),
+        wanted=0.56,
+    )
+    gpx = max(resources.samples().glob("*.gpx"), key=lambda place: place.stat().st_size)
+    text = gpx.read_bytes()
+    yield pair(
+        "read a GPX file",
+        lambda: formats.read_bytes(text),
+        "bare expat, no values",
+        lambda: xml.parsers.expat.ParserCreate().Parse(text, True),
+    )
+    found = formats.read_bytes(fit)
+    assert isinstance(found, list)
+    recording: Recording = found[0]
+    entries = season_file.parse((resources.samples() / "season.toml").read_text("utf-8")).thresholds
+    hours = recording.elapsed_s / 3600
+    figure = pair(
+        "judge that FIT file",
+        lambda: reading.judge(recording, entries[0]),
+        "reading it",
+        lambda: formats.read_bytes(fit),
+        times=9,
+    )
+    yield figure
+    print(f"  = {1000 * figure.value_s / hours:.1f} ms an hour of running (wanted <= 25)")
+
+
+def importing(folder: Path) -> Iterator[Figure]:
+    """The sample season into an empty store, and again."""
+    files = [place.read_bytes() for place in _fit_files()]
+    only = folder / "fit"
+    only.mkdir()
+    for place in _fit_files():
+        shutil.copy(place, only)
+    shutil.copy(resources.samples() / "season.toml", only)
+    floor = once(lambda: [_decode_with_defaults(data) for data in files])
+    library = Library(folder / "store")
+    first = once(lambda: library.take_in([only]))
+    yield Figure(
+        f"import {len(files)} FIT files, judged",
+        "merely decoding them, one process",
+        first,
+        floor,
+        first / floor,
+        0.45,
+    )
+    again = once(lambda: library.take_in([only]))
+    yield Figure("the same drop again", "the first time", again, first, again / first, 0.03)
+    kept = sum(place.stat().st_size for place in (folder / "store").rglob("*") if place.is_file())
+    given = sum(len(data) for data in files)
+    print(f"  store: {kept / 1e6:.2f} MB for {given / 1e6:.2f} MB of originals")
+    library.close()
+
+
+def many_runs(folder: Path) -> Iterator[Figure]:
+    """The season's numbers with ten years in the store."""
+    place = folder / "store" / "tercet.db"
+    db = sqlite3.connect(place)
+    columns = [row[1] for row in db.execute("PRAGMA table_info(run)") if row[1] != "id"]
+    judged = [row[1] for row in db.execute("PRAGMA table_info(judgement)") if row[1] != "run_id"]
+    rows = db.execute(f"SELECT id, {', '.join(columns)} FROM run").fetchall()
+    day, start = columns.index("day") + 1, columns.index("start_utc") + 1
+    made = len(rows)
+    while made < MANY_RUNS:
+        back = made // len(rows) * 168
+        for row in rows[: MANY_RUNS - made]:
+            copy = list(row[1:])
+            copy[day - 1] = db.execute("SELECT date(?, ?)", (row[day], f"-{back} days")).fetchone()[0]
+            copy[start - 1] = row[start] - back * 86400
+            marks = ", ".join("?" for _ in copy)
+            number = db.execute(
+                f"INSERT INTO run ({', '.join(columns)}) VALUES ({marks})", copy
+            ).lastrowid
+            db.execute(
+                f"INSERT INTO judgement (run_id, {', '.join(judged)}) "
+                f"SELECT ?, {', '.join(judged)} FROM judgement WHERE run_id = ?",
+                (number, row[0]),
+            )
+            made += 1
+    db.commit()
+    library = Library(folder / "store")
+
+    def numbers() -> None:
+        season.build_up(library.call(season.season))
+
+    yield pair(
+        f"season and build-up of {made} runs",
+        numbers,
+        "the bare rows",
+        lambda: db.execute("SELECT * FROM run LEFT JOIN judgement ON run_id = id").fetchall(),
+    )
+    library.close()
+    db.close()
+
+
+BARE = """
+from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtCore import QTimer
+app = QApplication([]); w = QWidget(); w.resize(1200, 800); w.show()
+QTimer.singleShot(0, app.quit); app.exec()
+"""
+LOADED = "import pyqtgraph, pandas\n" + BARE
+OURS = """
+import sys
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from tercet.library.library import Library
+from tercet.ui import theme
+from tercet.ui.application import application
+from tercet.ui.window import MainWindow
+app = application(); theme.apply(app, False)
+library = Library(Path(sys.argv[1])); window = MainWindow(library)
+window.season_shown.connect(lambda view: QTimer.singleShot(0, app.quit))
+window.show(); app.exec(); window.close(); library.close()
+"""
+
+
+def start(folder: Path) -> Iterator[Figure]:
+    """Whole processes: the window with ten years in the store, until the season is shown."""
+    environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    ours = process([sys.executable, "-c", OURS, str(folder / "store")], environment)
+    yield pair(
+        "start until the season is shown",
+        ours,
+        "a bare PySide6 window",
+        process([sys.executable, "-c", BARE], environment),
+        wanted=2.5,
+    )
+    yield pair(
+        "start until the season is shown",
+        ours,
+        "an empty window that loaded pyqtgraph and pandas",
+        process([sys.executable, "-c", LOADED], environment),
+        wanted=1.6,
+    )
+
+
+def main() -> None:
+    """Print every figure."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        for part in (read_and_judge(), importing(folder), many_runs(folder), start(folder)):
+            for figure in part:
+                print(figure.line(), flush=True)
+
+
+if __name__ == "__main__":
+    main()
