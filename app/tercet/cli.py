@@ -9,7 +9,7 @@ import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
-from typing import Any, TextIO
+from typing import Any, NoReturn, TextIO
 
 from tercet import __version__, engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording
@@ -49,9 +49,16 @@ class UsageError(Exception):
     """A bad argument or file, in one clear line."""
 
 
+class _Parser(argparse.ArgumentParser):
+    """Says what is wrong in one line, without the whole usage."""
+
+    def error(self, message: str) -> NoReturn:
+        raise UsageError(f"{message} (see {self.prog} --help)")
+
+
 def parser() -> argparse.ArgumentParser:
     """The arguments of the window; ``tally`` has its own."""
-    window = argparse.ArgumentParser(
+    window = _Parser(
         prog="tercet",
         description="A season tracker for distance runners: every second of every run judged "
         "easy, moderate or hard. `tercet tally --help` tells how to judge files without a window.",
@@ -73,7 +80,7 @@ def parser() -> argparse.ArgumentParser:
 
 def tally_parser() -> argparse.ArgumentParser:
     """The arguments of ``tercet tally``."""
-    tally = argparse.ArgumentParser(
+    tally = _Parser(
         prog="tercet tally",
         description="Judge recordings without a window or a store and print one line a run.",
     )
@@ -129,7 +136,11 @@ def run_tally(arguments: Sequence[str], out: TextIO) -> int:
         _write_csv(rows, out, per_second=asked.per_second)
     else:
         _write_words(rows, out)
-    return 0 if any(row["status"] == "read" for row in rows) else 1
+    if any(row["status"] == "read" for row in rows):
+        return 0
+    why = next((row["problem"] for row in rows if row["problem"]), "there is no recording there")
+    sys.stderr.write(f"tercet: no run was read: {why}\n")
+    return 1
 
 
 def tally(
