@@ -23,9 +23,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
     multiprocessing.freeze_support()
     given = list(sys.argv[1:] if arguments is None else arguments)
     try:
-        if given[:1] == ["tally"]:
-            return cli.run_tally(given[1:], sys.stdout)
-        return _window(given)
+        code = cli.run_tally(given[1:], sys.stdout) if given[:1] == ["tally"] else _window(given)
+        if sys.stdout is not None:  # as in a program without a console
+            sys.stdout.flush()
+        return code
     except (cli.UsageError, StoreError) as error:
         return cli.complain(str(error))
     except BrokenPipeError:

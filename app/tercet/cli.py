@@ -14,7 +14,9 @@ from typing import Any, NoReturn, TextIO
 from tercet import __version__, engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording
 from tercet.engine import estimate, timeline
-from tercet.library import importing, localtime, reading, season_file
+from tercet.formats.paper import FORMAT as PAPER
+from tercet.formats.paper import Page
+from tercet.library import importing, localtime, reading, season_file, written
 from tercet.library.views import SeasonView
 from tercet.store import packing
 from tercet.store.queries import METRES, SECONDS
@@ -82,7 +84,8 @@ def tally_parser() -> argparse.ArgumentParser:
     """The arguments of ``tercet tally``."""
     tally = _Parser(
         prog="tercet tally",
-        description="Judge recordings without a window or a store and print one line a run.",
+        description="Judge recordings and diaries without a window or a store and print one line "
+        "a run.",
     )
     tally.add_argument("paths", nargs="+", type=Path, metavar="PATH", help="files or folders")
     tally.add_argument(
@@ -152,18 +155,24 @@ def tally(
 ) -> list[dict[str, Any]]:
     """Judge files and folders: one row a run, and one a file that gave none."""
     found: list[tuple[Path, Recording | Failed]] = []
+    pages: list[tuple[Path, Page]] = []
     for place in importing.find_files(paths):
         if place.suffix.lower() == ".toml":
             continue
         result = formats.read_path(place)
         if isinstance(result, Failed):
             found.append((place, result))
+        elif isinstance(result, Page):
+            pages.append((place, result))
         else:
             found += [(place, packing.rounded(recording)) for recording in result]
     estimated = not entries
     if estimated:
         entries = _estimated([rec for _, rec in found if isinstance(rec, Recording)])
-    return [_row(place, item, entries, zone, estimated, per_second) for place, item in found]
+    rows = [_row(place, item, entries, zone, estimated, per_second) for place, item in found]
+    for place, page in pages:
+        rows += _page_rows(place, page, entries, zone, estimated, per_second)
+    return rows
 
 
 def _estimated(recordings: Sequence[Recording]) -> list[DatedThresholds]:
@@ -213,7 +222,43 @@ def _row(
         return row
     offset = localtime.offset_at(item.start, item.utc_offset_s, localtime.zone_named(zone))
     entry = reading.in_force(entries, localtime.local_day(item.start, offset))
-    judged = reading.judge(item, entry)
+    return row | _judged(reading.judge(item, entry), entry, estimated, per_second)
+
+
+def _page_rows(
+    place: Path,
+    page: Page,
+    entries: Sequence[DatedThresholds],
+    zone: str,
+    estimated: bool,
+    per_second: bool,
+) -> list[dict[str, Any]]:
+    """Rows of a diary; what was not understood in it is told with its first run."""
+    rows: list[dict[str, Any]] = []
+    for line in page.runs:
+        entry = reading.in_force(entries, line.start.date())
+        judged = written.judge(line.notation, entry)
+        lengths = written.figures(line.notation, judged, entry)
+        row: dict[str, Any] = dict.fromkeys(COLUMNS)
+        row |= {
+            "path": str(place),
+            "status": "read",
+            "problem": None if rows else page.problem or None,
+            "format": PAPER,
+            "sport": "running",
+            "start_utc": written.moment(line, zone).isoformat().replace("+00:00", "Z"),
+            "records": 0,
+            **{name: round(value, 2) for name, value in lengths.items()},
+        }
+        rows.append(row | _judged(judged, entry, estimated, per_second))
+    return rows
+
+
+def _judged(
+    judged: engine.Judgement, entry: DatedThresholds | None, estimated: bool, per_second: bool
+) -> dict[str, Any]:
+    """The part of a row that judging gives."""
+    row: dict[str, Any] = {}
     seconds = judged.seconds_by_shade().tolist()
     metres = judged.metres_by_shade().tolist()
     row |= {name: round(value, 3) for name, value in zip(SECONDS, seconds, strict=True)}

@@ -29,9 +29,9 @@ TOP_SUPPORT = (3, 4.0)
 #: Above this a sensor is believed to be at fault. [beats/min] (common practice, no source)
 HIGHEST_MAXIMUM = 210.0
 #: Half-widths of LT1's and LT2's speed as shares: they held the truth for 9 of 10 simulated
-#: runners after 8 to 90 runs. [trial]
-HEART_RATE_WIDTHS = (0.20, 0.16)
-PACE_WIDTHS = (0.20, 0.20)
+#: runners after 6 to 40 runs. [trial]
+HEART_RATE_WIDTHS = (0.27, 0.24)
+PACE_WIDTHS = (0.21, 0.21)
 #: LT2 outside this is a sensor's fault. [m/s] (common practice, no source)
 PLAUSIBLE_LT2 = (1.8, 6.5)
 

@@ -1,4 +1,4 @@
-"""Readers of recordings: bytes or a file in, recordings or a plain reason out."""
+"""Readers of recordings and diaries: bytes or a file in, runs or a plain reason out."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from tercet.formats.fit import read_fit
 from tercet.formats.fit_frame import is_fit
 from tercet.formats.gpx import read_gpx
 from tercet.formats.kinds import not_a_recording
+from tercet.formats.paper import Page, read_page
 from tercet.formats.tcx import read_tcx
 from tercet.formats.unpack import GZIP_MAGIC, MAX_BYTES, gunzip
 from tercet.formats.xml_points import Refused, root_of
@@ -22,21 +23,21 @@ _BY_ROOT = {"gpx": read_gpx, "TrainingCenterDatabase": read_tcx}
 _BOM = b"\xef\xbb\xbf"
 
 
-def read_bytes(data: bytes, name: str = "") -> list[Recording] | Failed:
+def read_bytes(data: bytes, name: str = "") -> list[Recording] | Page | Failed:
     """Read whatever these bytes hold; what it is, is told by the bytes alone.
 
     Parameters
     ----------
     data : bytes
-        A FIT, TCX or GPX file, as it is or packed by gzip.
+        A FIT, TCX or GPX file or a diary as text, as it is or packed by gzip.
     name : str
         Name for recordings that bring none.
 
     Returns
     -------
-    list of Recording, or Failed
-        One recording for each activity in the file, never an empty list. Never raises:
-        bytes that cannot be read give Failed with a plain reason.
+    list of Recording, Page or Failed
+        One recording for each activity in the file, never an empty list; a page for a diary.
+        Never raises: bytes that cannot be read give Failed with a plain reason.
     """
     try:
         return _read(data, name)
@@ -47,7 +48,7 @@ def read_bytes(data: bytes, name: str = "") -> list[Recording] | Failed:
         return Failed(f"It could not be understood ({type(error).__name__}: {error}).")
 
 
-def read_path(path: str | os.PathLike[str]) -> list[Recording] | Failed:
+def read_path(path: str | os.PathLike[str]) -> list[Recording] | Page | Failed:
     """Read a file.
 
     Parameters
@@ -57,7 +58,7 @@ def read_path(path: str | os.PathLike[str]) -> list[Recording] | Failed:
 
     Returns
     -------
-    list of Recording, or Failed
+    list of Recording, Page or Failed
         As :func:`read_bytes`; a folder, or a file that cannot be opened, also gives Failed.
     """
     try:
@@ -78,7 +79,7 @@ def read_path(path: str | os.PathLike[str]) -> list[Recording] | Failed:
     return read_bytes(data)
 
 
-def _read(data: bytes, name: str) -> list[Recording] | Failed:
+def _read(data: bytes, name: str) -> list[Recording] | Page | Failed:
     if not data.startswith(GZIP_MAGIC):
         return _read_plain(data, name)
     unpacked = gunzip(data)
@@ -92,17 +93,20 @@ def _read(data: bytes, name: str) -> list[Recording] | Failed:
         return result
     if isinstance(result, Failed):
         return replace(result, reason=f"{damage} {result.reason}")
+    if isinstance(result, Page):
+        return replace(result, damage=damage)
     result[-1] = replace(result[-1], damage=f"{damage} {result[-1].damage}".strip())
     return result
 
 
-def _read_plain(data: bytes, name: str) -> list[Recording] | Failed:
+def _read_plain(data: bytes, name: str) -> list[Recording] | Page | Failed:
     if is_fit(data):
         return read_fit(data, name)
     # blanks before the XML declaration are not allowed, but written
     head = data[:1024].removeprefix(_BOM).lstrip()
     if not head.startswith(b"<") or head.startswith(b"<\x00"):
-        return not_a_recording(data)
+        page = read_page(data)
+        return not_a_recording(data) if page is None else page
     text = data if data.startswith((b"<", _BOM)) else data.lstrip()
     root = root_of(text)
     if root in _BY_ROOT:

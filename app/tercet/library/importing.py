@@ -14,9 +14,9 @@ from concurrent.futures import (
 )
 from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass, field
-from multiprocessing import get_context
+from multiprocessing import get_context, parent_process
 from pathlib import Path
-from threading import Event
+from threading import Event, Thread
 from typing import Any, TypeVar
 
 from tercet.domain import Changes, DatedThresholds
@@ -120,7 +120,7 @@ class Workers:
         """Run a module-level function in a worker."""
         if self._pool is None:
             self._pool = ProcessPoolExecutor(
-                self._count, mp_context=get_context("spawn"), initializer=_be_nice
+                self._count, mp_context=get_context("spawn"), initializer=_settle
             )
         return self._pool.submit(call, *args)
 
@@ -135,10 +135,19 @@ class Workers:
             self._pool = None
 
 
-def _be_nice() -> None:
-    """Let the window go first where there are more processes than processors."""
+def _settle() -> None:
+    """Make a worker let the window go first, and end with the program however that ends."""
     if hasattr(os, "nice"):
         os.nice(10)
+    Thread(target=_end_with_parent, daemon=True).start()
+
+
+def _end_with_parent() -> None:
+    """A program that was killed cannot stop its workers, and they would wait for ever."""
+    parent = parent_process()
+    if parent is not None:
+        parent.join()
+        os._exit(1)
 
 
 class Here(Workers):

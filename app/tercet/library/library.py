@@ -14,7 +14,7 @@ from typing import Any, Concatenate, ParamSpec, TypeVar
 import numpy as np
 
 from tercet.domain import Changes, DatedThresholds
-from tercet.engine import estimate
+from tercet.engine import estimate, judging
 from tercet.library import importing, operations, reading
 from tercet.library.importing import Progress, Report
 from tercet.library.reading import Row
@@ -47,7 +47,11 @@ class Library:
 
     def __init__(self, folder: Path) -> None:
         self._store = Store(folder)
-        self._store.purge()
+        try:
+            self._store.purge()
+        except BaseException:
+            self._store.close()
+            raise
         self.folder = folder
         self._thread = ThreadPoolExecutor(1, thread_name_prefix="tercet-store")
 
@@ -112,8 +116,9 @@ class Library:
             report.taken += more.taken
             report.changes |= more.changes
             report.stopped |= more.stopped
-        if any(item.outcome == "season file" for item in report.taken):
-            report.changes |= self.judge_all_again(token=token, stop=Event())
+        # Also after a season file whose import ended before its runs were judged by it.
+        if self.call(queries.judged_by_others, judging.METHOD):
+            report.changes |= self.judge_all_again(token=token, step=report_step(report))
         report.changes |= self._estimate_if_needed(token, progress)
         return report
 
@@ -208,7 +213,8 @@ class Library:
             for run_id in ids:
                 row, packed = self.call(_stored, run_id)
                 entry = reading.in_force(entries, date.fromisoformat(row["day"]))
-                yield str(run_id), reading.judge_again, (packed, row["stops"], entry)
+                given = (packed, row["stops"], entry, row["notation"])
+                yield str(run_id), reading.judge_again, given
 
         judged: dict[int, Row] = {}
         try:

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from itertools import pairwise
 from pathlib import Path
 
 from tercet.domain import Block, Changes, DatedThresholds, Race
 from tercet.engine import check_thresholds
+from tercet.library import reading
 from tercet.library.reading import ReadFile, ReadRun, Row
 from tercet.library.season_file import SeasonFile
+from tercet.library.written import same_run
 from tercet.store import queries
 from tercet.store.database import Step, Store
 
@@ -98,12 +99,14 @@ def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
     """Put a run, or attach it to the run it is; gives words if it was attached."""
     part = int(item.run["part"])
     store.put_streams(sha256, part, item.streams)
-    other = _same_run(store, item.run)
+    other = None if item.run["notation"] else _same_run(store, item.run)
+    other = other or same_run(store, item.run, sha256)
     if other is None:
         number = store.put("run", {**item.run, "sha256": sha256})
         store.put("judgement", {**item.judgement, "run_id": number})
         return ""
-    words = f"the same run as {other['name'] or other['format'] + ' recording'} of {_when(other)}"
+    name = other["name"] or f"{other['format']} {'entry' if other.get('notation') else 'recording'}"
+    words = f"the same run as {name} of {_when(other)}"
     if _richness(item.run) > _richness(other):
         store.put(
             "attachment", {"sha256": other["sha256"], "part": other["part"], "run_id": other["id"]}
@@ -227,10 +230,17 @@ def put_judgements(store: Store, judgements: dict[int, Row], ids: Sequence[int |
     """Put judgement rows inside an open step, their threshold place turned into its id."""
     for run_id, row in judgements.items():
         place = row["threshold_id"]
-        store.put(
-            "judgement",
-            {**row, "run_id": run_id, "threshold_id": None if place is None else ids[place]},
+        _put_judgement(
+            store, run_id, {**row, "threshold_id": None if place is None else ids[place]}
         )
+
+
+def _put_judgement(store: Store, run_id: int, row: Row) -> None:
+    judgement = {**row, "run_id": run_id}
+    changed = judgement.pop("run", None)  # a paper run lasts as long as its thresholds say
+    if changed is not None:
+        store.put("run", {**changed, "id": run_id})
+    store.put("judgement", judgement)
 
 
 def judge_again(
@@ -239,7 +249,7 @@ def judge_again(
     """Put new judgements made by the stored thresholds (ids already in the rows)."""
     with store.atomic(step, token):
         for run_id, row in judgements.items():
-            store.put("judgement", {**row, "run_id": run_id})
+            _put_judgement(store, run_id, row)
     return Changes(runs=True, step=step)
 
 
@@ -292,10 +302,25 @@ def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
 def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Changes:
     """Say what sessions were: a sport, and for running its kind."""
     step = "Change kind" if len(run_ids) == 1 else f"Change kind of {len(run_ids)} sessions"
+    entries = queries.thresholds(store)
     with store.atomic(step):
         for run_id in run_ids:
             store.put("run", {"id": run_id, "sport": sport, "kind": kind})
+            if sport == "running":
+                _judge_by_its_day(store, run_id, entries)
     return Changes(runs=True, step=step)
+
+
+def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThresholds]) -> None:
+    """Judge a session that was none of running when the others were judged."""
+    row, kept = queries.run(store, run_id), queries.judgement(store, run_id)
+    if row is None or kept is None:
+        return
+    entry = reading.in_force(entries, date.fromisoformat(row["day"]))
+    if kept["threshold_id"] == (entry.id if entry is not None else None):
+        return
+    packed = queries.streams(store, row["sha256"], row["part"])
+    _put_judgement(store, run_id, reading.judge_again(packed, row["stops"], entry, row["notation"]))
 
 
 def delete_runs(store: Store, run_ids: Sequence[int]) -> Changes:
@@ -354,8 +379,3 @@ def _changes(step: Step) -> Changes:
         settings="setting" in tables,
         step=step.name,
     )
-
-
-def repetitions_of(text: str) -> list[Row]:
-    """Stored repetitions as rows."""
-    return list(json.loads(text)) if text else []

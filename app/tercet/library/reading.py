@@ -19,7 +19,9 @@ from tercet.domain import DatedThresholds, Failed, Recording, Stream
 from tercet.engine import estimate, judging, timeline
 from tercet.engine.cleaning import moving_mean
 from tercet.engine.repetitions import in_words
-from tercet.library import localtime, season_file
+from tercet.formats.paper import FORMAT as PAPER
+from tercet.formats.paper import Page
+from tercet.library import localtime, season_file, written
 from tercet.store import packing
 from tercet.store.originals import sha256
 from tercet.store.queries import METRES, SECONDS
@@ -127,6 +129,7 @@ def run_row(recording: Recording, part: int, judged: engine.Judgement, zone_name
         "stops": json.dumps(recording.stops),
         "laps": json.dumps([asdict(lap) for lap in recording.laps]),
         "damage": recording.damage,
+        "notation": "",
     }
 
 
@@ -188,6 +191,9 @@ def read_file(path: str, thresholds: Sequence[DatedThresholds], zone_name: str) 
     found = formats.read_bytes(data)
     if isinstance(found, Failed):
         return ReadFile(path, name, data, found.status, found.format, found.reason)
+    if isinstance(found, Page):
+        lines = prepare_page(found, thresholds, zone_name)
+        return ReadFile(path, name, data, "read", PAPER, found.problem, lines)
     runs = []
     for part, raw in enumerate(found):
         recording = packing.rounded(raw)
@@ -217,10 +223,26 @@ def prepare(
     )
 
 
+def prepare_page(
+    page: Page, thresholds: Sequence[DatedThresholds], zone_name: str
+) -> tuple[ReadRun, ...]:
+    """Judge the runs of a paper log."""
+    runs = []
+    for part, line in enumerate(page.runs):
+        entry = in_force(thresholds, line.start.date())
+        judged = written.judge(line.notation, entry)
+        row = written.run_row(line, part, judged, zone_name)
+        row |= written.figures(line.notation, judged, entry)
+        runs.append(ReadRun(row, judgement_row(judged, entry), {}))
+    return tuple(runs)
+
+
 def stored_judgement(
-    packed: dict[str, bytes], stops: str, entry: DatedThresholds | None
+    packed: dict[str, bytes], stops: str, entry: DatedThresholds | None, notation: str = ""
 ) -> engine.Judgement:
-    """Judge stored streams again by (other) thresholds."""
+    """Judge stored streams, or the words of a paper run, again by (other) thresholds."""
+    if notation:
+        return written.judge(notation, entry)
     clock, streams = packing.unpack_streams(packed)
     spans = [(float(a), float(b)) for a, b in json.loads(stops)]
     return engine.judge(
@@ -228,6 +250,13 @@ def stored_judgement(
     )
 
 
-def judge_again(packed: dict[str, bytes], stops: str, entry: DatedThresholds | None) -> Row:
-    """Judge stored streams again; gives a judgement row. Runs in worker processes."""
-    return judgement_row(stored_judgement(packed, stops, entry), entry)
+def judge_again(
+    packed: dict[str, bytes], stops: str, entry: DatedThresholds | None, notation: str = ""
+) -> Row:
+    """Judge a stored run again; gives a judgement row. Runs in worker processes.
+
+    For a paper run ``run`` holds what of its own row changes with the thresholds.
+    """
+    judged = stored_judgement(packed, stops, entry, notation)
+    row = judgement_row(judged, entry)
+    return {**row, "run": written.figures(notation, judged, entry)} if notation else row

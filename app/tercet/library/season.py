@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -30,8 +29,6 @@ from tercet.store.packing import unpack_shades
 
 DAY = timedelta(days=1)
 WEEK = timedelta(days=7)
-#: An unplanned gap with no running is drawn for this many months, then left out.
-EMPTY_MONTHS = 2
 UNPLANNED_TARGET = 0.8
 
 
@@ -49,6 +46,7 @@ class SessionDetail:
     estimated: bool
     damage: str
     file_name: str
+    by_words: bool  # from a paper log: shaded by the words
 
 
 def _five(row: object, names: Sequence[str]) -> Five:
@@ -252,7 +250,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         if kept is not None and candidate.id == kept["threshold_id"]:
             entry = candidate
     judged = reading.stored_judgement(
-        queries.streams(store, row["sha256"], row["part"]), row["stops"], entry
+        queries.streams(store, row["sha256"], row["part"]), row["stops"], entry, row["notation"]
     )
     shades = unpack_shades(kept["shades"]) if kept is not None else judged.shades
     values = entry.values if entry is not None else None
@@ -270,6 +268,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         estimated=entry is not None and entry.estimated,
         damage=row["damage"],
         file_name=file.name if file is not None else "",
+        by_words=bool(row["notation"]),
     )
 
 
@@ -289,8 +288,3 @@ def _trace(judged: engine.Judgement, shades: np.ndarray, values: Thresholds | No
         repetitions=judged.repetitions,
         last_second_s=judged.last_second_s,
     )
-
-
-def mends_of(text: str) -> dict[str, int]:
-    """Stored mends."""
-    return dict(json.loads(text))

@@ -67,9 +67,13 @@ class Store:
 
     def _open(self, folder: Path) -> None:
         path = folder / "tercet.db"
-        self._db = sqlite3.connect(path, isolation_level=None, check_same_thread=False)
+        try:
+            self._db = sqlite3.connect(path, isolation_level=None, check_same_thread=False)
+        except sqlite3.OperationalError as error:
+            raise StoreError(f"The store's file cannot be opened: {error} ({path}).") from error
         self._db.row_factory = sqlite3.Row
         try:
+            self._refuse_newer(path)
             # Rollback journal and FULL: no side files, nothing lost that was said to be saved.
             self._db.execute("PRAGMA journal_mode = DELETE")
             self._db.execute("PRAGMA synchronous = FULL")
@@ -77,6 +81,13 @@ class Store:
             if self._db.execute("PRAGMA quick_check").fetchone()[0] != "ok":
                 raise sqlite3.DatabaseError("quick check failed")
             self._migrate(path)
+            self.originals = Originals(folder / "originals")
+        except sqlite3.OperationalError as error:
+            self._db.close()
+            raise StoreError(
+                f"The store cannot be opened: {error}. Make sure that {folder} may be written "
+                "and that its disk has room."
+            ) from error
         except sqlite3.DatabaseError as error:
             self._db.close()
             raise StoreError(
@@ -87,15 +98,20 @@ class Store:
         except StoreError:
             self._db.close()
             raise
-        self.originals = Originals(folder / "originals")
 
-    def _migrate(self, path: Path) -> None:
-        version = int(self._db.execute("PRAGMA user_version").fetchone()[0])
-        if version > len(MIGRATIONS):
+    def _version(self) -> int:
+        return int(self._db.execute("PRAGMA user_version").fetchone()[0])
+
+    def _refuse_newer(self, path: Path) -> None:
+        """Before anything is written: a newer version may keep its file another way."""
+        if self._version() > len(MIGRATIONS):
             raise StoreError(
                 f"This store was written by a newer version of Tercet ({path}). Use that version; "
                 "nothing was changed."
             )
+
+    def _migrate(self, path: Path) -> None:
+        version = self._version()
         if 0 < version < len(MIGRATIONS):
             self.back_up(path.with_name(f"tercet-before-version-{len(MIGRATIONS)}.db"))
         for number in range(version, len(MIGRATIONS)):
@@ -138,21 +154,12 @@ class Store:
         """
         if self._step is not None:
             raise RuntimeError("a step is already open")
-        self._step = Step(step, token)
+        done = self._step = Step(step, token)
         try:
-            self._db.execute("BEGIN IMMEDIATE")
-            yield
-            self._db.execute("COMMIT")
-        except BaseException as error:
+            with self._transaction():
+                yield
+        finally:
             self._step = None
-            if self._db.in_transaction:
-                self._db.execute("ROLLBACK")
-            if isinstance(error, sqlite3.DatabaseError):
-                raise StoreError(
-                    f"Nothing was saved: {error}. Make room on the disk that holds {self.folder}."
-                ) from error
-            raise
-        done, self._step = self._step, None
         if not done.rows:
             return
         self._redo.clear()
@@ -162,6 +169,23 @@ class Store:
         else:
             self._undo.append(done)
             del self._undo[:-STEPS_KEPT]
+
+    @contextmanager
+    def _transaction(self) -> Iterator[None]:
+        """All or nothing; what the database refuses is told in words."""
+        try:
+            self._db.execute("BEGIN IMMEDIATE")
+            yield
+            self._db.execute("COMMIT")
+        except BaseException as error:
+            if self._db.in_transaction:
+                self._db.execute("ROLLBACK")
+            if isinstance(error, sqlite3.DatabaseError):
+                raise StoreError(
+                    f"Nothing was saved: {error}. Make sure that {self.folder} may be written "
+                    "and that its disk has room."
+                ) from error
+            raise
 
     def put(self, table: str, row: Row) -> int:
         """Insert a row or replace the one with its key; returns its row number."""
@@ -200,11 +224,21 @@ class Store:
         )
 
     def purge(self) -> None:
-        """Remove streams and originals that no file refers to; call only with nothing to undo."""
-        self._db.execute("BEGIN IMMEDIATE")
-        self._db.execute("DELETE FROM stream WHERE sha256 NOT IN (SELECT sha256 FROM file)")
-        self._db.execute("COMMIT")
-        self.originals.purge({row["sha256"] for row in self.rows("SELECT sha256 FROM file")})
+        """Remove what was taken in and then deleted; call only with nothing to undo.
+
+        Originals that this database never knew stay: it may be a new one in place of a damaged
+        one, and they are then all that is left.
+        """
+        gone = [
+            row["sha256"]
+            for row in self.rows(
+                "SELECT DISTINCT sha256 FROM stream WHERE sha256 NOT IN (SELECT sha256 FROM file)"
+            )
+        ]
+        self.originals.remove(gone)
+        if gone:
+            with self._transaction():
+                self._db.executemany("DELETE FROM stream WHERE sha256 = ?", [(g,) for g in gone])
 
     # Undo --------------------------------------------------------------------------------
 
@@ -237,18 +271,12 @@ class Store:
         return step
 
     def _replay(self, rows: Sequence[tuple[str, tuple[Any, ...], Row | None]]) -> None:
-        self._db.execute("BEGIN IMMEDIATE")
-        try:
+        with self._transaction():
             for table, key, row in rows:
                 if row is None:
                     self._delete(table, key)
                 else:
                     self._write(table, row)
-            self._db.execute("COMMIT")
-        except BaseException:
-            if self._db.in_transaction:
-                self._db.execute("ROLLBACK")
-            raise
 
     def _fetch(self, table: str, key: tuple[Any, ...]) -> Row | None:
         where = " AND ".join(f"{name} = ?" for name in KEYS[table])

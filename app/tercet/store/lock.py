@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sys
+from contextlib import suppress
 from pathlib import Path
 
 from tercet.store.errors import StoreBusy, StoreError
@@ -29,13 +30,19 @@ class FileLock:
             raise StoreBusy(
                 f"This store is already open in another window{who}: {path.parent}"
             ) from error
-        os.ftruncate(self._fd, 0)
-        os.write(self._fd, str(os.getpid()).encode())
+        # The number is only told to a second opener: a full disk must not keep the store shut.
+        with suppress(OSError):
+            os.ftruncate(self._fd, 0)
+            os.write(self._fd, str(os.getpid()).encode())
 
     def close(self) -> None:
-        """Let go."""
-        os.ftruncate(self._fd, 0)
-        os.close(self._fd)
+        """Let go; once is enough, more does no harm."""
+        fd, self._fd = self._fd, -1
+        if fd < 0:
+            return
+        with suppress(OSError):
+            os.ftruncate(fd, 0)
+        os.close(fd)
 
 
 if sys.platform == "win32":

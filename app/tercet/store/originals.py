@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import os
-from collections.abc import Container
+from collections.abc import Iterable
 from pathlib import Path
 
 from tercet.store.errors import StoreError
@@ -20,7 +20,12 @@ class Originals:
 
     def __init__(self, folder: Path) -> None:
         self._folder = folder
-        folder.mkdir(parents=True, exist_ok=True)
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+        except OSError as error:
+            raise StoreError(
+                f"The folder of originals cannot be made: {error.strerror} ({folder})."
+            ) from error
 
     def path(self, name: str) -> Path:
         """Where a content lies or would lie."""
@@ -65,11 +70,18 @@ class Originals:
         except OSError as error:
             raise StoreError(f"An original is missing from the store: {name}.") from error
 
-    def purge(self, known: Container[str]) -> int:
-        """Remove half-written files and contents that nothing refers to; returns how many."""
-        gone = 0
-        for place in self._folder.glob("??/*"):
-            if place.suffix == ".part" or place.name not in known:
+    def remove(self, names: Iterable[str]) -> None:
+        """Remove contents, and half-written files that a killed import left.
+
+        Raises
+        ------
+        StoreError
+            If the folder cannot be written.
+        """
+        try:
+            for place in [*self._folder.glob("??/*.part"), *map(self.path, names)]:
                 place.unlink(missing_ok=True)
-                gone += 1
-        return gone
+        except OSError as error:
+            raise StoreError(
+                f"A deleted original could not be removed: {error.strerror} ({self._folder})."
+            ) from error

@@ -128,5 +128,14 @@ def pack_shades(shades: NDArray[np.uint8]) -> bytes:
 
 
 def unpack_shades(data: bytes) -> NDArray[np.uint8]:
-    """Give back what :func:`pack_shades` packed."""
-    return np.frombuffer(zlib.decompress(data), dtype=np.uint8)
+    """Give back what :func:`pack_shades` packed.
+
+    Raises
+    ------
+    ValueError
+        If the bytes are damaged.
+    """
+    try:
+        return np.frombuffer(zlib.decompress(data), dtype=np.uint8)
+    except zlib.error as error:
+        raise ValueError("stored shades are damaged") from error

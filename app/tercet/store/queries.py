@@ -123,6 +123,19 @@ def run_ids(store: Store, sport: str = "running") -> list[int]:
     return [row["id"] for row in found]
 
 
+def judged_by_others(store: Store, method: int) -> bool:
+    """Whether some running is judged by another method, or by thresholds not of its day."""
+    return bool(
+        store.rows(
+            "SELECT 1 FROM run r JOIN judgement j ON j.run_id = r.id WHERE r.sport = 'running' "
+            "AND (j.method != ? OR j.threshold_id IS NOT COALESCE("
+            "(SELECT id FROM threshold WHERE start <= r.day ORDER BY start DESC, id DESC LIMIT 1), "
+            "(SELECT id FROM threshold ORDER BY start, id LIMIT 1))) LIMIT 1",
+            (method,),
+        )
+    )
+
+
 def first_day(store: Store) -> date | None:
     """Local day of the first running session."""
     found = store.rows("SELECT MIN(day) AS first FROM run WHERE sport = 'running'")[0]["first"]
@@ -136,11 +149,18 @@ def fingerprints(store: Store) -> list[str]:
 
 
 def runs_between(store: Store, low_utc: float, high_utc: float) -> list[sqlite3.Row]:
-    """Runs that start in a span of UTC seconds."""
+    """Recorded runs that start in a span of UTC seconds."""
     return store.rows(
-        "SELECT id, sha256, part, start_utc, utc_offset_s, elapsed_s, distance_m, records, channels, format, "
-        "name, sport FROM run WHERE start_utc BETWEEN ? AND ?",
+        "SELECT id, sha256, part, start_utc, utc_offset_s, elapsed_s, distance_m, records, "
+        "channels, format, name, sport FROM run WHERE notation = '' AND start_utc BETWEEN ? AND ?",
         (low_utc, high_utc),
+    )
+
+
+def runs_of_day(store: Store, day: str) -> list[sqlite3.Row]:
+    """Running of a local day, recorded or from paper."""
+    return store.rows(
+        "SELECT * FROM run WHERE sport = 'running' AND day = ? ORDER BY start_utc, id", (day,)
     )
 
 

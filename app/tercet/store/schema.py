@@ -18,7 +18,8 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
             elapsed_s REAL NOT NULL, moving_s REAL NOT NULL, distance_m REAL NOT NULL,
             hr_mean REAL, hr_max REAL, climb_m REAL, fingerprint TEXT NOT NULL,
             stops TEXT NOT NULL, laps TEXT NOT NULL, damage TEXT NOT NULL,
-            note TEXT NOT NULL DEFAULT '', effort INTEGER)""",
+            note TEXT NOT NULL DEFAULT '', effort INTEGER,
+            notation TEXT NOT NULL DEFAULT '')""",
         "CREATE INDEX run_start ON run (start_utc)",
         """CREATE TABLE attachment (
             sha256 TEXT NOT NULL, part INTEGER NOT NULL, run_id INTEGER NOT NULL,
