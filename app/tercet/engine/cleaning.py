@@ -12,6 +12,16 @@ from tercet.engine.scale import Floats
 
 #: What a running human's heart does. [beats/min]
 HEART_RATE_RANGE = (35.0, 230.0)
+#: Values outside are damage of the file, not measurement.
+POSSIBLE = {
+    "heart_rate": (0.0, 300.0),
+    "speed": (-1.0, 100.0),
+    "distance": (-1.0, 1e7),
+    "latitude": (-90.0, 90.0),
+    "longitude": (-360.0, 360.0),
+    "altitude": (-1000.0, 10_000.0),
+    "cadence": (0.0, 400.0),
+}
 #: Nobody runs faster. [m/s]
 TOP_SPEED = 12.5
 #: Up to three samples standing this far above both neighbours are no running. [m/s] [trial]
@@ -184,11 +194,22 @@ def mend_samples(
     """
     out: dict[str, tuple[Floats, Floats]] = {}
     mends: dict[str, int] = {}
+    impossible = 0
     for name, (times, values) in streams.items():
         time = np.asarray(times, dtype=np.float64)
         value = np.asarray(values, dtype=np.float64)
         good = np.isfinite(time) & np.isfinite(value)
-        out[name] = (time[good], value[good])
+        if name in POSSIBLE:
+            low, high = POSSIBLE[name]
+            can_be = (value >= low) & (value <= high)
+            impossible += int(np.count_nonzero(good & ~can_be))
+            good &= can_be
+        time, value = time[good], value[good]
+        # One sample a moment, in order: a copy of a sample must change nothing.
+        time, first = np.unique(time, return_index=True)
+        out[name] = (time, value[first])
+    if impossible:
+        mends["values that cannot be, left out"] = impossible
     lost: list[tuple[float, float]] = []
     if "distance" in out and len(out["distance"][0]) > 10:
         time, distance = out["distance"]
@@ -213,7 +234,9 @@ def mend_samples(
     return out, mends
 
 
-def _without(time: Floats, values: Floats, spans: list[tuple[float, float]]) -> tuple[Floats, Floats]:
+def _without(
+    time: Floats, values: Floats, spans: list[tuple[float, float]]
+) -> tuple[Floats, Floats]:
     keep = np.ones(len(time), dtype=bool)
     for begin, end in spans:
         keep &= ~((time > begin) & (time < end))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from tercet.engine import cleaning, ground, kinetics, level
+from tercet.engine import cleaning, doubt, ground, level
 from tercet.engine.judgement import Evidence
 from tercet.engine.motion import Motion
 from tercet.engine.scale import Floats, Shade, Thresholds, intensity
@@ -17,9 +17,18 @@ from tercet.engine.slope import Slopes
 WALKING_COST = 2.5 / 3.6
 #: Change of the log cost of running by slope near the level, same source: 19.5 / 3.6.
 COST_BY_SLOPE = 19.5 / 3.6
-#: Heart rate this far below or above what speed foretells is the sensor's fault. [beats/min]
+#: Spread of the unseen cost that comes and goes on known hills (natural log). [trial]
+UNSEEN_SPREAD = 0.03
+#: Shares by which a belt's changes of speed may be larger than shown, and their chances.
 #: [trial]
-IMPLAUSIBLE_BPM = (22.0, 40.0)
+STRETCHES = ((1.0, 0.3), (1.18, 0.4), (1.36, 0.3))
+INDOOR_TRUST = 0.3
+#: Runners answer a hill by slowing; this share of its cost they take in pace. [trial]
+YIELDED = 0.5
+#: Work lies above this share of the way from LT1 to LT2. [trial]
+WORK = 0.35
+#: Spread of the slope where there is no altitude. [trial]
+NO_HILLS_SPREAD = 0.012
 #: Time constant used where heart rate judges alone. [s]
 ALONE_TAU_S = 50.0
 
@@ -32,12 +41,26 @@ class Weighed:
     evidence: NDArray[np.uint8]
     scale: Floats  # NaN where speed does not judge
     level_speed: Floats  # followed, without ground and wind [m/s]
+    even_speed: Floats  # the same, freed of most of the slowing and hastening on hills [m/s]
     probability: Floats  # of the shade given
     work_speed: float  # level speed that work exceeds [m/s]
+    intervals: tuple[tuple[float, float], ...] = ()  # 90 %, seconds of each shade
+
+
+def reference_speed(moved: Motion, thresholds: Thresholds | None) -> float:
+    """LT2 speed, or where it is unknown a quarter above the usual speed of the run. [m/s]"""
+    if thresholds is not None and thresholds.by_speed and thresholds.lt2_speed:
+        return thresholds.lt2_speed
+    speed = moved.speed[moved.running & (moved.speed > 0.3)]
+    return 1.25 * float(np.median(speed)) if len(speed) else np.inf
 
 
 def weigh(
-    moved: Motion, level_speed: Floats, hills: Slopes, heart: Floats, thresholds: Thresholds | None
+    moved: Motion,
+    level_speed: Floats,
+    hills: Slopes,
+    heart: Floats,
+    thresholds: Thresholds | None,
 ) -> Weighed:
     """Judge every second with a speed.
 
@@ -62,24 +85,29 @@ def weigh(
     shades[~moved.running] = Shade.NOT_RUNNING
     seen = moved.running & (level_speed > 0.3)
     if not seen.any():
-        return Weighed(shades, evidence, scale, level_speed, probability, np.inf)
+        return Weighed(shades, evidence, scale, level_speed, level_speed, probability, np.inf)
     t = thresholds if thresholds is not None and thresholds.by_speed else None
-    lt2 = t.lt2_speed if t and t.lt2_speed else 1.25 * float(np.median(level_speed[seen]))
+    lt2 = reference_speed(moved, thresholds)
     log_speed = np.full(n, np.nan)
     log_speed[seen] = np.log(level_speed[seen] / lt2)
     width = np.full(n, level.scatter(log_speed))
-    levels = level.track(log_speed, width)
+    levels = level.sharpened(level.track(log_speed, width), log_speed)
+    if moved.indoor and t is not None:
+        levels = _stretched(levels, moved, heart, t, hills)
     held = lt2 * np.exp(levels.mean)
     followed = np.where(seen, held, level_speed)
+    even = followed.copy()
+    even[seen] *= (moved.speed[seen] / level_speed[seen]) ** YIELDED
     if t is None:
-        return Weighed(shades, evidence, scale, followed, probability, lt2)
+        return Weighed(shades, evidence, scale, followed, even, probability, lt2)
     assert t.lt1_speed and t.lt2_speed
-    below = _listen(moved, followed, heart, t)
-    added = float(below.belief @ below.costs)
-    chances = _chances(levels, below, t, float(hills.spread.max()) * COST_BY_SLOPE)
+    below = _listen(moved, followed, heart, t, hills)
+    at = (np.arange(len(below.along)) + 0.5) * below.step_s
+    added = np.interp(np.arange(n) + 0.5, at, below.along)
+    chances = _chances(levels, below, t, added, np.interp(np.arange(n) + 0.5, at, below.spread))
     judged = chances.argmax(axis=1)
     scale[seen] = intensity(
-        held[seen] * np.exp(added), rest=0.0, lt1=t.lt1_speed, lt2=t.lt2_speed
+        (held * np.exp(added))[seen], rest=0.0, lt1=t.lt1_speed, lt2=t.lt2_speed
     )
     shades[seen] = judged[seen]
     # The scale tells the same shade as the probabilities.
@@ -90,52 +118,108 @@ def weigh(
     evidence[seen] = Evidence.SPEED
     if below.heard:
         evidence[seen & np.isfinite(heart)] = Evidence.BOTH
-    work = float(np.exp(0.4 * np.log(t.lt1_speed) + 0.6 * np.log(t.lt2_speed) - added))
-    return Weighed(shades, evidence, scale, followed, probability, work)
+    way = WORK * np.log(t.lt2_speed) + (1 - WORK) * np.log(t.lt1_speed)
+    work = float(np.exp(way - added.mean()))
+    shared = float(
+        np.hypot(
+            below.bearing * np.sqrt(below.belief @ (ground.COSTS - below.constant) ** 2),
+            below.spread.mean() * np.sqrt(min(1.0, 2 * ground.LASTING_S / max(seen.sum(), 1))),
+        )
+    )
+    sure = doubt.intervals(
+        np.log(held[seen]) + added[seen],
+        chances[seen],
+        (float(np.log(t.lt1_speed)), float(np.log(t.lt2_speed))),
+        shared,
+    )
+    return Weighed(shades, evidence, scale, followed, even, probability, work, sure)
 
 
-def _chances(levels: level.Levels, below: ground.Ground, t: Thresholds, doubt: float) -> Floats:
-    """Probability of each shade in each second: levels and added costs mixed, shape (n, 3)."""
+def _chances(
+    levels: level.Levels,
+    below: ground.Ground,
+    t: Thresholds,
+    added: Floats,
+    spread: Floats,
+) -> Floats:
+    """Probability of each shade in each second: levels and unseen costs mixed, shape (n, 3)."""
     assert t.lt1_speed and t.lt2_speed
-    grid = levels.grid[:, None] + below.costs[None, :]
-    width = max(doubt, 0.25 * level.STEP)
-    under = []
-    for line in (np.log(t.lt1_speed / t.lt2_speed), 0.0):
-        # A logistic stands for the normal law of the slope's doubt.
-        below_line = 1.0 / (1.0 + np.exp(np.clip(1.702 * (grid - line) / width, -50, 50)))
-        under.append(below_line @ below.belief)
-    chance = np.asarray(levels.belief @ np.array(under, dtype=np.float32).T, dtype=np.float64)
-    return np.stack((chance[:, 0], chance[:, 1] - chance[:, 0], 1.0 - chance[:, 1]), axis=1)
+    # What heart rate tells of the parts holds whatever the constant: less of its doubt is left.
+    middle = below.constant
+    costs = ground.COSTS
+    nearer = middle + below.bearing * (costs - middle)
+    hat = np.maximum(1 - np.abs(nearer[:, None] - costs[None, :]) / level.STEP, 0.0)
+    belief = below.belief @ hat
+    beside = added - middle
+    fine = level.STEP / 3
+    shift = np.clip(np.round(beside / fine).astype(np.int64), -90, 90)
+    wide = np.clip(np.round(np.log2(np.maximum(spread, 1e-3) / 0.004)).astype(np.int64), 0, 5)
+    kinds, which = np.unique((shift + 90) * 6 + wide, return_inverse=True)
+    widths = 0.004 * 2.0 ** (kinds % 6)
+    shifts = fine * (kinds // 6 - 90)
+    # The sum of level and cost lies on one even grid, as both have the same step.
+    span = len(levels.grid) + len(costs) - 1
+    sums = levels.grid[0] + costs[0] + level.STEP * np.arange(span)
+    chance = []
+    for line in (float(np.log(t.lt1_speed / t.lt2_speed)), 0.0):
+        off = (sums[None, :] + shifts[:, None] - line) / widths[:, None]
+        # A logistic stands for the normal law of what is in doubt.
+        under = 1.0 / (1.0 + np.exp(np.clip(1.702 * off, -50, 50)))
+        windows = np.lib.stride_tricks.sliding_window_view(under, len(costs), axis=1)
+        mixed = (windows @ belief).astype(np.float32)
+        chance.append(np.einsum("nm,nm->n", levels.belief, mixed[which]))
+    low, high = np.asarray(chance, dtype=np.float64)
+    low, high = np.clip(low, 0.0, 1.0), np.clip(high, 0.0, 1.0)
+    high = np.maximum(low, high)
+    return np.stack((low, high - low, 1.0 - high), axis=1)
 
 
-def _listen(moved: Motion, followed: Floats, heart: Floats, t: Thresholds) -> ground.Ground:
-    """Hear what heart rate says of the whole run, twice if some of it was not to be believed."""
+def _stretched(
+    levels: level.Levels, moved: Motion, heart: Floats, t: Thresholds, hills: Slopes
+) -> level.Levels:
+    """Undo a watch's flattening of a belt's changes of speed, as far as heart rate asks for it.
+
+    Without positions a watch guesses speed from the arm and shows less change than there is.
+    """
+    assert t.lt2_speed
+    middle = float(np.median(levels.mean[moved.running]))
+    best, chosen = -np.inf, levels
+    for share, belief in STRETCHES:
+        grid = middle + share * (levels.grid - middle)
+        tried = level.regridded(levels, grid)
+        followed = np.where(moved.running, t.lt2_speed * np.exp(tried.mean), moved.speed)
+        heard = _listen(moved, followed, heart, t, hills)
+        likely = INDOOR_TRUST * heard.evidence + np.log(belief)
+        if likely > best:
+            best, chosen = likely, tried
+    return chosen
+
+
+def _listen(
+    moved: Motion, followed: Floats, heart: Floats, t: Thresholds, hills: Slopes
+) -> ground.Ground:
+    """Hear what heart rate says of the unseen cost."""
+    n = len(followed)
+    spread = float(hills.spread.max()) if hills.used else NO_HILLS_SPREAD * (not moved.indoor)
+    spread = float(np.hypot(UNSEEN_SPREAD, COST_BY_SLOPE * spread))
     if not t.by_heart_rate or not np.isfinite(heart).any():
-        return ground.without_heart_rate(indoor=moved.indoor)
+        return ground.unheard(n, spread, indoor=moved.indoor)
     effort = np.where(moved.running, followed, WALKING_COST * np.nan_to_num(moved.speed))
     effort = np.where(moved.clock & np.isfinite(effort), effort, 0.0)
-    steps = len(effort) // ground.STEP_S
-    if steps < 12:
-        return ground.without_heart_rate(indoor=moved.indoor)
-    shape = (steps, ground.STEP_S)
-    end = steps * ground.STEP_S
-    asked = effort[:end].reshape(shape).mean(axis=1)
-    beats = heart[:end].reshape(shape)
+    asked, mean = _steps(effort, heart, ground.STEP_S)
+    return ground.listen(asked, mean, t, spread, indoor=moved.indoor)
+
+
+def _steps(effort: Floats, heart: Floats, length: int) -> tuple[Floats, Floats]:
+    """Means over steps: effort, and heart rate (NaN if mostly missing)."""
+    count = len(effort) // length
+    asked = effort[: count * length].reshape(count, length).mean(axis=1)
+    beats = heart[: count * length].reshape(count, length)
     known = np.isfinite(beats)
-    count = known.sum(axis=1)
-    mean = np.where(known, beats, 0.0).sum(axis=1) / np.maximum(count, 1)
-    mean[count < 3] = np.nan
-    trust = count / ground.STEP_S
-    heard = ground.listen(asked, mean, t, indoor=moved.indoor, trust=trust)
-    if not heard.heard:
-        return heard
-    off = np.nan_to_num(mean - heard.expected)
-    wrong = (off < -IMPLAUSIBLE_BPM[0]) | (off > IMPLAUSIBLE_BPM[1])
-    if not wrong.any():
-        return heard
-    return ground.listen(
-        asked, np.where(wrong, np.nan, mean), t, indoor=moved.indoor, trust=trust
-    )
+    there = known.sum(axis=1)
+    mean = np.where(known, beats, 0.0).sum(axis=1) / np.maximum(there, 1)
+    mean[2 * there <= length] = np.nan
+    return asked, mean
 
 
 def by_heart_rate(heart: Floats, t: Thresholds) -> Floats:

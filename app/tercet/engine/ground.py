@@ -1,4 +1,11 @@
-"""Cost that the watch cannot see, from how heart rate answers to the speed of the run."""
+"""Cost that the watch cannot see, from how heart rate answers to the speed of the run.
+
+What lies between the level speed seen and the true demand - a watch's scale error, soft ground,
+wind, hills the altimeter missed - is a constant for the run plus a part that comes and goes.
+Heart rate follows demand through first-order kinetics, which is linear in a small change of
+demand; so with Gaussian processes for the part that comes and goes and for the errors of heart
+rate, the rest has a closed form, and the constant may keep a one-sided prior.
+"""
 
 from __future__ import annotations
 
@@ -9,51 +16,66 @@ import numpy as np
 from tercet.engine.kinetics import follow, settled
 from tercet.engine.scale import Floats, Thresholds
 
-#: Candidates of added cost (natural log): a watch's scale error goes both ways, ground and wind
-#: only add.
-COSTS = np.arange(-0.105, 0.271, 0.015)
+#: Candidates of the constant (natural log): a watch's scale error goes both ways, ground and
+#: wind only add.
+COSTS = np.arange(-0.12, 0.286, 0.015)
 #: Candidates of the time constant of heart rate; published 57.6 +- 23.6 s. [s]
-TAUS = np.array([28.0, 40.0, 55.0, 75.0, 105.0])
-_TAU_BELIEF = np.array([0.14, 0.24, 0.28, 0.22, 0.12])
-#: Heart rate is followed in steps of this length. [s]
-STEP_S = 5
-#: Steps taken together when what is left is regressed.
-POOL = 3
+TAUS = np.array([30.0, 45.0, 65.0, 95.0])
+_TAU_BELIEF = np.array([0.2, 0.3, 0.3, 0.2])
+#: Heart rate is followed in short steps and weighed in longer ones. [s]
+STEP_S, POOL = 5, 4
+#: The time constant is sought in steps longer by this factor.
+COARSER = 2
+#: Less heart rate than this says nothing. [s]
+LEAST_S = 180
+#: No more long steps than this: in very long runs they grow.
+MOST_STEPS = 400
+#: How long the part that comes and goes lasts. [s] [trial]
+LASTING_S = 120.0
 #: Warmth, fatigue and the day: shift [beats/min] and drift after ten minutes [beats/min per
 #: hour], mean and spread. [trial]
-SHIFT = (0.5, 5.0)
+SHIFT = (0.0, 4.0)
 DRIFT = (5.0, 5.0)
 DRIFT_AFTER_S = 600.0
 #: The runner's own rise of heart rate with speed against the one assumed, as a share. [trial]
-GAIN_ERROR = (0.03, 0.10)
-#: Rounds of robust regression.
-ROUNDS = 3
-#: One independent error of this size ... [beats/min] [trial]
-ERROR_BPM = 2.5
-#: ... in this time. [s] [trial]
-INDEPENDENT_S = 45.0
-#: All of a run's heart rate never counts for more such errors than this: the model itself is
-#: off. [trial]
-MOST = 16.0
-#: Degrees of freedom of the errors' law. [trial]
-DEGREES = 4.0
-#: Heart rate in the first minutes says little: where it started from is not known. [s]
-START_S, START_TRUST = 120.0, 0.3
+GAIN_ERROR = (0.0, 0.10)
+#: Where heart rate started from may be off. [beats/min]
+START_BPM = 15.0
+#: Errors of heart rate: from step to step, and slow ones with their time. [trial]
+QUICK_BPM, SLOW_BPM, SLOW_S = 1.2, 3.0, 60.0
+TRUST = 0.5
+TAU_TRUST = 0.1
+#: Left over more than this many spreads, heart rate is believed less.
+ROBUST = 2.0
+#: Heart rate this far below or above what speed foretells is the sensor's fault. [beats/min]
+#: [trial]
+IMPLAUSIBLE_BPM = (22.0, 40.0)
 
 
 @dataclass(frozen=True, eq=False)
 class Ground:
-    """Belief about the added cost, and what heart rate should have been."""
+    """Belief about the unseen cost (natural log).
 
-    costs: Floats  # (m,) natural log of added cost
-    belief: Floats  # (m,) sums to one
-    expected: Floats  # (k,) heart rate in steps of STEP_S [beats/min], NaN unless heard
-    shift: float  # of the day [beats/min]
+    The cost at a step is ``along`` plus the constant's deviation from its mean times
+    ``bearing``, with a normal error of ``spread``.
+    """
+
+    belief: Floats  # of the constant, shape of COSTS, sums to one
+    along: Floats  # (k,) expected cost in even steps
+    spread: Floats  # (k,)
+    bearing: float  # 1 where heart rate says nothing of the parts, towards 0 where all
+    step_s: int
     heard: bool  # whether heart rate had a say
+    evidence: float = 0.0  # log likelihood of the heart rate, to compare readings of one run
+
+    @property
+    def constant(self) -> float:
+        """Expected constant."""
+        return float(self.belief @ COSTS)
 
 
 def prior(*, indoor: bool) -> Floats:
-    """Belief about the added cost before heart rate is heard, shape of :data:`COSTS`.
+    """Belief about the constant before heart rate is heard, shape of :data:`COSTS`.
 
     Outdoors: mostly near nothing (and watches measure short rather than long), with a broad
     upper part for soft ground and wind. Indoors a belt's speed is guessed by the watch.
@@ -61,22 +83,30 @@ def prior(*, indoor: bool) -> Floats:
     c = COSTS
     if indoor:
         p = np.exp(-0.5 * (c / 0.06) ** 2)
-        return np.asarray(p / p.sum())
+        return np.asarray(p / p.sum(), dtype=np.float64)
     near = np.exp(-0.5 * ((c - 0.012) / 0.018) ** 2)
     broad = np.where(c >= 0, np.exp(-0.5 * (c / 0.09) ** 2), np.exp(-0.5 * (c / 0.02) ** 2))
     p = 0.65 * near / near.sum() + 0.35 * broad / broad.sum()
-    return np.asarray(p / p.sum())
+    return np.asarray(p / p.sum(), dtype=np.float64)
 
 
-def without_heart_rate(*, indoor: bool) -> Ground:
+def unheard(seconds: int, spread: float, *, indoor: bool) -> Ground:
     """What is believed where heart rate is missing."""
-    return Ground(COSTS, prior(indoor=indoor), np.zeros(0), 0.0, heard=False)
+    belief = prior(indoor=indoor)
+    steps = max(seconds, 1)
+    mean = np.full(1, float(belief @ COSTS))
+    return Ground(belief, mean, np.full(1, spread), 1.0, steps, heard=False)
 
 
 def listen(
-    demand: Floats, heart: Floats, thresholds: Thresholds, *, indoor: bool, trust: Floats
+    demand: Floats,
+    heart: Floats,
+    thresholds: Thresholds,
+    spread: float,
+    *,
+    indoor: bool,
 ) -> Ground:
-    """Weigh every added cost by how well heart rate then follows.
+    """Weigh every unseen cost by how well heart rate then follows.
 
     Parameters
     ----------
@@ -87,74 +117,144 @@ def listen(
         Mean heart rate of each step, NaN where not trusted. [beats/min]
     thresholds : Thresholds
         With both lines known as speed and as heart rate.
+    spread : float
+        Prior spread of the part that comes and goes (natural log).
     indoor : bool
         Whether speed is a belt's, guessed by the watch.
-    trust : ndarray, shape (k,)
-        0 to 1, weight of each step's heart rate.
 
     Returns
     -------
     Ground
-        For every added cost and time constant, heart rate is followed from the first step on;
-        what is left is regressed robustly on a day's shift and a drift with broad priors.
     """
-    known = np.isfinite(heart)
-    weight = np.where(known, trust, 0.0) * (STEP_S / INDEPENDENT_S)
-    late = np.arange(len(heart)) * STEP_S
-    weight[late < START_S] *= START_TRUST
-    weight *= 1.0 / (1.0 + weight.sum() / MOST)
-    if weight.sum() < 2.0:
-        return without_heart_rate(indoor=indoor)
-    goal = settled(demand[:, None] * np.exp(COSTS)[None, :], thresholds)
-    first = int(np.argmax(known))
-    start = float(np.mean(heart[first : first + 4][known[first : first + 4]]))
-    model = follow(goal[first:], TAUS, float(STEP_S), start)
-    every_hour = np.maximum(late[first:] - DRIFT_AFTER_S, 0.0) / 3600.0
-    seen, followed, w, hours = _pooled(heart[first:], model, weight[first:], every_hour)
-    left = seen[None, :, None] - followed
-    bases = np.empty((*left.shape, 3))
-    bases[..., 0], bases[..., 1] = 1.0, hours[None, :, None]
-    bases[..., 2] = followed - (thresholds.lt1_hr or 0.0)
-    mean, spread = np.array([SHIFT, DRIFT, GAIN_ERROR]).T
-    stiff = ERROR_BPM**2 / spread**2
-    fit = np.broadcast_to(mean, (len(TAUS), len(COSTS), 3))
-    off = left - np.einsum("tnmi,tmi->tnm", bases, fit)
-    for _ in range(ROUNDS):
-        pull = w[None, :, None] * (DEGREES + 1) / (DEGREES + (off / ERROR_BPM) ** 2)
-        pulled = bases * pull[..., None]
-        square = np.einsum("tnmi,tnmj->tmij", pulled, bases) + np.diag(stiff)
-        right = np.einsum("tnmi,tnm->tmi", pulled, left) + stiff * mean
-        fit = np.linalg.solve(square, right[..., None])[..., 0]
-        off = left - np.einsum("tnmi,tmi->tnm", bases, fit)
-    likely = -0.5 * (DEGREES + 1) * np.einsum(
-        "n,tnm->tm", w, np.log1p((off / ERROR_BPM) ** 2 / DEGREES)
+    deaf = unheard(len(demand) * STEP_S, spread, indoor=indoor)
+    pool = max(POOL, -(-len(demand) // MOST_STEPS))
+    course = _Course(demand, heart, thresholds, spread, pool)
+    coarse = _Course(demand, heart, thresholds, spread, COARSER * pool)
+    if course.heard_s < LEAST_S or coarse.heard_s < LEAST_S:
+        return deaf
+    believed = np.log(prior(indoor=indoor))
+    # In coarse steps a first pass finds what cannot be believed, a second the time constant.
+    coarse.relax(coarse.weigh(float(TAUS[1:3].mean()), believed, full=False))
+    fits = [coarse.weigh(float(tau), believed, full=False) for tau in TAUS]
+    evidence = TAU_TRUST * np.array([fit.evidence for fit in fits]) + np.log(_TAU_BELIEF)
+    best = int(np.argmax(evidence))
+    course.total = np.repeat(fits[best].along, COARSER)[: course.k]
+    course.total = np.pad(course.total, (0, course.k - len(course.total)), mode="edge")
+    course.relax(course.weigh(float(TAUS[best]), believed, full=False))
+    last = course.weigh(float(TAUS[best]), believed, full=True)
+    weights = np.exp(evidence - evidence.max())
+    weights[best] = 0.0
+    belief = last.belief + np.sum(
+        [w * f.belief for w, f in zip(weights, fits, strict=True)], axis=0
     )
-    likely -= 0.5 * (((fit - mean) / spread) ** 2).sum(axis=2)
-    likely -= 0.5 * np.linalg.slogdet(square)[1]
-    likely += np.log(prior(indoor=indoor))[None, :] + np.log(_TAU_BELIEF)[:, None]
-    joint = np.exp(likely - likely.max())
-    joint /= joint.sum()
-    tau, cost = np.unravel_index(int(joint.argmax()), joint.shape)
-    expected = np.full(len(heart), np.nan)
-    shift, drift, gain = fit[tau, cost].tolist()
-    best = model[tau, :, cost]
-    expected[first:] = best + shift + drift * every_hour + gain * (best - (thresholds.lt1_hr or 0))
-    return Ground(COSTS, joint.sum(axis=0), expected, shift, heard=True)
+    return Ground(
+        belief / belief.sum(),
+        last.along,
+        last.spread,
+        last.bearing,
+        pool * STEP_S,
+        heard=True,
+        evidence=float(evidence.max()),
+    )
 
 
-def _pooled(
-    heart: Floats, model: Floats, weight: Floats, hours: Floats
-) -> tuple[Floats, Floats, Floats, Floats]:
-    """Heart rate seen, followed, its weight and its hours, in means over POOL steps."""
-    k = len(heart) // POOL * POOL
-    if k < POOL:
-        k = len(heart)
-    shape = (-1, min(POOL, k))
-    w = weight[:k].reshape(shape)
-    total = w.sum(axis=1)
-    share = w / np.maximum(total, 1e-9)[:, None]
-    seen = (np.nan_to_num(heart[:k]).reshape(shape) * share).sum(axis=1)
-    followed = np.einsum("tngm,ng->tnm", model[:, :k].reshape(len(model), *share.shape, -1), share)
-    good = total > 0
-    middle = hours[:k].reshape(shape).mean(axis=1)[good]
-    return seen[good], followed[:, good], total[good], middle
+@dataclass(frozen=True, eq=False)
+class _Fit:
+    belief: Floats
+    along: Floats
+    spread: Floats
+    bearing: float
+    left: Floats  # heart rate less what all of the model explains, in its quick spreads
+    off: Floats  # heart rate less what demand, shift and drift explain [beats/min]
+    evidence: float
+
+
+class _Course:
+    """One run's heart rate against its demand, in long steps; keeps what passes share."""
+
+    def __init__(
+        self, demand: Floats, heart: Floats, t: Thresholds, spread: float, pool: int
+    ) -> None:
+        self.k = k = len(demand) // pool
+        self.t, self.spread, self.pool, self.step = t, spread, pool, pool * STEP_S
+        self.asked = demand[: k * pool]
+        beats = heart[: k * pool].reshape(k, pool)
+        there = np.isfinite(beats)
+        count = there.sum(axis=1)
+        self.seen = np.where(there, beats, 0.0).sum(axis=1) / np.maximum(count, 1)
+        self.heard = np.flatnonzero(2 * count >= pool)
+        self.start = float(heart[np.isfinite(heart)][0]) if there.any() else 0.0
+        self.quick = np.full(len(self.heard), QUICK_BPM**2)
+        ages = self.step * np.arange(k)
+        apart = np.abs(np.arange(k)[:, None] - np.arange(k)[None, :])
+        self.prior = (spread**2 * np.exp(-ages / LASTING_S))[apart]
+        self.slow = (SLOW_BPM**2 * np.exp(-ages / SLOW_S))[apart]
+        self.time = (np.arange(k) + 0.5) * self.step
+        self.hours = np.maximum(self.time - DRIFT_AFTER_S, 0.0) / 3600.0
+        self.total = np.full(k, 0.02)
+
+    @property
+    def heard_s(self) -> int:
+        """Seconds with heart rate."""
+        return len(self.heard) * self.step
+
+    def relax(self, fit: _Fit) -> None:
+        """Take over a fit's cost, and believe less of what it could not explain."""
+        self.total = fit.along
+        far = np.abs(fit.left) > ROBUST
+        self.quick = np.where(far, QUICK_BPM**2 * (2 * fit.left / ROBUST) ** 2, QUICK_BPM**2)
+        low, high = IMPLAUSIBLE_BPM
+        keep = (fit.off > -low) & (fit.off < high)
+        if np.count_nonzero(keep) >= 9:
+            self.heard, self.quick = self.heard[keep], self.quick[keep]
+
+    def weigh(self, tau: float, believed: Floats, *, full: bool) -> _Fit:
+        """Fit for one time constant, linear about the cost found so far."""
+        t, k, at = self.t, self.k, self.heard
+        fine = self.asked * np.exp(np.repeat(self.total, self.pool))
+        model = follow(settled(fine, t)[:, None], [tau], float(STEP_S), self.start)[0, :, 0]
+        model = model.reshape(k, self.pool).mean(axis=1)
+        middle = fine.reshape(k, self.pool).mean(axis=1)
+        rise = (settled(middle * 1.03, t) - settled(middle * 0.97, t)) / 0.06
+        answer = _pulse(k, self.step, tau)[at] * rise[None, :]
+        above = model[at] - (t.lt1_hr or 0.0)
+        mean = SHIFT[0] + DRIFT[0] * self.hours[at] + GAIN_ERROR[0] * above
+        r = self.seen[at] - model[at] - mean + answer @ self.total
+        whole = answer.sum(axis=1)
+        cross = self.prior @ answer.T
+        bases = np.column_stack((
+            np.full(len(at), SHIFT[1]), DRIFT[1] * self.hours[at], GAIN_ERROR[1] * above,
+            START_BPM * np.exp(-self.time[at] / tau),
+        ))  # fmt: skip
+        cov = answer @ cross + self.slow[np.ix_(at, at)] + bases @ bases.T
+        cov[np.diag_indices(len(at))] += self.quick
+        known = np.column_stack((r, whole, cross.T)) if full else np.column_stack((r, whole))
+        solved = np.linalg.solve(cov, known)
+        a, b = float(whole @ solved[:, 1]), float(whole @ solved[:, 0])
+        likely = believed - 0.5 * TRUST * (a * COSTS**2 - 2 * b * COSTS)
+        belief = np.exp(likely - likely.max())
+        evidence = float(likely.max() + np.log(belief.sum()) - 0.5 * (r @ solved[:, 0]))
+        evidence -= 0.5 * float(np.linalg.slogdet(cov)[1])
+        belief /= belief.sum()
+        c = float(belief @ COSTS)
+        pull = solved[:, 0] - c * solved[:, 1]
+        answered = cross @ solved[:, 1]
+        along = c + cross @ pull
+        spread = np.zeros(0)
+        if full:
+            var = self.spread**2 - np.einsum("ij,ji->i", cross, solved[:, 2:])
+            spread = np.sqrt(np.maximum(var, 1e-6))
+        left = self.quick * pull / QUICK_BPM
+        off = r - answer @ along - bases @ (bases.T @ pull)
+        bearing = float(np.clip(1.0 - np.median(answered), 0.0, 1.0))
+        return _Fit(belief, along, spread, bearing, left, off, evidence)
+
+
+def _pulse(k: int, step: float, tau: float) -> Floats:
+    """Mean answer in each step to a unit of heart rate asked in each step alone, shape (k, k)."""
+    keep = np.exp(-step / tau)
+    ages = np.arange(k)
+    answer = (tau / step) * (1 - keep) ** 2 * keep ** np.maximum(ages - 1.0, 0.0)
+    answer[0] = 1 - (tau / step) * (1 - keep)
+    back = ages[:, None] - ages[None, :]
+    return np.where(back >= 0, answer[np.maximum(back, 0)], 0.0)

@@ -62,6 +62,10 @@ class Judgement:
     mends: Mapping[str, int] = field(default_factory=dict)
     #: Plain remarks beside the judgement.
     remarks: tuple[str, ...] = ()
+    #: (n,) probability of the shade given, 0 where nothing was weighed; empty if not known.
+    probability: Floats = field(default_factory=lambda: np.zeros(0))
+    #: 90 % intervals of the running seconds that are easy, moderate and hard; empty if not known.
+    intervals: tuple[tuple[float, float], ...] = ()
 
     @property
     def elapsed_s(self) -> float:

@@ -16,6 +16,7 @@ from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.motion import read_motion
 from tercet.engine.scale import Floats, Shade, Thresholds, shade_of
+from tercet.engine.sprints import find_sprints, with_sprints
 
 __all__ = ["HEART_RATE_GAIN", "METHOD", "judge"]
 
@@ -71,6 +72,8 @@ def judge(
     altitude = line.channels.get("altitude", nothing)
     ahead = np.minimum(np.arange(len(line)) + ALTITUDE_LAG_S, max(len(line) - 1, 0))
     hills = slope.slope_along(altitude[ahead], line.covered[:-1])
+    sprints = find_sprints(moved, demand.reference_speed(moved, thresholds))
+    hills = with_sprints(hills, sprints, altitude[ahead], moved.metres)
     level = slope.level_speed(moved.speed, hills.slope)
     remarks = []
     if not hills.used and np.isfinite(altitude).any():
@@ -78,6 +81,7 @@ def judge(
 
     judged = demand.weigh(moved, level, hills, heart, thresholds)
     shades, evidence, scale = judged.shades, judged.evidence, judged.scale
+    sure = judged.intervals
     if thresholds is not None:
         alone = moved.running & ~np.isfinite(scale) & np.isfinite(heart)
         if thresholds.by_heart_rate and alone.any():
@@ -85,7 +89,10 @@ def judge(
             scale[alone] = by_heart[alone]
             shades[alone] = shade_of(by_heart[alone])
             evidence[alone] = Evidence.HEART_RATE
-    bouts = repetitions.find(judged.level_speed, moved, judged.work_speed)
+            # What heart rate judged alone is not known any better: it stands in both ends.
+            more = np.bincount(shades[alone], minlength=3)[:3].tolist()
+            sure = tuple((a + m, b + m) for (a, b), m in zip(sure, more, strict=False))
+    bouts = repetitions.find(judged.even_speed, moved, judged.work_speed, sprints)
     bout_shades = [
         Shade(int(np.bincount(shades[begin:end], minlength=5).argmax())) for begin, end in bouts
     ]
@@ -104,11 +111,16 @@ def judge(
         repetitions=repetitions.describe(bouts, level, moved.metres, bout_shades),
         mends=mends,
         remarks=tuple(remarks),
+        probability=judged.probability,
+        intervals=sure,
     )
 
 
 def _remarks(
-    shades: NDArray[np.uint8], heart: Floats, t: Thresholds, bouts: list[tuple[int, int]]
+    shades: NDArray[np.uint8],
+    heart: Floats,
+    t: Thresholds,
+    bouts: list[tuple[int, int]],
 ) -> list[str]:
     """Say where heart rate sat above LT1 although the running was easy."""
     if t.lt1_hr is None or not np.isfinite(heart).any():

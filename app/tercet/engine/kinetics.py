@@ -94,8 +94,9 @@ def settled(demand: Floats, thresholds: Thresholds) -> Floats:
     standing = min(standing, at_knee - 1.0)
     beyond = t.lt2_speed + np.array([1.0, 1.01]) * room / (ABOVE_LT2 * above)
     bent = np.array([top, top])
-    return np.interp(
+    knots = np.interp(
         demand,
         np.concatenate(([0.0, knee, t.lt1_speed, t.lt2_speed], beyond)),
         np.concatenate(([standing, at_knee, t.lt1_hr, t.lt2_hr], bent)),
     )
+    return np.asarray(knots, dtype=np.float64)

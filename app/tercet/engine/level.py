@@ -24,10 +24,14 @@ STEP = 0.015
 LOWEST, HIGHEST = -1.2, 0.66
 #: Chances per second of creeping to either neighbour, and of jumping anywhere. [trial]
 CREEP, JUMP = 0.05, 1 / 200
+#: Chance of a jump in a second that is not seen: after a walk or a stop all is open. [trial]
+UNSEEN_JUMP = 0.2
 #: Errors of neighbouring seconds hang together: each counts for this share. [trial]
 TEMPER = 1 / 8
 #: Degrees of freedom of the errors' law. [trial]
 DEGREES = 5.0
+#: A change by so much (natural log) within so many seconds to each side is a jump. [trial]
+EDGE_RISE, EDGE_S = 0.12, 3
 #: Seconds worked in one piece, and the overlap to each side.
 PIECE_S, OVERLAP_S = 60, 40
 
@@ -64,13 +68,13 @@ def _likelihoods(seen: Floats, grid: Floats, width: Floats) -> Narrow:
     )
 
 
-def _step(p: Narrow, out: Narrow, scratch: Narrow) -> None:
+def _step(p: Narrow, out: Narrow, scratch: Narrow, jump: Narrow) -> None:
     """One second on: stay, creep, jump; the chances are the same in both directions."""
     np.multiply(p, np.float32(CREEP), out=scratch)
-    np.multiply(p, np.float32(1 - 2 * CREEP - JUMP), out=out)
+    np.multiply(p, np.float32(1 - 2 * CREEP) - jump, out=out)
     out[:, 1:] += scratch[:, :-1]
     out[:, :-1] += scratch[:, 1:]
-    out += np.float32(JUMP / p.shape[1])
+    out += jump / np.float32(p.shape[1])
 
 
 def track(seen: Floats, width: Floats) -> Levels:
@@ -93,7 +97,7 @@ def track(seen: Floats, width: Floats) -> Levels:
     low, high = max(low - 3 * STEP, LOWEST), min(high + 3 * STEP, HIGHEST)
     high = max(high, low + 10 * STEP)
     first, last = int(np.floor(low / STEP)), int(np.ceil(high / STEP))
-    grid = STEP * np.arange(first, last + 1)
+    grid = np.asarray(STEP * np.arange(first, last + 1), dtype=np.float64)
     m = len(grid)
     if n == 0:
         return Levels(grid, np.zeros((0, m), dtype=np.float32))
@@ -105,11 +109,12 @@ def track(seen: Floats, width: Floats) -> Levels:
     wide[OVERLAP_S : OVERLAP_S + n] = width
     likely = _likelihoods(padded, grid, wide)
     index = PIECE_S * np.arange(pieces)[None, :] + np.arange(span)[:, None]
+    jumps = np.where(np.isfinite(padded), JUMP, UNSEEN_JUMP).astype(np.float32)[index][..., None]
     ahead = np.empty((PIECE_S, pieces, m), dtype=np.float32)
     p = np.full((pieces, m), 1 / m, dtype=np.float32)
     step, scratch = np.empty_like(p), np.empty_like(p)
     for k in range(OVERLAP_S + PIECE_S):
-        _step(p, step, scratch)
+        _step(p, step, scratch, jumps[k])
         np.multiply(step, likely[index[k]], out=p)
         p /= p.sum(axis=1, keepdims=True)
         if k >= OVERLAP_S:
@@ -117,7 +122,7 @@ def track(seen: Floats, width: Floats) -> Levels:
     p = np.full((pieces, m), 1 / m, dtype=np.float32)
     for k in range(span - 1, OVERLAP_S - 1, -1):
         # p is what the seconds after k say of the level at k.
-        _step(p, step, scratch)
+        _step(p, step, scratch, jumps[min(k + 1, span - 1)])
         if k < OVERLAP_S + PIECE_S:
             ahead[k - OVERLAP_S] *= step
         np.multiply(step, likely[index[k]], out=p)
@@ -125,6 +130,53 @@ def track(seen: Floats, width: Floats) -> Levels:
     belief = ahead.transpose(1, 0, 2).reshape(pieces * PIECE_S, m)[:n]
     belief /= belief.sum(axis=1, keepdims=True)
     return Levels(grid, belief)
+
+
+def regridded(levels: Levels, grid: Floats) -> Levels:
+    """The same belief with its levels moved elsewhere, back on an even grid.
+
+    Parameters
+    ----------
+    levels : Levels
+    grid : ndarray, shape (m,)
+        Where the levels are to lie, rising.
+
+    Returns
+    -------
+    Levels
+    """
+    first, last = int(np.floor(grid[0] / STEP)), int(np.ceil(grid[-1] / STEP))
+    even = np.asarray(STEP * np.arange(first, last + 1), dtype=np.float64)
+    share = np.maximum(1.0 - np.abs(grid[:, None] - even[None, :]) / STEP, 0.0)
+    return Levels(even, levels.belief @ share.astype(np.float32))
+
+
+def sharpened(levels: Levels, seen: Floats) -> Levels:
+    """Take what is seen for the level in the few seconds of a jump, where none is held.
+
+    Parameters
+    ----------
+    levels : Levels
+        From :func:`track`.
+    seen : ndarray, shape (n,)
+        As there.
+
+    Returns
+    -------
+    Levels
+    """
+    mean = levels.mean
+    n = len(mean)
+    if n <= 2 * EDGE_S:
+        return levels
+    k = np.arange(n)
+    before, after = mean[np.maximum(k - EDGE_S, 0)], mean[np.minimum(k + EDGE_S, n - 1)]
+    edge = (np.abs(after - before) > EDGE_RISE) & np.isfinite(seen)
+    at = np.clip(seen[edge], np.minimum(before, after)[edge], np.maximum(before, after)[edge])
+    belief = levels.belief.copy()
+    hat = np.maximum(1.0 - np.abs(at[:, None] - levels.grid[None, :]) / STEP, 0.0)
+    belief[edge] = hat / np.maximum(hat.sum(axis=1, keepdims=True), 1e-9)
+    return Levels(levels.grid, belief)
 
 
 def scatter(seen: Floats) -> float:

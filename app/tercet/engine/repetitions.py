@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 import numpy as np
 
@@ -13,57 +14,122 @@ from tercet.engine.scale import Floats, Shade
 
 #: Bouts closer together than this are one. [s]
 JOIN_S = 6
+#: Edges are sought so far from where the level jumps. [s]
+EDGE_S = 6
 #: Shortest and longest bout. [s], [m]
-SHORTEST_S = 8
+SHORTEST_S = 6
 LONGEST_M = 3200.0
 #: A bout is faster than its recoveries by this share of its own speed.
 CONTRAST = 0.12
+#: Less will do for bouts and recoveries of this length. [trial], [s]
+LONG_CONTRAST, LONG_S = 0.08, 100
+#: With this share of bouts of like length, odd ones are no part of the set.
+ALIKE = 0.65
 #: Fewer bouts than this are no repetitions.
 LEAST_COUNT = 3
 
 
-def find(level_speed: Floats, moved: Motion, work_speed: float) -> list[tuple[int, int]]:
+def find(
+    even_speed: Floats, moved: Motion, work_speed: float, sprints: Sequence[tuple[int, int]] = ()
+) -> list[tuple[int, int]]:
     """Find the bouts of work.
 
     Parameters
     ----------
-    level_speed : ndarray, shape (n,)
-        Level-equivalent speed, followed; NaN where unknown. [m/s]
+    even_speed : ndarray, shape (n,)
+        Speed followed, freed of most of the slowing on hills; NaN where unknown. [m/s]
     moved : Motion
         Running told from walking, and metres.
     work_speed : float
         Slower than this is never work. [m/s]
+    sprints : sequence of (int, int)
+        Short bouts found otherwise; they stand.
 
     Returns
     -------
     list of (int, int)
         Begin and end (exclusive) of each bout in seconds; empty if fewer than three.
+
+    Notes
+    -----
+    What lies between two fast stretches parts them only if it is slower by a clear share;
+    a dip within a long bout joins them.
     """
-    n = len(level_speed)
     walked = np.minimum(np.nan_to_num(moved.speed), 1.5)
-    fast = np.where(moved.running, np.nan_to_num(level_speed), np.where(moved.clock, walked, 0.0))
-    merged: list[list[int]] = []
-    for begin, end in run_lengths(fast >= work_speed):
-        if merged and begin - merged[-1][1] < JOIN_S:
-            merged[-1][1] = end
-        else:
-            merged.append([begin, end])
+    fast = np.where(moved.running, np.nan_to_num(even_speed), np.where(moved.clock, walked, 0.0))
+    work = fast >= work_speed
+    for begin, end in sprints:
+        work[begin:end] = False
+    pieces = [list(piece) for piece in run_lengths(work)]
+    bouts = _joined(pieces, fast)
     covered = np.concatenate(([0.0], np.cumsum(moved.metres)))
-    bouts: list[tuple[int, int]] = []
-    for begin, end in merged:
+    kept = list(sprints)
+    for begin, end in bouts:
         core = float(np.median(fast[begin:end]))
-        before = fast[max(begin - 25, 0) : max(begin - 3, 0)]
-        after = fast[min(end + 3, n) : min(end + 25, n)]
-        rests = [float(np.median(side)) for side in (before, after) if len(side) >= 5]
-        if not rests or max(rests) > core * (1 - CONTRAST):
+        rests = [
+            float(np.median(side))
+            for side in (fast[max(begin - 25, 0) : max(begin - 2, 0)], fast[end + 2 : end + 25])
+            if len(side) >= 5
+        ]
+        if not rests or max(rests) > core * (1 - _contrast(end - begin)):
             continue
+        begin, end = _sharp(begin, end, core, rests, moved)
         if end - begin >= SHORTEST_S and covered[end] - covered[begin] <= LONGEST_M:
-            bouts.append((begin, end))
-    return bouts if len(bouts) >= LEAST_COUNT else []
+            kept.append((begin, end))
+    kept = _of_a_set(sorted(kept))
+    return kept if len(kept) >= LEAST_COUNT else []
+
+
+def _of_a_set(bouts: list[tuple[int, int]]) -> list[tuple[int, int]]:
+    """Leave out what is far shorter or longer than bouts that are otherwise alike."""
+    if len(bouts) <= LEAST_COUNT:
+        return bouts
+    off = np.log([end - begin for begin, end in bouts])
+    off = np.abs(off - np.median(off))
+    if np.count_nonzero(off < np.log(1.3)) < ALIKE * len(bouts):
+        return bouts
+    return [bout for bout, far in zip(bouts, off.tolist(), strict=True) if far < np.log(3.5)]
+
+
+def _contrast(seconds: int) -> float:
+    """Share by which work and recovery differ at least: less is plain enough if it lasts."""
+    return LONG_CONTRAST if seconds >= LONG_S else CONTRAST
+
+
+def _sharp(begin: int, end: int, core: float, rests: list[float], moved: Motion) -> tuple[int, int]:
+    """Move the edges to where speed crosses half way between the bout and what lies beside it."""
+    speed = np.nan_to_num(moved.speed)
+    share = 0.5 * (1.0 + np.array([rests[0], rests[-1]]) / core)
+    half = share * float(np.median(speed[begin:end]))
+    first = max(begin - EDGE_S, 0)
+    slow = np.flatnonzero(speed[first : min(begin + EDGE_S, end)] < half[0])
+    start = first + int(slow[-1]) + 1 if len(slow) else begin
+    last = max(end - EDGE_S, start)
+    slow = np.flatnonzero(speed[last : end + EDGE_S] < half[1])
+    stop = last + int(slow[0]) if len(slow) else end
+    return (start, stop) if stop - start >= SHORTEST_S else (begin, end)
+
+
+def _joined(pieces: list[list[int]], fast: Floats) -> list[tuple[int, int]]:
+    """Join fast stretches with no recovery between them, the slightest dips first."""
+    while len(pieces) > 1:
+        dips = []
+        for (a, b), (c, d) in pairwise(pieces):
+            core = min(float(np.median(fast[a:b])), float(np.median(fast[c:d])))
+            depth = 1.0 - float(np.median(fast[b:c])) / core
+            dips.append(0.0 if c - b < JOIN_S else depth / _contrast(c - b))
+        least = int(np.argmin(dips))
+        if dips[least] >= 1.0:
+            break
+        pieces[least : least + 2] = [[pieces[least][0], pieces[least + 1][1]]]
+    return [(a, b) for a, b in pieces]
 
 
 def describe(
-    bouts: Sequence[tuple[int, int]], level_speed: Floats, metres: Floats, shades: Sequence[Shade]
+    bouts: Sequence[tuple[int, int]],
+    level_speed: Floats,
+    metres: Floats,
+    shades: Sequence[Shade],
 ) -> tuple[Repetition, ...]:
     """Give each bout its figures.
 

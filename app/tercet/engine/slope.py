@@ -43,6 +43,7 @@ class Slopes:
     slope: Floats  # rise over run
     spread: Floats  # standard deviation of its error
     used: bool
+    height_error: float  # of the altimeter from place to place [m]
 
 
 def running_cost(slope: ArrayLike) -> Floats:
@@ -86,7 +87,9 @@ def level_speed(speed: ArrayLike, slope: ArrayLike) -> Floats:
 
 
 @lru_cache(maxsize=64)
-def _filters(roughness: float, altimeter: tuple[float, float, float]) -> tuple[Floats, ...]:
+def _filters(
+    roughness: float, altimeter: tuple[float, float, float]
+) -> tuple[Floats, Floats, tuple[float, float]]:
     """Best linear estimates for one kind of country and altimeter.
 
     Altitude is a stationary Gaussian process (hills of two lengths, weather) seen with white
@@ -110,7 +113,11 @@ def _filters(roughness: float, altimeter: tuple[float, float, float]) -> tuple[F
     spread = np.sqrt(max(roughness**2 - float(cross @ weights), 1e-10))
     past = np.linalg.solve(cov[:REACH, :REACH], cov[:REACH, REACH])
     surprise = float(cov[REACH, REACH] - cov[:REACH, REACH] @ past)
-    return weights, past, np.array([spread, surprise])
+    return (
+        np.asarray(weights, dtype=np.float64),
+        np.asarray(past, dtype=np.float64),
+        (float(spread), surprise),
+    )
 
 
 def slope_along(altitude: ArrayLike, distance: ArrayLike) -> Slopes:
@@ -132,7 +139,7 @@ def slope_along(altitude: ArrayLike, distance: ArrayLike) -> Slopes:
     """
     z = np.asarray(altitude, dtype=np.float64)
     x = np.asarray(distance, dtype=np.float64)
-    nothing = Slopes(np.zeros(len(x)), np.zeros(len(x)), used=False)
+    nothing = Slopes(np.zeros(len(x)), np.zeros(len(x)), used=False, height_error=np.inf)
     known = np.isfinite(z) & np.isfinite(x)
     if np.count_nonzero(known) < 30 or np.ptp(x[known]) < 300.0:
         return nothing
@@ -155,13 +162,15 @@ def slope_along(altitude: ArrayLike, distance: ArrayLike) -> Slopes:
     fits, likely = [], []
     for roughness, altimeter in product(_ROUGHNESS, _ALTIMETERS):
         weights, past, (spread, surprise) = _filters(roughness, altimeter)
-        error = padded[REACH:-REACH] - np.convolve(padded, past[::-1], mode="valid")[: len(raw)]
+        miss = padded[REACH:-REACH] - np.convolve(padded, past[::-1], mode="valid")[: len(raw)]
         fits.append((weights, spread**2))
-        likely.append(-0.5 * (float(error @ error) / surprise + len(raw) * np.log(surprise)))
+        likely.append(-0.5 * (float(miss @ miss) / surprise + len(raw) * np.log(surprise)))
     belief = np.exp(TEMPER * (np.array(likely) - max(likely)))
     belief /= belief.sum()
     mean = np.sum([p * w for p, (w, _) in zip(belief, fits, strict=True)], axis=0)
     spread = float(np.sqrt(sum(p * v for p, (_, v) in zip(belief, fits, strict=True))))
+    heights = [np.hypot(a[0], a[1]) for _, a in product(_ROUGHNESS, _ALTIMETERS)]
+    error = float(belief @ np.array(heights))
     slope = np.convolve(padded, mean[::-1], mode="valid")
     inside = np.where(np.isfinite(x), np.interp(x, along, slope), 0.0)
-    return Slopes(inside, np.full(len(x), spread), used=True)
+    return Slopes(inside, np.full(len(x), spread), used=True, height_error=error)

@@ -1,0 +1,52 @@
+"""The one-second grid: exact sums, pauses never bridged."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tercet.engine import timeline
+
+
+def test_irregular_samples_keep_time_and_way() -> None:
+    time = np.array([0.0, 2, 3, 7, 8, 12.4])
+    line = timeline.build({"distance": (time, 3 * time)}, time)
+    assert len(line) == 13 and line.last_second_s == pytest.approx(0.4)
+    assert line.metres.sum() == pytest.approx(3 * 12.4)
+    assert line.running_clock.all()
+
+
+def test_stops_and_gaps_are_off_the_clock_and_not_bridged() -> None:
+    time = np.concatenate((np.arange(0.0, 61), np.arange(200.0, 261)))
+    heart = np.where(time < 100, 140.0, 150.0)
+    line = timeline.build({"heart_rate": (time, heart)}, time, [(20.0, 30.0)])
+    clock = line.running_clock
+    assert not clock[20:30].any() and not clock[60:200].any()
+    assert clock.sum() == 260 - 10 - 140
+    assert np.isnan(line.channels["heart_rate"][65:195]).all()
+
+
+def test_a_counter_set_back_goes_on() -> None:
+    time, track = timeline.distance_track({"distance": ([0, 1, 2, 3], [0, 3, 0, 3])})
+    np.testing.assert_array_equal(track, [0, 3, 3, 6])
+    assert len(time) == 4
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.lists(st.floats(0.1, 40.0), min_size=1, max_size=60), st.floats(0, 5))
+def test_metres_add_up_whatever_the_sampling(gaps: list[float], speed: float) -> None:
+    time = np.concatenate(([0.0], np.cumsum(gaps)))
+    line = timeline.build({"distance": (time, speed * time)}, time)
+    assert line.metres.sum() == pytest.approx(speed * time[-1], abs=1e-6)
+    assert len(line) - 1 + line.last_second_s == pytest.approx(time[-1])
+
+
+def test_summary_is_of_the_samples_as_they_are() -> None:
+    time = np.arange(0.0, 101)
+    plain = timeline.summary(
+        {"distance": (time, 2.5 * time), "heart_rate": (time, np.full(101, 140.0))}, time
+    )
+    assert (plain.elapsed_s, plain.moving_s, plain.distance_m) == (100.0, 100.0, 250.0)
+    assert plain.hr_mean == plain.hr_max == 140.0
