@@ -45,8 +45,10 @@ def some_logs(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def open_window(qtbot, library: Library) -> Callable[[], MainWindow]:
+def open_window(qtbot, library: Library) -> Iterator[Callable[[], MainWindow]]:
     """Open a window over the library and wait until it shows its season or its empty page."""
+
+    windows: list[MainWindow] = []
 
     def opened() -> MainWindow:
         app = QApplication.instance()
@@ -54,9 +56,13 @@ def open_window(qtbot, library: Library) -> Callable[[], MainWindow]:
         theme.apply(app, False)
         window = MainWindow(library)
         qtbot.addWidget(window)
+        windows.append(window)
         window.resize(1366, 768)
         with qtbot.waitSignal(window.season_shown, timeout=20_000):
             window.show()
         return window
 
-    return opened
+    yield opened
+    # Before the library closes, which is torn down after this.
+    for window in windows:
+        window.close()

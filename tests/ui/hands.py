@@ -1,4 +1,4 @@
-"""What hands do, in tests: dropping files on a window."""
+"""What hands do, in tests: dropping files on a window, pressing keys in it."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from tercet.ui.window import MainWindow
 
@@ -34,3 +34,10 @@ def drop(window: MainWindow, *paths: Path) -> None:
     )
     QApplication.sendEvent(window, let_go)
     assert let_go.isAccepted()
+
+
+def by_key(qtbot, window: QWidget, key: Qt.Key) -> None:
+    """Press a key with Ctrl in the active window; keys of menus work in no other."""
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow, timeout=5_000)
+    qtbot.keyClick(window, key, Qt.KeyboardModifier.ControlModifier)

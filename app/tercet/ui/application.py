@@ -7,7 +7,6 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QSettings
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
@@ -28,8 +27,8 @@ def application() -> QApplication:
 def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
     """Open the window over a library; gives the exit code."""
     app = application()
-    window.apply_look(QSettings(str(library.folder / "window.ini"), QSettings.Format.IniFormat))
     main = window.MainWindow(library, demo=demo)
+    main.look.apply()
     main.take_in(list(paths))
     main.show()
     return app.exec()

@@ -28,6 +28,7 @@ class BuildUpPane(QFrame):
     """
 
     week_pointed = Signal(object)
+    folded = Signal()  # the chart was shown or hidden, on asking
 
     def __init__(self, units: words.Units = "km") -> None:
         super().__init__()
@@ -51,6 +52,10 @@ class BuildUpPane(QFrame):
         self.chart = BuildUpChart()
         self.chart.week_pointed.connect(self.week_pointed)
         self.twin = Twin(self.chart, "Build-up by block as a table", self)
+        self._folded = False
+        self.show_chart = QPushButton("Show chart")
+        self.show_chart.setCheckable(True)
+        self.show_chart.toggled.connect(self._chart_asked)
         self._empty = QLabel(EMPTY)
         self._empty.setWordWrap(True)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -98,7 +103,33 @@ class BuildUpPane(QFrame):
         for label in (self._block, self._empty):
             label.setFont(look.font("body"))
         self.unit_button.setFont(look.font("body"))
-        self._column.setContentsMargins(look.px(16), look.px(8), look.px(16), look.px(12))
+        side, foot = look.px(16), look.px(6 if self._folded else 12)
+        self._column.setContentsMargins(side, look.px(6 if self._folded else 8), side, foot)
+
+    @property
+    def ring(self) -> tuple[QWidget, ...]:
+        """What may take the focus of this pane, the chart first."""
+        return (self.chart, self.twin.table, self.show_chart)
+
+    def fold(self, folded: bool) -> None:
+        """Keep the values, with the chart only on asking."""
+        if folded == self._folded:
+            return
+        self._folded = folded
+        for value in (self.easy, self.moderate, self.hard, self.in_hand):
+            value.set_inline(folded)
+        self.restyle()
+        self._redraw()
+
+    @property
+    def short(self) -> bool:
+        """Whether the pane holds no chart now, so that it needs little height."""
+        return self._folded and not self.show_chart.isChecked()
+
+    def _chart_asked(self, shown: bool) -> None:
+        self.show_chart.setText("Hide chart" if shown else "Show chart")
+        self._redraw()
+        self.folded.emit()
 
     def _arrange(self) -> None:
         head = QHBoxLayout()
@@ -106,6 +137,7 @@ class BuildUpPane(QFrame):
         head.addSpacing(8)
         head.addWidget(self._block, 1)
         head.addWidget(self.unit_button)
+        head.addWidget(self.show_chart)
         values = QHBoxLayout(self._values)
         values.setContentsMargins(0, 0, 0, 0)
         for value in (self.easy, self.moderate, self.hard, self.in_hand):
@@ -129,9 +161,15 @@ class BuildUpPane(QFrame):
         self.chart.set_data(blocks, self._today, self._races, unit, self._units)
         current = self.chart.current
         ran = any(shape.share is not None for shape in self.chart.shapes)
-        for widget, shown in ((self._values, ran), (self.twin, ran), (self._empty, not ran)):
+        for widget, shown in (
+            (self._values, ran),
+            (self.twin, ran and not self.short),
+            (self._empty, not ran and not self.short),
+            (self.unit_button, ran and not self.short),
+            (self.show_chart, ran and self._folded),
+        ):
             widget.setVisible(shown)
-        self.unit_button.setVisible(ran)
+        self.chart.setMinimumHeight(themes.current().px(130) if self._folded else 0)
         self.twin.set_numbers(HEADINGS, self._rows(), left={0})
         summary = self._summary() if ran else EMPTY
         self.chart.setAccessibleDescription(summary)

@@ -21,7 +21,7 @@ class Answers(QObject):
     """Brings results of futures to the GUI thread, in the order in which they ended."""
 
     failed = Signal(object)
-    _ended = Signal(object, object)
+    _ended = Signal(object, object, object)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -33,18 +33,30 @@ class Answers(QObject):
         """How many questions are not answered yet."""
         return self._waiting
 
-    def when(self, future: Future[Any], then: Callable[[Any], None]) -> None:
+    def when(
+        self,
+        future: Future[Any],
+        then: Callable[[Any], None],
+        failed: Callable[[BaseException], None] | None = None,
+    ) -> None:
         """Call ``then`` with the result in the GUI thread; an exception goes to ``failed``."""
         self._waiting += 1
-        future.add_done_callback(lambda done: self._ended.emit(done, then))
+        future.add_done_callback(lambda done: self._ended.emit(done, then, failed))
 
-    def _deliver(self, future: Future[Any], then: Callable[[Any], None]) -> None:
+    def _deliver(
+        self,
+        future: Future[Any],
+        then: Callable[[Any], None],
+        failed: Callable[[BaseException], None] | None,
+    ) -> None:
         self._waiting -= 1
         if future.cancelled():
             return
         error = future.exception()
         if error is not None:
             log.error("a call to the store failed", exc_info=error)
+            if failed is not None:
+                failed(error)
             self.failed.emit(error)
             return
         then(future.result())

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
+from itertools import pairwise
 
-from PySide6.QtCore import QDate, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QAbstractSpinBox,
     QComboBox,
-    QDateEdit,
     QDialog,
     QDoubleSpinBox,
     QHBoxLayout,
@@ -15,6 +18,7 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QSpinBox,
     QTableWidget,
+    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -23,9 +27,15 @@ from tercet.domain import Block, Race
 from tercet.library import operations
 from tercet.library.library import Library
 from tercet.library.season_file import BLOCK_KINDS
-from tercet.store import queries
+from tercet.ui import theme, words
+from tercet.ui.fields import DayEdit, ErrorLine, fit_to_screen
+from tercet.ui.focus_ring import FocusRing
+from tercet.ui.jobs import Answers
+from tercet.ui.twin import number_table
 from tercet.ui.widgets import Label, button
 
+BLOCK_HEADS = ("Name", "Kind", "First day", "Last day", "Easy wanted", "")
+RACE_HEADS = ("Name", "Day", "Distance, km", "")
 #: Share of easy that a new block aims at, by kind (common practice, no source).
 TARGETS = {"base": 90, "recovery": 95}
 
@@ -35,69 +45,98 @@ class PlanDialog(QDialog):
 
     applied = Signal(object)  # Changes
 
-    def __init__(self, library: Library, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        library: Library,
+        blocks: Sequence[Block],
+        races: Sequence[Race],
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._library = library
+        self._answers = Answers(self)
+        self._answers.failed.connect(self._refused)
         self.setWindowTitle("Blocks and races")
-        self.resize(820, 560)
+        self.blocks = self._table("Blocks", BLOCK_HEADS)
+        self.races = self._table("Races", RACE_HEADS)
+        self.no_blocks = Label("No blocks yet: the sheet goes by months.", "body", "text_2")
+        self.no_races = Label("No races yet.", "body", "text_2")
+        self.add_block, self.add_race = button("Add a block"), button("Add a race")
+        self.error = ErrorLine()
+        self.cancel, self.save = button("Cancel"), button("Save", primary=True)
+        self._arrange()
+        for made, call in (
+            (self.add_block, self._new_block),
+            (self.add_race, self._new_race),
+            (self.cancel, self.reject),
+            (self.save, self._save),
+        ):
+            made.setAutoDefault(False)
+            made.clicked.connect(call)
+        self.save.setDefault(True)
+        for block in blocks:
+            self._put_block(block)
+        for race in races:
+            self._put_race(race)
+        self._show_tables()
+        self._ring = FocusRing(self)
+        fit_to_screen(self, 860, 600)
+        self.add_block.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _arrange(self) -> None:
         column = QVBoxLayout(self)
-        column.setContentsMargins(20, 16, 20, 16)
+        column.setContentsMargins(20, 14, 20, 14)
         column.setSpacing(8)
-        column.addWidget(Label("Blocks", "pane_title"))
-        column.addWidget(
-            Label(
-                "A block is a stretch of whole days with one purpose. Its totals start at zero. "
-                "Days in no block are shown by the month.",
-                "small",
-                "text_2",
-                wrap=True,
-            )
+        words = (
+            "A block is a stretch of whole days with one purpose. Its totals start at zero. "
+            "Days in no block are shown by the month."
         )
-        self.blocks = self._table(["Name", "Kind", "First day", "Last day", "Easy wanted", ""])
-        column.addWidget(self.blocks, 3)
-        line = QHBoxLayout()
-        self.add_block = button("Add a block")
-        self.add_block.clicked.connect(self._new_block)
-        line.addWidget(self.add_block)
-        line.addStretch()
-        column.addLayout(line)
-        column.addWidget(Label("Races", "pane_title"))
-        self.races = self._table(["Name", "Day", "Distance, km", ""])
-        column.addWidget(self.races, 2)
-        foot = QHBoxLayout()
-        self.add_race = button("Add a race")
-        self.add_race.clicked.connect(self._new_race)
-        foot.addWidget(self.add_race)
-        foot.addStretch()
-        column.addLayout(foot)
-        self.error = Label("", "small", "not_read", wrap=True)
-        self.error.hide()
+        for title, text, table, none, add, stretch in (
+            ("Blocks", words, self.blocks, self.no_blocks, self.add_block, 3),
+            ("Races", "", self.races, self.no_races, self.add_race, 2),
+        ):
+            head = QHBoxLayout()
+            head.addWidget(Label(title, "pane_title"), 1)
+            head.addWidget(add)
+            column.addLayout(head)
+            if text:
+                column.addWidget(Label(text, "small", "text_2", wrap=True))
+            column.addWidget(none)
+            column.addWidget(table, stretch)
         column.addWidget(self.error)
+        column.addStretch(0)
         buttons = QHBoxLayout()
         buttons.addStretch()
-        cancel = button("Cancel")
-        cancel.clicked.connect(self.reject)
-        self.save = button("Save", primary=True)
-        self.save.setDefault(True)
-        self.save.clicked.connect(self._save)
-        buttons.addWidget(cancel)
+        buttons.addWidget(self.cancel)
         buttons.addWidget(self.save)
         column.addLayout(buttons)
-        for block in library.call(queries.blocks):
-            self._put_block(block)
-        for race in library.call(queries.races):
-            self._put_race(race)
 
-    def _table(self, heads: list[str]) -> QTableWidget:
-        table = QTableWidget(0, len(heads))
-        table.setHorizontalHeaderLabels(heads)
-        table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(44)
-        table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        table.setShowGrid(False)
-        table.setTabKeyNavigation(False)
+    def _table(self, name: str, heads: Sequence[str]) -> QTableWidget:
+        table = number_table(name)
+        look = theme.current()
+        table.setColumnCount(len(heads))
+        for place, head in enumerate(heads):
+            item = QTableWidgetItem(head)
+            item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+            table.setHorizontalHeaderItem(place, item)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        table.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        table.verticalHeader().setDefaultSectionSize(look.px(40) + 4)
+        # Fields stand in cells with some room around them.
+        fields = "QLineEdit, QComboBox, QAbstractSpinBox, QPushButton"
+        table.setStyleSheet(f"{fields} {{ margin: 3px 3px; }}")
+        header = table.horizontalHeader()
+        header.setFont(look.font("small"))
+        header.setHighlightSections(False)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        header.setMinimumSectionSize(look.px(72))
         return table
+
+    def _show_tables(self) -> None:
+        for table, none in ((self.blocks, self.no_blocks), (self.races, self.no_races)):
+            table.setVisible(table.rowCount() > 0)
+            none.setVisible(table.rowCount() == 0)
 
     def _put_block(self, block: Block) -> None:
         row = self.blocks.rowCount()
@@ -116,14 +155,13 @@ class PlanDialog(QDialog):
             (
                 (name, "Block name"),
                 (kind, "Kind of block"),
-                (_day_edit(block.start), "First day"),
-                (_day_edit(block.end), "Last day"),
+                (DayEdit(block.start, "First day"), "First day"),
+                (DayEdit(block.end, "Last day"), "Last day"),
                 (share, "Share of easy wanted"),
                 (self._remover(self.blocks, "block"), "Remove this block"),
             )
         ):
-            cell.setAccessibleName(said)
-            self.blocks.setCellWidget(row, column, cell)
+            self._put(self.blocks, row, column, cell, said)
 
     def _put_race(self, race: Race) -> None:
         row = self.races.rowCount()
@@ -138,13 +176,28 @@ class PlanDialog(QDialog):
         for column, (cell, said) in enumerate(
             (
                 (name, "Race name"),
-                (_day_edit(race.day), "Race day"),
+                (DayEdit(race.day, "Race day"), "Race day"),
                 (distance, "Distance in kilometres"),
                 (self._remover(self.races, "race"), "Remove this race"),
             )
         ):
-            cell.setAccessibleName(said)
-            self.races.setCellWidget(row, column, cell)
+            self._put(self.races, row, column, cell, said)
+
+    def _put(self, table: QTableWidget, row: int, column: int, cell: QWidget, name: str) -> None:
+        cell.setAccessibleName(name)
+        if isinstance(cell, (QComboBox, QAbstractSpinBox)):
+            # The wheel scrolls the table; it must not change what it passes over.
+            cell.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            cell.installEventFilter(self)
+        table.setCellWidget(row, column, cell)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Leave the wheel to the table unless the field has the focus."""
+        passing = isinstance(watched, QWidget) and not watched.hasFocus()
+        if passing and event.type() == QEvent.Type.Wheel:
+            event.ignore()
+            return True
+        return False
 
     def _remover(self, table: QTableWidget, what: str) -> QWidget:
         made = button("Remove", name=f"Remove this {what}")
@@ -153,6 +206,7 @@ class PlanDialog(QDialog):
             for row in range(table.rowCount()):
                 if table.cellWidget(row, table.columnCount() - 1) is made:
                     table.removeRow(row)
+                    self._show_tables()
                     return
 
         made.clicked.connect(remove)
@@ -164,17 +218,20 @@ class PlanDialog(QDialog):
         if ends:
             start = max(ends) + timedelta(days=1)
         self._put_block(Block(start, start + timedelta(days=27), "Base", "base", 0.9))
-        self._name_field(self.blocks).setFocus(Qt.FocusReason.OtherFocusReason)
+        self._show_new(self.blocks)
 
     def _new_race(self) -> None:
         self._put_race(Race(date.today() + timedelta(days=84), "Race", None))
-        self._name_field(self.races).setFocus(Qt.FocusReason.OtherFocusReason)
+        self._show_new(self.races)
 
-    def _name_field(self, table: QTableWidget) -> QLineEdit:
+    def _show_new(self, table: QTableWidget) -> None:
+        """Bring a new row into view, its name ready to be typed over."""
+        self._show_tables()
+        table.scrollToBottom()
         field = table.cellWidget(table.rowCount() - 1, 0)
         assert isinstance(field, QLineEdit)
         field.selectAll()
-        return field
+        field.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def wanted_blocks(self) -> list[Block]:
         """The blocks as typed."""
@@ -214,29 +271,47 @@ class PlanDialog(QDialog):
         return out
 
     def _save(self) -> None:
-        try:
-            changes = self._library.call(
-                operations.set_plan, self.wanted_blocks(), self.wanted_races()
-            )
-        except ValueError as error:
-            self.error.setText(f"{error}. Move one of the two dates.")
-            self.error.show()
+        blocks, races = self.wanted_blocks(), self.wanted_races()
+        wrong = _wrong(blocks)
+        if wrong is not None:
+            text, row, column = wrong
+            self.error.show_error(text, self.blocks.cellWidget(row, column))
             return
+        self.error.clear_error()
+        self.save.setEnabled(False)
+        self._answers.when(self._library.submit(operations.set_plan, blocks, races), self._saved)
+
+    def _saved(self, changes: object) -> None:
         self.applied.emit(changes)
         self.accept()
 
+    def _refused(self, error: Exception) -> None:
+        self.save.setEnabled(True)
+        self.error.show_error(str(error))
 
-def _day_edit(day: date) -> QDateEdit:
-    edit = QDateEdit(QDate(day.year, day.month, day.day))
-    edit.setCalendarPopup(True)
-    return edit
+
+def _wrong(blocks: Sequence[Block]) -> tuple[str, int, int] | None:
+    """What is wrong with blocks as typed, and in which row and column; None if nothing is."""
+    for row, block in enumerate(blocks):
+        if block.end < block.start:
+            right = words.short_day(block.start + timedelta(days=27))
+            return f"{block.name} ends before it starts: four weeks would end {right}.", row, 3
+    ordered = sorted(range(len(blocks)), key=lambda row: blocks[row].start)
+    for a, b in pairwise(ordered):
+        first, second = blocks[a], blocks[b]
+        if second.start <= first.end:
+            right = words.short_day(first.end + timedelta(days=1))
+            text = (
+                f"{first.name} and {second.name} overlap on {words.short_day(second.start)}: "
+                f"{second.name} may begin on {right}."
+            )
+            return text, b, 2
+    return None
 
 
 def _day(widget: QWidget | None) -> date:
-    assert isinstance(widget, QDateEdit)
-    day = widget.date().toPython()
-    assert isinstance(day, date)
-    return day
+    assert isinstance(widget, DayEdit)
+    return widget.day
 
 
 def _monday(day: date) -> date:

@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QDeadlineTimer, QEventLoop
 from PySide6.QtWidgets import QApplication
 
+from tercet.library import season
 from tercet.library.library import Library
 from tercet.ui import theme
 from tercet.ui.application import application
@@ -24,6 +25,9 @@ def write(
     """Write a picture of each screen, light and dark, and yield their paths."""
     folder.mkdir(parents=True, exist_ok=True)
     app = application()
+    # Without a session there is no page of one to wait for.
+    some = library.call(season.season).session_count > 0
+    screens = ("season", "recordings", "session") if some else ("season", "recordings")
     for dark in (False, True):
         theme.apply(app, dark)
         window = MainWindow(library)
@@ -34,10 +38,11 @@ def write(
             window.show()
             _until(app, lambda shown=shown: bool(shown))  # type: ignore[misc]
             look = "dark" if dark else "light"
-            for name in ("season", "recordings", "session"):
+            for name in screens:
                 _go(app, window, name)
                 target = folder / f"{name}-{width}-{look}.png"
-                window.grab().save(str(target))
+                # As small as PNG can be without losing anything.
+                window.grab().save(str(target), quality=0)
                 yield target
             window.show_view("season")
             window.show_recordings(False)
@@ -48,13 +53,13 @@ def write(
 
 def _go(app: QApplication, window: MainWindow, name: str) -> None:
     page = window.season_page
-    window.show_recordings(name == "recordings")
     if name == "session":
         window.show_view("session")
         _until(app, lambda: window.pages.currentWidget() is window.session_page)
     else:
         window.show_view("season")
-        page.show_recordings(name == "recordings")
+        window.show_recordings(name == "recordings")
+        _until(app, lambda: page.card.session is None or page.card.trace.shown)
     for _ in range(3):
         app.processEvents(QEventLoop.ProcessEventsFlag.AllEvents, 50)
 

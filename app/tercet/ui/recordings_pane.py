@@ -5,17 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QUrl, Signal
-from PySide6.QtGui import QDesktopServices, QGuiApplication
+from PySide6.QtCore import QSize, Qt, QUrl, Signal
+from PySide6.QtGui import QDesktopServices, QGuiApplication, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QComboBox,
     QHBoxLayout,
     QHeaderView,
     QProgressBar,
     QScrollArea,
-    QTableWidget,
-    QTableWidgetItem,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -24,7 +22,17 @@ from tercet.library.importing import Progress, Report
 from tercet.library.operations import Taken
 from tercet.store.queries import FileRow
 from tercet.ui import theme
-from tercet.ui.widgets import BandRow, DropZone, Label, Pane, button
+from tercet.ui.imports_controller import Hover
+from tercet.ui.twin import fill_table, fit_table, number_table
+from tercet.ui.widgets import (
+    BandRow,
+    DropZone,
+    ElidedLabel,
+    Label,
+    Pane,
+    button,
+    clear_scroll,
+)
 
 #: What a file became, as the list says it, in the order of the filter.
 OUTCOMES = {
@@ -37,24 +45,55 @@ OUTCOMES = {
     "refused": "Not read",
 }
 STATES = {"refused": "Not read", "passed over": "Passed over", "run": "Check"}
+DROP = "Drop recordings here"
+DROP_WORDS = "FIT, TCX, GPX or a typed log, files or a folder; the originals are not touched"
+#: The list of an import begins with what may need a look.
+ORDER = tuple(reversed(OUTCOMES))
+
+
+class _RowList(QScrollArea):
+    """Rows as high as they are together, scrolled where that is too high."""
+
+    def __init__(self, rows: QWidget) -> None:
+        super().__init__()
+        self._rows = rows
+        clear_scroll(rows, self)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+
+    def sizeHint(self) -> QSize:
+        """As high as the rows."""
+        rows = self._rows
+        width = self.viewport().width()
+        return QSize(200, max(rows.heightForWidth(width), rows.minimumSizeHint().height()) + 2)
+
+    def minimumSizeHint(self) -> QSize:
+        """High enough for one row."""
+        return QSize(120, min(self.sizeHint().height(), theme.current().px(126)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Ask for another height where the width changed it."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
 
 class RecordingsPane(Pane):
     """Slides over the season's right side; the sheet beside it fills as files arrive."""
 
     choose_asked = Signal()
+    folder_asked = Signal()
     close_asked = Signal()
     stop_asked = Signal()
     skip_asked = Signal(str)  # content of a file
-    summary_changed = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName("Recordings")
-        column = QVBoxLayout(self)
-        column.setContentsMargins(16, 12, 16, 12)
-        column.setSpacing(10)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(1, 10, 1, 10)
+        whole.setSpacing(8)
         head = QHBoxLayout()
+        head.setContentsMargins(15, 0, 15, 0)
         head.addWidget(Label("Recordings", "pane_title"))
         head.addStretch()
         self.choose = button("Choose files…")
@@ -63,21 +102,27 @@ class RecordingsPane(Pane):
         self.close_button.clicked.connect(self.close_asked)
         head.addWidget(self.choose)
         head.addWidget(self.close_button)
-        column.addLayout(head)
+        whole.addLayout(head)
+        # Where the height is short all below the heading is scrolled.
+        inside = QWidget()
+        self._all = clear_scroll(inside)
+        whole.addWidget(self._all)
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(15, 0, 15, 0)
+        column.setSpacing(10)
 
         self.zone = DropZone()
-        inside = QVBoxLayout(self.zone)
-        inside.setContentsMargins(16, 18, 16, 18)
-        self.zone_title = Label("Drop recordings here", "block")
-        self.zone_words = Label(
-            "FIT, TCX or GPX, single files or a folder; the originals are not touched",
-            "small",
-            "text_2",
-            wrap=True,
-        )
+        zone = QVBoxLayout(self.zone)
+        zone.setContentsMargins(16, 12, 16, 12)
+        self.zone_title = Label(DROP, "block")
+        self.zone_words = Label(DROP_WORDS, "small", "text_2")
         for label in (self.zone_title, self.zone_words):
+            label.setWordWrap(True)
             label.setAlignment(Qt.AlignmentFlag.AlignCenter)
-            inside.addWidget(label)
+            zone.addWidget(label)
+        self.folder = button("Choose a folder…")
+        self.folder.clicked.connect(self.folder_asked)
+        zone.addWidget(self.folder, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addWidget(self.zone)
 
         self._running = QWidget()
@@ -85,7 +130,7 @@ class RecordingsPane(Pane):
         running.setContentsMargins(0, 0, 0, 0)
         line = QHBoxLayout()
         self.counter = Label("", "body_bold")
-        self.current = Label("", "small", "text_2")
+        self.current = ElidedLabel("", "small", "text_2", mode=Qt.TextElideMode.ElideMiddle)
         self.stop = button("Stop")
         self.stop.clicked.connect(self.stop_asked)
         line.addWidget(self.counter)
@@ -113,19 +158,13 @@ class RecordingsPane(Pane):
         self.copy.clicked.connect(self._copy)
         problems_line.addWidget(self.copy)
         column.addWidget(self._problems_head)
-        self._scroll = QScrollArea()
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.viewport().setAutoFillBackground(False)
         self._list = QWidget()
-        self._list.setAutoFillBackground(False)
         self._rows = QVBoxLayout(self._list)
         self._rows.setContentsMargins(0, 0, 0, 0)
         self._rows.setSpacing(8)
         self._rows.addStretch()
-        self._scroll.setWidget(self._list)
-        column.addWidget(self._scroll, 2)
+        self._scroll = _RowList(self._list)
+        column.addWidget(self._scroll)
 
         self._taken_head = QWidget()
         taken_line = QHBoxLayout(self._taken_head)
@@ -137,34 +176,26 @@ class RecordingsPane(Pane):
         self.filter.currentIndexChanged.connect(self._fill_table)
         taken_line.addWidget(self.filter)
         column.addWidget(self._taken_head)
-        self.table = QTableWidget(0, 3)
-        self.table.setHorizontalHeaderLabels(["File", "What it is", "Why"])
-        self.table.setAccessibleName("Files of the last import")
-        self.table.verticalHeader().hide()
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.table.setShowGrid(False)
-        self.table.horizontalHeader().setSectionResizeMode(2, QHeaderView.ResizeMode.Stretch)
-        column.addWidget(self.table, 3)
+        self.table = number_table("Files of the last import")
+        column.addWidget(self.table)
+        # Without a list below, what there is stays at the top.
+        self._rest = QWidget()
+        self._rest.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
+        column.addWidget(self._rest)
+        theme.changed.connect(self._fit_table)
         self._taken: list[Taken] = []
         self._problems: list[FileRow] = []
         self.set_problems([])
         self._show_taken([])
 
-    def hover(self, count: int | None, unreadable: Sequence[str] = ()) -> None:
+    def hover(self, hover: Hover | None) -> None:
         """Say what a drop would add; None when nothing hovers."""
-        self.zone.set_active(count is not None)
-        if count is None:
-            self.zone_title.setText("Drop recordings here")
-            self.zone_words.setText(
-                "FIT, TCX or GPX, single files or a folder; the originals are not touched"
-            )
-            return
-        self.zone_title.setText(
-            "1 file would be added" if count == 1 else f"{count} files would be added"
+        self.zone.set_active(hover is not None)
+        self.zone_title.setText(hover.words if hover is not None else DROP)
+        odd = hover.odd if hover is not None else ()
+        self.zone_words.setText(
+            f"Not recordings by their names: {', '.join(odd)}" if odd else DROP_WORDS
         )
-        if unreadable:
-            self.zone_words.setText(f"Not recordings by their names: {', '.join(unreadable)}")
 
     def begin(self) -> None:
         """An import starts."""
@@ -185,9 +216,7 @@ class RecordingsPane(Pane):
             self.current.setText("")
             return
         self.counter.setText(f"Reading {now.done} of {now.total}")
-        metrics = self.current.fontMetrics()
-        width = max(self.current.width() - 4, 80)
-        self.current.setText(metrics.elidedText(now.current, Qt.TextElideMode.ElideMiddle, width))
+        self.current.setText(now.current)
 
     def end(self, report: Report) -> None:
         """An import has ended or was stopped."""
@@ -197,7 +226,6 @@ class RecordingsPane(Pane):
             words = f"Stopped. What was read before stays: {words}"
         self.summary.setText(words)
         self.summary.show()
-        self.summary_changed.emit(words)
         self._show_taken(report.taken)
 
     def fail(self, problem: str) -> None:
@@ -216,6 +244,7 @@ class RecordingsPane(Pane):
                 widget.deleteLater()
         for place, row in enumerate(self._problems[:100]):
             self._rows.insertWidget(place, self._problem_row(row))
+        self._scroll.updateGeometry()
         shown = bool(self._problems)
         self.problems_title.setText(f"Needs a look  {len(self._problems)}")
         self._problems_head.setVisible(shown)
@@ -229,14 +258,14 @@ class RecordingsPane(Pane):
         column.setContentsMargins(20, 8, 12, 8)
         column.setSpacing(4)
         line = QHBoxLayout()
-        name = Label(row.name, "body_bold")
-        name.setToolTip(row.folder)
+        name = ElidedLabel(row.name, "body_bold", mode=Qt.TextElideMode.ElideMiddle)
         line.addWidget(name, 1)
         line.addWidget(Label(STATES[row.status], "small_bold", "not_read" if refused else "check"))
         column.addLayout(line)
         column.addWidget(Label(row.problem, "small", "text_2", wrap=True))
         actions = QHBoxLayout()
-        show = button("Show the file", name=f"Show {row.name}")
+        show = button("Show the folder", name=f"Show the folder of {row.name}")
+        show.setToolTip(row.folder)
         show.clicked.connect(lambda: _open_folder(row.folder))
         skip = button("Skip", name=f"Skip {row.name}")
         skip.clicked.connect(lambda: self.skip_asked.emit(row.sha256))
@@ -260,28 +289,39 @@ class RecordingsPane(Pane):
         self._fill_table()
         self._taken_head.setVisible(bool(taken))
         self.table.setVisible(bool(taken))
-        layout = self.layout()
-        if isinstance(layout, QVBoxLayout):
-            # Without a list below, what there is stays at the top.
-            layout.setAlignment(
-                Qt.AlignmentFlag(0) if taken or self._problems else Qt.AlignmentFlag.AlignTop
-            )
+        self._rest.setVisible(not taken)
 
     def _fill_table(self) -> None:
         wanted = self.filter.currentData() or ""
         rows = [item for item in self._taken if not wanted or item.outcome == wanted]
-        self.table.setRowCount(len(rows))
-        look = theme.current()
+        rows.sort(key=lambda item: (ORDER.index(item.outcome), Path(item.path).name))
+        table = [(Path(item.path).name, OUTCOMES[item.outcome], item.detail) for item in rows]
+        fill_table(self.table, ("File", "What it is", "Why"), table, left={0, 1, 2})
         for place, item in enumerate(rows):
-            texts = (Path(item.path).name, OUTCOMES[item.outcome], item.detail)
-            for column, text in enumerate(texts):
-                cell = QTableWidgetItem(text)
-                cell.setToolTip(item.path if column == 0 else text)
-                if column == 1 and item.outcome == "refused":
-                    cell.setForeground(look.color("not_read"))
-                self.table.setItem(place, column, cell)
-        self.table.resizeColumnsToContents()
-        self.table.setColumnWidth(0, min(self.table.columnWidth(0), look.px(190)))
+            name, state, reason = (self.table.item(place, column) for column in range(3))
+            assert name is not None and state is not None and reason is not None
+            name.setToolTip(item.path)
+            reason.setToolTip(item.detail)
+            if item.outcome == "refused":
+                state.setForeground(theme.current().color("not_read"))
+        self._fit_table()
+
+    def _fit_table(self) -> None:
+        if not self.table.columnCount():
+            return
+        look = theme.current()
+        fit_table(self.table, 2)
+        self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Interactive)
+        wanted = self.table.sizeHintForColumn(0) + look.px(16)
+        self.table.setColumnWidth(0, min(wanted, look.px(190)))
+        self.table.setMinimumHeight(look.px(96))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Esc closes the pane."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.close_asked.emit()
+        else:
+            super().keyPressEvent(event)
 
     def _copy(self) -> None:
         text = "\n".join(

@@ -32,6 +32,14 @@ def kind_of(session: SessionView) -> str:
     return session.kind if session.kind in KINDS else "running"
 
 
+def mean_speed(session: SessionView) -> float:
+    """Mean speed while running, or while moving where nothing was counted as running [m/s]."""
+    running_m = sum(session.metres[:3]) + session.metres[4]
+    seconds = session.running_s if running_m > 0.0 else session.moving_s
+    metres = running_m if running_m > 0.0 else session.distance_m
+    return metres / seconds if seconds > 0.0 else 0.0
+
+
 class SessionHead(QWidget):
     """Title and date, Previous, Next, Back and Kind, the values, and the stair."""
 
@@ -78,13 +86,9 @@ class SessionHead(QWidget):
             place = f"{block_name}, week {week_number}"
         when = f"{words.long_day(session.day)}, {session.start:%H:%M}"
         self.date.setText("   ".join(part for part in (when, place) if part))
-        running_m = sum(session.metres[:3]) + session.metres[4]
-        seconds = session.running_s if running_m > 0.0 else session.moving_s
-        metres = running_m if running_m > 0.0 else session.distance_m
-        speed = metres / seconds if seconds > 0.0 else 0.0
         self.running.show_value(words.duration(session.running_s))
         self.distance.show_value(words.distance(session.distance_m, units))
-        self.pace.show_value(words.pace(speed, units))
+        self.pace.show_value(words.pace(mean_speed(session), units))
         self.climb.show_value(
             words.NOTHING if session.climb_m is None else words.climb(session.climb_m, units)
         )

@@ -125,7 +125,7 @@ class SeasonSheet(QTableView):
     # Size and look.
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(320, theme.current().px(160))
+        return QSize(320, theme.current().px(120))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

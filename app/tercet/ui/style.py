@@ -12,6 +12,7 @@ _SHEET = Template("""
 QToolTip { background: $raised; color: $text; border: 1px solid $control; padding: ${p4}px; }
 QLabel[secondary="true"] { color: $text_2; }
 QFrame[pane="true"] { background: $pane; border: 1px solid $edge; border-radius: 6px; }
+QScrollArea, QWidget[clear="true"] { background: transparent; }
 QFrame[raised="true"] { background: $raised; border: 1px solid $control; border-radius: 6px; }
 
 QPushButton {
@@ -38,7 +39,6 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDate
 }
 QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDateEdit, QTimeEdit { min-height: ${field}px; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QComboBox:disabled { color: $text_3; }
-QLineEdit[wrong="true"] { border: 2px solid $not_read; }
 QComboBox::drop-down { border: none; width: ${p24}px; }
 QComboBox::down-arrow, QDateEdit::down-arrow, QTimeEdit::down-arrow, QSpinBox::down-arrow,
 QDoubleSpinBox::down-arrow, QPushButton::menu-indicator {
@@ -58,12 +58,17 @@ QComboBox QAbstractItemView {
   selection-background-color: $selected; selection-color: $text;
 }
 
-QPushButton:focus, QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus,
+QPushButton[slim="true"] { min-height: ${slim}px; padding: 0 ${p12}px; }
+
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus,
 QSpinBox:focus, QDoubleSpinBox:focus, QDateEdit:focus, QTimeEdit:focus {
   border: 2px solid $focus; padding: ${p3}px ${p7}px;
 }
-QPushButton:focus { padding: ${p3}px ${p11}px; }
-QPushButton[primary="true"]:focus { border: 2px solid $focus; outline: 2px solid $text_on_accent; }
+QLineEdit[wrong="true"], QDoubleSpinBox[wrong="true"], QDateEdit[wrong="true"],
+QLineEdit[wrong="true"]:focus, QDoubleSpinBox[wrong="true"]:focus,
+QDateEdit[wrong="true"]:focus {
+  border: 2px solid $not_read; padding: ${p3}px ${p7}px;
+}
 QCheckBox, QRadioButton { spacing: ${p8}px; min-height: ${check}px; }
 QCheckBox::indicator, QRadioButton::indicator {
   width: ${p16}px; height: ${p16}px; background: $raised; border: 1px solid $control;
@@ -74,7 +79,7 @@ QCheckBox::indicator:checked { background: $accent; border-color: $accent; image
 QRadioButton::indicator:checked {
   background: $accent; border-color: $accent; image: url("$dot_mark");
 }
-QCheckBox:focus, QRadioButton:focus { outline: 2px solid $focus; }
+QPushButton:focus, QCheckBox:focus, QRadioButton:focus, QTabBar:focus { outline: none; }
 
 QTableView, QTreeView, QListView {
   background: $pane; color: $text; border: none; gridline-color: $rule;
@@ -88,9 +93,21 @@ QHeaderView::section {
 }
 QTableCornerButton::section { background: $sunken; border: none; }
 
+QTabWidget::pane { border: none; border-top: 1px solid $edge; }
+QTabBar { background: transparent; qproperty-drawBase: 0; }
+QTabBar::tab {
+  background: transparent; color: $text_2; padding: ${p8}px ${p12}px; border: none;
+  border-bottom: 4px solid transparent;
+}
+QTabBar::tab:selected { color: $text; border-bottom-color: $text; }
+QTabBar::tab:hover { color: $text; }
+
 QMenu { background: $raised; color: $text; border: 1px solid $control; padding: ${p4}px; }
 QMenu::item { padding: ${p4}px ${p24}px ${p4}px ${p12}px; border-radius: 4px; }
 QMenu::item:selected { background: $selected; }
+QMenu::item { padding-left: ${p24}px; }
+QMenu::indicator { width: ${p8}px; height: ${p8}px; left: ${p8}px; border-radius: ${mark}px; }
+QMenu::indicator:checked { background: $text; }
 QMenu::item:disabled { color: $text_3; }
 QMenu::separator { height: 1px; background: $rule; margin: ${p4}px ${p8}px; }
 QMenuBar { background: $window; color: $text; }
@@ -133,7 +150,9 @@ def style_sheet(color: Callable[[str], str], px: Callable[[float], int]) -> str:
     """
     lengths = {f"p{n}": px(n) for n in (4, 8, 12, 16, 24, 32)}
     # A focused border is one pixel wider, so the padding gives that pixel back.
-    lengths |= {"p3": px(4) - 1, "p7": px(8) - 1, "p11": px(12) - 1}
+    lengths |= {"p3": px(4) - 1, "p7": px(8) - 1}
+    lengths["mark"] = px(8) // 2
+    lengths["slim"] = px(28) - 2
     height = px(32)
     lengths["button"] = height - 2 * px(4) - 2
     lengths["field"] = height - 2 * px(4) - 2

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QWidget
 
 from tercet.ui import theme
-from tercet.ui.widgets import Label, button
+from tercet.ui.widgets import ElidedLabel, Label, button
 
 VIEWS = (("season", "Season"), ("session", "Session"))
 
@@ -22,7 +22,7 @@ class ViewButton(QPushButton):
         self.setAutoExclusive(True)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw the word, the bar and the focus ring."""
+        """Draw the word and the bar."""
         look = theme.current()
         painter = QPainter(self)
         painter.setFont(look.font("body_bold" if self.isChecked() else "body"))
@@ -33,12 +33,6 @@ class ViewButton(QPushButton):
         if self.isChecked():
             foot = self.rect().adjusted(8, self.height() - 4, -8, 0)
             painter.fillRect(foot, look.color("text"))
-        if self.hasFocus():
-            pen = painter.pen()
-            pen.setColor(look.color("focus"))
-            pen.setWidth(2)
-            painter.setPen(pen)
-            painter.drawRoundedRect(QRectF(self.rect()).adjusted(2, 6, -2, -8), 5, 5)
 
 
 class TopBar(QWidget):
@@ -49,6 +43,7 @@ class TopBar(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self.setProperty("bar", True)
         line = QHBoxLayout(self)
         line.setContentsMargins(16, 0, 16, 0)
         line.setSpacing(8)
@@ -60,12 +55,14 @@ class TopBar(QWidget):
             made.clicked.connect(lambda _=False, key=key: self.view_asked.emit(key))
             self._views[key] = made
             line.addWidget(made)
-        line.addStretch()
-        self.runner = Label("", "body_bold")
-        line.addWidget(self.runner)
+        line.addStretch(1)
+        self.runner = ElidedLabel("", "body_bold")
+        self.runner.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        line.addWidget(self.runner, 4)
         self.menu_button = QPushButton("Menu")
         self.menu_button.setProperty("flat", True)
         self.menu_button.setShortcut("F10")
+        self.menu_button.setAccessibleName("Menu")
         self.menu = QMenu(self)
         self.menu_button.setMenu(self.menu)
         line.addWidget(self.menu_button)
@@ -89,11 +86,10 @@ class TopBar(QWidget):
         self._views["season"].setEnabled(season)
         self._views["session"].setEnabled(session)
 
-    def focus_current(self) -> None:
-        """Take the focus to the current view's word."""
-        for made in self._views.values():
-            if made.isChecked():
-                made.setFocus(Qt.FocusReason.ShortcutFocusReason)
+    @property
+    def current(self) -> ViewButton:
+        """The current view's word."""
+        return next(made for made in self._views.values() if made.isChecked())
 
     def _dress(self, look: theme.Theme) -> None:
         self.setFixedHeight(look.px(52))

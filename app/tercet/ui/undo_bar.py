@@ -2,31 +2,35 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, QTimer, Signal
-from PySide6.QtGui import QAccessible, QAccessibleEvent, QResizeEvent
+from PySide6.QtCore import QEvent, QObject, QPoint, QTimer, Signal
+from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
 
-from tercet.ui.widgets import Label, button
+from tercet.ui import theme
+from tercet.ui.widgets import ElidedLabel, Label, button
 
 #: How long it stays, longer while pointed at. [ms]
 STAYS_MS = 10_000
 
 
 class UndoBar(QFrame):
-    """Lies over the lower left corner of its parent."""
+    """Lies over the key strip, or where that is not in view over the lower left corner."""
 
     undo_asked = Signal()
+    redo_asked = Signal()
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.setProperty("raised", True)
-        line = QHBoxLayout(self)
-        line.setContentsMargins(14, 4, 8, 4)
-        self.words = Label("", "body")
+        self._below: QWidget | None = None
+        self._line = line = QHBoxLayout(self)
+        line.setContentsMargins(14, 0, 8, 0)
+        self.words = ElidedLabel("", "body")
         self.undo = button("Undo")
-        self.undo.clicked.connect(self.undo_asked)
+        self.undo.setProperty("slim", True)
+        self.undo.clicked.connect(self._asked)
         self.keys = Label("Ctrl+Z", "small", "text_2")
-        line.addWidget(self.words)
+        line.addWidget(self.words, 1)
         line.addWidget(self.undo)
         line.addWidget(self.keys)
         self._timer = QTimer(self)
@@ -34,26 +38,43 @@ class UndoBar(QFrame):
         self._timer.setInterval(STAYS_MS)
         self._timer.timeout.connect(self._leave)
         parent.installEventFilter(self)
+        theme.changed.connect(self._look_changed)
         self.hide()
 
+    def lie_over(self, strip: QWidget) -> None:
+        """Lie over this strip whenever it is in view."""
+        self._below = strip
+        strip.installEventFilter(self)
+
     def say(self, done: str) -> None:
-        """Say what was done."""
-        self._show(done, undo=True)
+        """Say what was done, with a way back."""
+        self._show(done, "Undo", "Ctrl+Z")
+
+    def say_undone(self, taken_back: str) -> None:
+        """Say what was taken back, with a way forward."""
+        self._show(taken_back, "Redo", "Ctrl+Y")
 
     def complain(self, problem: str) -> None:
         """Say what could not be done; nothing was changed."""
-        self._show(problem, undo=False)
+        self._show(problem, "", "")
 
-    def _show(self, text: str, *, undo: bool) -> None:
+    def _show(self, text: str, action: str, keys: str) -> None:
         self.words.setText(text)
-        self.undo.setVisible(undo)
-        self.keys.setVisible(undo)
+        self.undo.setText(action)
+        self.keys.setText(keys)
+        self.undo.setAccessibleName(f"{action}: {text}")
+        for part in (self.undo, self.keys):
+            part.setVisible(bool(action))
         self.setAccessibleName(text)
-        self.show()
         self._place()
+        self.show()
         self.raise_()
         self._timer.start()
         QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
+
+    def _asked(self) -> None:
+        forward = self.undo.text() == "Redo"
+        (self.redo_asked if forward else self.undo_asked).emit()
 
     def _leave(self) -> None:
         if self.underMouse() or self.undo.hasFocus():
@@ -61,23 +82,29 @@ class UndoBar(QFrame):
         else:
             self.hide()
 
+    def _look_changed(self) -> None:
+        if self.isVisible():
+            self._place()
+
     def _place(self) -> None:
         parent = self.parentWidget()
         if parent is None:
             return
-        self.adjustSize()
-        self.setFixedWidth(min(self.sizeHint().width(), parent.width() - 48))
-        self.move(24, parent.height() - self.height() - 36)
+        height = max(theme.current().px(30), self.undo.minimumSizeHint().height() + 2)
+        self._line.activate()
+        wanted = self.sizeHint().width() + 8
+        strip = self._below
+        if strip is not None and strip.isVisible():
+            corner = strip.mapTo(parent, QPoint(0, strip.height() - height))
+            self.setGeometry(corner.x(), corner.y(), min(wanted, strip.width()), height)
+            return
+        foot = theme.current().px(44)
+        width = min(wanted, parent.width() - 48)
+        self.setGeometry(24, parent.height() - height - foot, width, height)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Follow the parent's size."""
-        if event.type() == QEvent.Type.Resize and self.isVisible():
+        """Follow the window's and the strip's size."""
+        moved = (QEvent.Type.Resize, QEvent.Type.Move, QEvent.Type.Show, QEvent.Type.Hide)
+        if event.type() in moved and self.isVisible():
             self._place()
         return False
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Stay in the corner."""
-        super().resizeEvent(event)
-        parent = self.parentWidget()
-        if parent is not None:
-            self.move(24, parent.height() - self.height() - 36)

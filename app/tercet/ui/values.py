@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from tercet.engine.scale import Shade
 from tercet.ui import stairs
@@ -12,6 +12,8 @@ from tercet.ui import theme as themes
 
 #: Stands for the dashed target line among the swatches.
 TARGET = "target"
+#: Said of every number that comes from thresholds nobody has confirmed.
+ABOUT = "about"
 
 
 class Swatch(QWidget):
@@ -49,32 +51,44 @@ class Value(QWidget):
 
     def __init__(self, word: str, swatch: Shade | str | None = None) -> None:
         super().__init__()
-        self._number, self._word = QLabel("–"), QLabel(word)
+        self._estimated = False
+        self._number, self._word, self._about = QLabel("–"), QLabel(word), QLabel(ABOUT)
+        self._about.setVisible(False)
         self._word.setProperty("secondary", True)
-        grid = QGridLayout(self)
+        self._grid = grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setVerticalSpacing(0)
         grid.setHorizontalSpacing(themes.current().px(8))
         self._swatch = Swatch(swatch) if swatch is not None else None
         if self._swatch is not None:
             grid.addWidget(self._swatch, 0, 0)
-        grid.addWidget(self._number, 0, 1)
-        grid.addWidget(self._word, 1, 1)
-        grid.setColumnStretch(1, 1)
+        number = QHBoxLayout()
+        number.setSpacing(themes.current().px(4))
+        number.addWidget(self._about, 0, Qt.AlignmentFlag.AlignBottom)
+        number.addWidget(self._number)
+        grid.addLayout(number, 0, 1)
+        grid.addWidget(self._word, 1, 1, 1, 2)
+        grid.setColumnStretch(2, 1)
         themes.changed.connect(self.restyle)
         self.restyle()
+
+    def set_inline(self, inline: bool) -> None:
+        """Put the word beside the number, where height is short, or below it."""
+        self._grid.removeWidget(self._word)
+        self._grid.addWidget(self._word, *((0, 2, 1, 1) if inline else (1, 1, 1, 2)))
 
     def restyle(self, *_: object) -> None:
         look = themes.current()
         self._number.setFont(look.font("big"))
         self._word.setFont(look.font("body"))
+        self._about.setFont(look.font("small_italic"))
         if self._swatch is not None:
             self._swatch.updateGeometry()
 
     @property
     def text(self) -> str:
         """The number as shown."""
-        return self._number.text()
+        return f"{ABOUT} {self._number.text()}" if self._estimated else self._number.text()
 
     @property
     def word(self) -> str:
@@ -82,8 +96,10 @@ class Value(QWidget):
         return self._word.text()
 
     def show_value(self, number: str, word: str | None = None) -> None:
-        """Show another number, and another word if one is given."""
-        self._number.setText(number)
+        """Show another number, and another word if one is given; *about* stands small before it."""
+        self._estimated = number.startswith(f"{ABOUT} ")
+        self._number.setText(number.removeprefix(f"{ABOUT} "))
+        self._about.setVisible(self._estimated)
         if word is not None:
             self._word.setText(word)
         self.setAccessibleName(f"{self._word.text()} {number}")

@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from tercet.ui import stairs, theme
 
@@ -32,6 +40,41 @@ class Label(QLabel):
         palette = self.palette()
         palette.setColor(self.foregroundRole(), look.color(self._color))
         self.setPalette(palette)
+
+
+class ElidedLabel(Label):
+    """A label of one line that gives way: what doesn't fit ends in an ellipsis, whole on pointing.
+
+    ``text`` stays the whole text, for tests and screen readers alike.
+    """
+
+    def __init__(
+        self,
+        text: str = "",
+        role: str = "body",
+        color: str = "text",
+        *,
+        mode: Qt.TextElideMode = Qt.TextElideMode.ElideRight,
+    ) -> None:
+        super().__init__(text, role, color)
+        self._mode = mode
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+
+    def minimumSizeHint(self) -> QSize:
+        """A few letters wide."""
+        narrow = min(super().minimumSizeHint().width(), self.fontMetrics().averageCharWidth() * 6)
+        return QSize(narrow, super().minimumSizeHint().height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw what fits."""
+        painter = QPainter(self)
+        painter.setPen(self.palette().color(self.foregroundRole()))
+        room = self.contentsRect()
+        shown = self.fontMetrics().elidedText(self.text(), self._mode, room.width())
+        tip = self.text() if shown != self.text() else ""
+        if self.toolTip() != tip:
+            self.setToolTip(tip)
+        painter.drawText(room, int(self.alignment()), shown)
 
 
 class Pane(QFrame):
@@ -156,3 +199,16 @@ def button(text: str, *, primary: bool = False, name: str = "") -> QPushButton:
     if name:
         made.setAccessibleName(name)
     return made
+
+
+def clear_scroll(inside: QWidget, area: QScrollArea | None = None) -> QScrollArea:
+    """Scroll a widget up and down where the height is short, on the ground that is there."""
+    area = area or QScrollArea()
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    for widget in (area.viewport(), inside):
+        widget.setProperty("clear", True)
+    area.setWidget(inside)
+    return area

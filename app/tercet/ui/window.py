@@ -1,59 +1,37 @@
-"""The main window: views, menu, drops, the one place where changes arrive."""
+"""The main window: its frame and pages, and the one place where changes arrive."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from contextlib import suppress
-from datetime import date, datetime, timedelta
+from collections.abc import Sequence
+from datetime import datetime
 from pathlib import Path
-from threading import Event
-from typing import Any
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal
-from PySide6.QtGui import (
-    QAction,
-    QCloseEvent,
-    QDragEnterEvent,
-    QDragLeaveEvent,
-    QDropEvent,
-    QGuiApplication,
-    QKeySequence,
-)
-from PySide6.QtWidgets import (
-    QApplication,
-    QFileDialog,
-    QHBoxLayout,
-    QMainWindow,
-    QMenu,
-    QPushButton,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent
+from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
-from tercet.domain import Changes, DatedThresholds
-from tercet.library import importing, operations, season
 from tercet.library.importing import Progress, Report
 from tercet.library.library import Library
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
-from tercet.store import queries
 from tercet.ui import theme
-from tercet.ui.first_run import EmptyPage
-from tercet.ui.jobs import Answers, Job
+from tercet.ui.empty_page import EmptyPage
+from tercet.ui.focus_ring import FocusRing
+from tercet.ui.foot import Foot
+from tercet.ui.imports_controller import Hover, Imports, local_files
+from tercet.ui.jobs import Answers
+from tercet.ui.look import Look
+from tercet.ui.menu import Menu
+from tercet.ui.panes import focus_next
+from tercet.ui.shown import Shown, everything
 from tercet.ui.top_bar import TopBar
 from tercet.ui.undo_bar import UndoBar
-from tercet.ui.why import why
-from tercet.ui.widgets import Label
+from tercet.ui.user_actions import Actions
 
-READABLE = "Recordings (*.fit *.tcx *.gpx *.fit.gz *.tcx.gz *.gpx.gz *.gz *.toml);;All files (*)"
-#: Names that a recording may end in; others are named before they are let go.
-ENDINGS = (".fit", ".tcx", ".gpx", ".gz", ".toml")
-#: The strip with estimated thresholds stays away for so long once it was put away.
-STRIP_AWAY = timedelta(weeks=4)
-SIZES = (100, 115, 130, 150, 175, 200)
 #: A running import shows its runs at most this often. [ms]
 REFRESH_MS = 400
+#: Of a small screen this much is left to title bar and panels. [px]
+FRAME_WIDTH, FRAME_HEIGHT = 4, 40
 
 
 class MainWindow(QMainWindow):
@@ -67,159 +45,109 @@ class MainWindow(QMainWindow):
         self._library = library
         self._demo = demo
         self._settings = QSettings(str(library.folder / "window.ini"), QSettings.Format.IniFormat)
+        self.look = Look(self._settings)
         self._answers = Answers(self)
         self._answers.failed.connect(self._trouble)
-        self._import: Job | None = None
-        self._waiting: list[Path] = []
-        self._view: SeasonView | None = None
-        self._thresholds: list[DatedThresholds] = []
-        self._shown_session: int | None = None
-        self._refreshing = self._stale = False
+        self.imports = Imports(library, self)
+        self._shown: Shown | None = None
+        self._refreshing = self._stale = self._ready = False
+        self._return_to: QWidget | None = None
         self._refresh_timer = QTimer(self)
         self._refresh_timer.setSingleShot(True)
         self._refresh_timer.setInterval(REFRESH_MS)
         self._refresh_timer.timeout.connect(self.refresh)
-        self.setWindowTitle("Tercet: example season" if demo else "Tercet")
         self.setAcceptDrops(True)
         self.setMinimumSize(640, 480)
+        self._build()
+        self.acts = Actions(library, self._answers, self.undo_bar, self)
+        self.acts.changed.connect(self.refresh)
+        self._connect()
+        self.menu_entries = Menu(self.bar.menu, self)
+        self._ring = FocusRing(self)
+        self._restore_geometry()
+        self._name_window("")
+        QTimer.singleShot(0, self._load_behind)
 
+    # Building ----------------------------------------------------------------------------
+
+    def _build(self) -> None:
         whole = QWidget()
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         self.bar = TopBar()
         self.bar.view_asked.connect(self.show_view)
-        self.bar.add_asked.connect(self._add_asked)
-        column.addWidget(self.bar)
+        self.bar.add_asked.connect(lambda: self.show_recordings(True))
         self.pages = QStackedWidget()
+        self.pages.currentChanged.connect(self._page_changed)
         self.blank = QWidget()
         self.empty = EmptyPage()
-        empty_holder = QWidget()
-        holder = QVBoxLayout(empty_holder)
-        holder.setContentsMargins(12, 0, 12, 0)
-        holder.addWidget(self.empty)
-        self.empty_holder = empty_holder
+        self.foot = Foot()
+        self.foot.recordings_asked.connect(lambda: self.show_recordings(True))
         self.pages.addWidget(self.blank)
-        self.pages.addWidget(empty_holder)
-        column.addWidget(self.pages, 1)
-        column.addWidget(self._foot())
+        self.pages.addWidget(self.empty)
+        for part, stretch in ((self.bar, 0), (self.pages, 1), (self.foot, 0)):
+            column.addWidget(part, stretch)
         self.setCentralWidget(whole)
         self.undo_bar = UndoBar(whole)
-        self.undo_bar.undo_asked.connect(self.undo)
-        self.empty.choose_asked.connect(self.choose_files)
-        self.empty.folder_asked.connect(self.choose_folder)
-        self.empty.example_asked.connect(self._open_example)
-        self.empty.plan_asked.connect(self.edit_plan)
-        self.empty.size_chosen.connect(self.set_text_size)
-        self._actions()
-        self._restore_geometry()
-        self._ready = False
-        QTimer.singleShot(0, self._load_behind)
 
-    # Building ----------------------------------------------------------------------------
+    def _connect(self) -> None:
+        self.empty.choose_asked.connect(self.imports.choose_files)
+        self.empty.folder_asked.connect(self.imports.choose_folder)
+        self.empty.example_asked.connect(_open_example)
+        self.empty.plan_asked.connect(self.acts.edit_plan)
+        self.empty.size_chosen.connect(lambda size: self.look.choose(size=size))
+        self.imports.begun.connect(self._import_begun)
+        self.imports.progressed.connect(self._import_progress)
+        self.imports.ended.connect(self._import_ended)
+        self.imports.failed.connect(self._import_failed)
+        self.imports.hovered.connect(self._hovered)
 
     def _load_behind(self) -> None:
         """Build what needs the plotting library, once the window has been painted."""
         from tercet.ui.season_page import SeasonPage
+        from tercet.ui.session_flow import SessionFlow
         from tercet.ui.session_page import SessionPage
 
-        self.season_page = SeasonPage()
-        self.session_page = SessionPage()
-        self.pages.addWidget(self.season_page)
-        self.pages.addWidget(self.session_page)
-        page, recordings = self.season_page, self.season_page.recordings
-        page.session_asked.connect(self.open_session)
-        page.strip.race_asked.connect(lambda: self.edit_thresholds("race"))
-        page.strip.maximum_asked.connect(lambda: self.edit_thresholds("maximum"))
-        page.strip.typed_asked.connect(lambda: self.edit_thresholds("typed"))
+        self.season_page = page = SeasonPage()
+        self.session_page = session = SessionPage()
+        self.pages.addWidget(page)
+        self.pages.addWidget(session)
+        self.sessions = SessionFlow(
+            self._library, self._answers, self.pages, page, session, made_from_words
+        )
+        edit = self.acts.edit_thresholds
+        page.strip.race_asked.connect(lambda: edit("race"))
+        page.strip.maximum_asked.connect(lambda: edit("maximum"))
+        page.strip.typed_asked.connect(lambda: edit("typed"))
         page.strip.leave_asked.connect(self._leave_strip)
-        recordings.choose_asked.connect(self.choose_files)
+        recordings = page.recordings
+        recordings.choose_asked.connect(self.imports.choose_files)
+        recordings.folder_asked.connect(self.imports.choose_folder)
         recordings.close_asked.connect(lambda: self.show_recordings(False))
-        recordings.stop_asked.connect(self.stop_import)
-        recordings.skip_asked.connect(
-            lambda content: self.do(operations.put_away, content, quiet=True)
-        )
-        session = self.session_page
+        recordings.stop_asked.connect(self._stop_asked)
+        recordings.skip_asked.connect(self.acts.skip)
         session.back_asked.connect(lambda: self.show_view("season"))
-        session.previous_asked.connect(lambda: self._step_session(-1))
-        session.next_asked.connect(lambda: self._step_session(1))
-        session.note_changed.connect(
-            lambda run, text: self.do(operations.set_note, run, text, quiet=True)
-        )
-        session.effort_changed.connect(
-            lambda run, value: self.do(operations.set_effort, run, value, quiet=True)
-        )
-        session.kind_changed.connect(self._kind_changed)
-        state = self._settings.value("splitter")
-        if isinstance(state, QByteArray):
-            page.splitter.restoreState(state)
-        else:
-            page.splitter.setSizes([580, 420])
+        session.note_changed.connect(self.acts.set_note)
+        session.effort_changed.connect(self.acts.set_effort)
+        session.kind_changed.connect(self.acts.set_kind)
+        self.undo_bar.lie_over(page.key)
+        page.restore(self._settings.value("splitter"))
         self._ready = True
         self.refresh()
-        if self._waiting:
-            waiting, self._waiting = self._waiting, []
-            self.take_in(waiting)
-
-    def _foot(self) -> QWidget:
-        foot = QWidget()
-        line = QHBoxLayout(foot)
-        line.setContentsMargins(16, 2, 12, 4)
-        self.foot_left = Label("", "small", "text_2")
-        self.foot_right = QPushButton("")
-        self.foot_right.setProperty("flat", True)
-        self.foot_right.setAccessibleName("Open the recordings pane")
-        self.foot_right.clicked.connect(lambda: self.show_recordings(True))
-        line.addWidget(self.foot_left)
-        line.addStretch()
-        line.addWidget(self.foot_right)
-        return foot
-
-    def _action(
-        self, menu: QMenu, text: str, call: Callable[..., Any], keys: Any = None
-    ) -> QAction:
-        action = QAction(text, self)
-        if isinstance(keys, (list, tuple)):
-            action.setShortcuts([QKeySequence(key) for key in keys])
-        elif keys is not None:
-            action.setShortcut(QKeySequence(keys))
-        action.triggered.connect(lambda _=False: call())
-        menu.addAction(action)
-        # On the window as well, so that its keys work while the menu is closed.
-        self.addAction(action)
-        return action
-
-    def _actions(self) -> None:
-        menu = self.bar.menu
-        self._action(menu, "Choose files…", self.choose_files, QKeySequence.StandardKey.Open)
-        self._action(menu, "Choose a folder…", self.choose_folder, "Ctrl+Shift+O")
-        self._action(menu, "Add copied files", self.paste, QKeySequence.StandardKey.Paste)
-        self._action(menu, "Recordings", lambda: self.show_recordings(True), "Ctrl+R")
-        menu.addSeparator()
-        self.undo_action = self._action(menu, "Undo", self.undo, QKeySequence.StandardKey.Undo)
-        self.redo_action = self._action(menu, "Redo", self.redo, ["Ctrl+Y", "Ctrl+Shift+Z"])
-        self._action(menu, "Delete the session", self.delete_session, "Ctrl+Backspace")
-        menu.addSeparator()
-        self._action(menu, "Thresholds…", self.edit_thresholds, "Ctrl+H")
-        self._action(menu, "Blocks and races…", self.edit_plan, "Ctrl+B")
-        menu.addSeparator()
-        view = menu.addMenu("View")
-        self._action(view, "Season", lambda: self.show_view("season"), "Ctrl+1")
-        self._action(view, "Session", lambda: self.show_view("session"), "Ctrl+2")
-        self._action(view, "Next pane", self.next_pane, "F6")
-        view.addSeparator()
-        for name, key in (("Follow the system", "system"), ("Light", "light"), ("Dark", "dark")):
-            self._action(view, name, lambda key=key: self.set_look(key))
-        view.addSeparator()
-        for size in SIZES:
-            self._action(view, f"Text {size} %", lambda size=size: self.set_text_size(size))
-        view.addSeparator()
-        for name in ("quiet", "strong", "off"):
-            self._action(view, f"Textures {name}", lambda name=name: self.set_texture(name))
-        menu.addSeparator()
-        self._action(menu, "Close", self.close, QKeySequence.StandardKey.Quit)
+        self.imports.set_ready()
 
     # Showing -----------------------------------------------------------------------------
+
+    @property
+    def view(self) -> SeasonView | None:
+        """The season as last shown."""
+        return self._shown.season if self._shown is not None else None
+
+    @property
+    def refreshing(self) -> bool:
+        """Whether the season is being read."""
+        return self._refreshing
 
     def refresh(self) -> None:
         """Read the season anew and show it; calls while one is under way are merged."""
@@ -229,283 +157,141 @@ class MainWindow(QMainWindow):
             self._stale = True
             return
         self._refreshing = True
-        self._answers.when(self._library.submit(_everything), self._show)
+        self._answers.when(self._library.submit(everything), self._show, self._not_read)
 
-    def _show(self, found: tuple[Any, ...]) -> None:
-        view, self._thresholds, problems, runner, last, away = found
+    def _not_read(self, _: BaseException) -> None:
         self._refreshing = False
-        self._view = view
+
+    def _show(self, shown: Shown) -> None:
+        self._refreshing = False
+        if not self._ready:
+            return
+        before, self._shown = self._shown, shown
+        view = shown.season
         self.season_page.set_season(view)
-        self.season_page.recordings.set_problems(problems)
-        self.bar.set_runner(runner or ("Example season" if self._demo else "Your season"))
-        count = view.session_count
-        other = f", {view.other_sports} of other sports apart" if view.other_sports else ""
-        sessions = "1 session" if count == 1 else f"{count} sessions"
-        self.foot_left.setText(f"{sessions}{other}, all kept on this computer")
-        if self._import is None:
-            look = f", {len(problems)} need a look" if problems else ""
-            self.foot_right.setText(f"Last import {_when(last)}{look}" if last else "Recordings")
-        self._show_strip(away)
-        has_plan = any(block.id is not None for block in view.blocks) or bool(view.races)
-        nothing = not (view.session_count or view.other_sports or has_plan or problems)
-        current = self.pages.currentWidget()
-        if nothing and self._import is None:
-            self.pages.setCurrentWidget(self.empty_holder)
-        elif current in (self.blank, self.empty_holder):
+        self.season_page.recordings.set_problems(shown.problems)
+        self.bar.set_runner(shown.runner or ("Example season" if self._demo else "Your season"))
+        self._name_window(shown.runner)
+        running = self.imports.running
+        self.foot.show_counts(view)
+        self.foot.show_import(shown.last_import, len(shown.problems), running=running)
+        self.season_page.show_strip(None if running else shown.estimate(datetime.now()))
+        empty = shown.empty
+        self.bar.set_views(not empty, bool(view.sessions))
+        if empty and not running:
+            if self.pages.currentWidget() is not self.empty:
+                self.pages.setCurrentWidget(self.empty)
+                self.empty.choose.setFocus(Qt.FocusReason.OtherFocusReason)
+        elif self.pages.currentWidget() in (self.blank, self.empty):
             self.pages.setCurrentWidget(self.season_page)
             self.season_page.sheet.scroll_to_today()
-            remembered = str(self._settings.value("session", ""))
-            if remembered.isdigit() and self._find(int(remembered)) is not None:
-                self.season_page.sheet.select_session(int(remembered))
             self.season_page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
-        self.bar.set_views(not nothing, bool(view.sessions))
-        if current is self.session_page and self._shown_session is not None:
-            self._load_session(self._shown_session, refreshed=True)
-        undo, redo = self._library.undo_names()
-        for action, word, name in (
-            (self.undo_action, "Undo", undo),
-            (self.redo_action, "Redo", redo),
-        ):
-            action.setEnabled(name is not None)
-            action.setText(f"{word}: {name}" if name else word)
+        if not running:
+            self._choose_a_session(view)
+        judged_anew = before is None or before.thresholds != shown.thresholds
+        self.sessions.set_season(view, judged_anew=judged_anew)
+        if self.pages.currentWidget() is self.session_page and self.sessions.current is None:
+            self.show_view("season")
+        self.menu_entries.name_steps(*self._library.undo_names())
         self.season_shown.emit(view)
         if self._stale:
             self._stale = False
             self.refresh()
 
-    def _show_strip(self, away: str) -> None:
-        strip = self.season_page.strip
-        guess = next((entry for entry in self._thresholds if entry.estimated), None)
-        hidden = guess is None or self._import is not None
-        if away and not hidden:
-            with suppress(ValueError):
-                hidden = datetime.now() - datetime.fromisoformat(away) < STRIP_AWAY
-        if guess is not None and not hidden:
-            strip.show_estimate(guess)
-        else:
-            strip.hide()
-        self.season_page.strip_rule.setVisible(not strip.isHidden())
+    def _choose_a_session(self, view: SeasonView) -> None:
+        """At first show the session of last time, or else the latest one."""
+        if self.season_page.had_session or not view.sessions:
+            return
+        kept = str(self._settings.value("session", ""))
+        known = kept.isdigit() and int(kept) in {item.id for item in view.sessions}
+        self.season_page.sheet.select_session(int(kept) if known else view.sessions[-1].id)
+
+    def _page_changed(self, _place: int) -> None:
+        if self._ready:
+            on_session = self.pages.currentWidget() is self.session_page
+            self.bar.set_current("session" if on_session else "season")
+
+    def _name_window(self, runner: str) -> None:
+        self.setWindowTitle("Example season" if self._demo else runner or "Season")
 
     def show_view(self, name: str) -> None:
         """Go to "season" or "session"."""
-        if not self._ready:
+        view = self.view
+        if not self._ready or view is None or self.pages.currentWidget() is self.empty:
             return
+        sheet = self.season_page.sheet
         if name == "session":
-            chosen = self._shown_session or self.season_page.sheet.selected_session()
-            if chosen is None and self._view is not None and self._view.sessions:
-                chosen = self._view.sessions[-1].id
+            chosen = self.sessions.current or sheet.selected_session()
+            if chosen is None and view.sessions:
+                chosen = view.sessions[-1].id
             if chosen is not None:
-                self.open_session(chosen)
+                self.sessions.open(chosen)
             return
-        if self._view is not None:
-            self.pages.setCurrentWidget(self.season_page)
-            self.bar.set_current("season")
-            if self._shown_session is not None:
-                self.season_page.sheet.select_session(self._shown_session)
-            self.season_page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.pages.setCurrentWidget(self.season_page)
+        left, self.sessions.current = self.sessions.find(self.sessions.current), None
+        if left is not None:
+            sheet.select_session(left.id)
+        sheet.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def show_recordings(self, shown: bool) -> None:
-        """Open or close the recordings pane."""
+        """Open the recordings pane, or close it and go back to where it was opened."""
         if not self._ready:
             return
-        if shown and self.pages.currentWidget() is not self.season_page:
-            self.pages.setCurrentWidget(self.season_page)
-            self.bar.set_current("season")
-        self.season_page.show_recordings(shown)
+        page, before = self.season_page, self.pages.currentWidget()
         if shown:
-            self.season_page.recordings.choose.setFocus(Qt.FocusReason.OtherFocusReason)
+            if before is not page:
+                self._return_to = before
+            self.pages.setCurrentWidget(page)
+            page.show_recordings(True)
+            page.recordings.choose.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        page.show_recordings(False)
+        back, self._return_to = self._return_to, None
+        if back is self.session_page and self.sessions.current is not None:
+            self.sessions.open(self.sessions.current)
+        elif back is self.empty and self._shown is not None and self._shown.empty:
+            self.refresh()  # which goes back to the ways to begin, if there is still nothing
         else:
-            self.season_page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def open_session(self, run_id: int) -> None:
-        """Open a session's page."""
-        self._load_session(run_id)
-
-    def _load_session(self, run_id: int, *, refreshed: bool = False) -> None:
-        session = self._find(run_id)
-        if session is None:
-            if refreshed:
-                self._shown_session = None
-                self.show_view("season")
-            return
-        self._shown_session = run_id
-        future = self._library.submit(season.session_detail, run_id)
-        self._answers.when(future, lambda detail: self._show_session(session, detail))
-
-    def _show_session(self, session: SessionView, detail: SessionDetail | None) -> None:
-        if detail is None or session.id != self._shown_session or self._view is None:
-            return
-        block, week = "", 0
-        for candidate in self._view.blocks:
-            for number, part in enumerate(candidate.weeks, 1):
-                if any(held.id == session.id for day in part.days for held in day):
-                    block, week = candidate.name, number
-        made_from = made_from_words(session, detail)
-        self.session_page.show_session(
-            session,
-            detail.trace,
-            block_name=block,
-            week_number=week,
-            made_from=made_from,
-            mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
-            has_previous=self._view.sessions[0].id != session.id,
-            has_next=self._view.sessions[-1].id != session.id,
-            why=lambda second: why(detail, second),
-        )
-        self.pages.setCurrentWidget(self.session_page)
-        self.bar.set_current("session")
-
-    def _find(self, run_id: int) -> SessionView | None:
-        if self._view is None:
-            return None
-        return next((item for item in self._view.sessions if item.id == run_id), None)
-
-    def _step_session(self, step: int) -> None:
-        if self._view is None or self._shown_session is None:
-            return
-        ids = [item.id for item in self._view.sessions]
-        if self._shown_session in ids:
-            place = ids.index(self._shown_session) + step
-            if 0 <= place < len(ids):
-                self.open_session(ids[place])
+            page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def next_pane(self) -> None:
-        """Move the focus round: bar, sheet, chart, session card or recordings."""
-        if not self._ready or self.pages.currentWidget() is not self.season_page:
-            self.bar.focus_current()
-            return
-        page = self.season_page
-        if page.recordings_shown:
-            ring: list[QWidget] = [page.sheet, page.recordings.choose]
-        else:
-            ring = [page.sheet, page.build_up.chart, page.card.open]
-        ring = [widget for widget in ring if widget.isVisible()]
-        focus = QApplication.focusWidget()
-        at = -1
-        if focus is not None:
-            at = next((k for k, w in enumerate(ring) if focus is w or w.isAncestorOf(focus)), -1)
-        if at + 1 < len(ring):
-            ring[at + 1].setFocus(Qt.FocusReason.ShortcutFocusReason)
-        else:
-            self.bar.focus_current()
-
-    # Changing ----------------------------------------------------------------------------
-
-    def do(self, call: Callable[..., Changes | None], *args: Any, quiet: bool = False) -> None:
-        """Run one user action in the store's thread and show what it changed."""
-        future = self._library.submit(call, *args)
-        self._answers.when(future, lambda changes: self.changed(changes, quiet=quiet))
-
-    def changed(self, changes: Changes | None, *, quiet: bool = False) -> None:
-        """Something in the store changed: show it, and offer to undo it."""
-        if changes is None:
-            return
-        if changes.step and not quiet:
-            self.undo_bar.say(changes.step)
-        self.refresh()
-
-    def undo(self) -> None:
-        """Take back the last step."""
-        self.undo_bar.hide()
-        self.do(operations.undo, quiet=True)
-
-    def redo(self) -> None:
-        """Bring back the last undone step."""
-        self.do(operations.redo, quiet=True)
+        """Move the focus round the panes in view."""
+        ring: list[QWidget] = [self.bar.current, self.empty.choose]
+        if self._ready:
+            page, session = self.season_page, self.session_page
+            ring += [page.strip.race, page.sheet, *page.build_up.ring, page.card.open]
+            ring += [page.recordings.choose, session.head.kind, session.panel.chart]
+            ring += [session.repetitions.table, session.notes.note]
+        focus_next(ring)
 
     def delete_session(self) -> None:
         """Delete the chosen session; undo brings it back."""
         if not self._ready:
             return
-        if self.pages.currentWidget() is self.session_page:
-            chosen = self._shown_session
-        else:
-            chosen = self.season_page.sheet.selected_session()
-        if chosen is not None:
-            self.do(operations.delete_runs, [chosen])
-
-    def _kind_changed(self, run_id: int, kind: str) -> None:
-        sport, detail = ("other", "") if kind == "other sport" else ("running", kind)
-        self.do(operations.set_kind, [run_id], sport, "" if detail == "running" else detail)
-
-    def edit_thresholds(self, page: Any = "typed") -> None:
-        """Open the thresholds dialog."""
-        from tercet.ui.thresholds_dialog import ThresholdsDialog
-
-        entries = self._library.call(queries.thresholds)
-        dialog = ThresholdsDialog(self._library, entries, page, parent=self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.applied.connect(self.changed)
-        dialog.open()
-
-    def edit_plan(self) -> None:
-        """Open the dialog for blocks and races."""
-        from tercet.ui.plan_dialog import PlanDialog
-
-        dialog = PlanDialog(self._library, parent=self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.applied.connect(self.changed)
-        dialog.open()
+        on_page = self.pages.currentWidget() is self.session_page
+        sheet = self.season_page.sheet
+        session = self.sessions.find(self.sessions.current if on_page else sheet.selected_session())
+        if session is not None:
+            self.acts.delete(session)
 
     def _leave_strip(self) -> None:
-        now = datetime.now().isoformat(timespec="seconds")
-        self.do(operations.set_setting, "estimate_left", now, quiet=True)
+        self.acts.leave_estimate()
+        self.season_page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
 
     # Importing ---------------------------------------------------------------------------
 
-    def choose_files(self) -> None:
-        """Ask for files and take them in."""
-        names, _ = QFileDialog.getOpenFileNames(self, "Choose recordings", "", READABLE)
-        self.take_in([Path(name) for name in names])
-
-    def choose_folder(self) -> None:
-        """Ask for a folder and take in what is below it."""
-        name = QFileDialog.getExistingDirectory(self, "Choose a folder of recordings")
-        self.take_in([Path(name)] if name else [])
-
-    def paste(self) -> None:
-        """Take in files copied in a file manager."""
-        self.take_in(_local_files(QGuiApplication.clipboard().mimeData()))
-
-    def _add_asked(self) -> None:
-        self.show_recordings(True)
-
-    def _open_example(self) -> None:
-        from tercet.ui import application
-
-        application.start_example()
-
     def take_in(self, paths: Sequence[Path]) -> None:
         """Take in files and folders; while an import runs they wait for its end."""
-        if not paths:
-            return
-        if not self._ready or self._import is not None:
-            self._waiting += paths
-            return
+        self.imports.take_in(paths)
+
+    def _stop_asked(self) -> None:
+        self.imports.stop()
+        self.season_page.recordings.stop.setEnabled(False)
+
+    def _import_begun(self) -> None:
         self.show_recordings(True)
-        pane = self.season_page.recordings
-        pane.begin()
-
-        def call(tell: Callable[[Any], None], stop: Event) -> Report:
-            return self._library.take_in(list(paths), tell, stop)
-
-        self._import = Job(call, self)
-        self._import.progressed.connect(self._import_progress)
-        self._import.finished.connect(self._import_ended)
-        self._import.failed.connect(self._import_failed)
-        self.foot_right.setText("Import running")
-        self._import.start()
-
-    def stop_import(self) -> None:
-        """Stop the import; what was read stays."""
-        if self._import is not None:
-            self._import.stop()
-            self.season_page.recordings.stop.setEnabled(False)
-
-    @property
-    def is_importing(self) -> bool:
-        """Whether an import runs."""
-        return self._import is not None
+        self.season_page.recordings.begin()
+        self.foot.show_import("", 0, running=True)
 
     def _import_progress(self, now: Progress) -> None:
         self.season_page.recordings.progress(now)
@@ -513,105 +299,64 @@ class MainWindow(QMainWindow):
             self._refresh_timer.start()
 
     def _import_ended(self, report: Report) -> None:
-        self._finish_job()
         self.season_page.recordings.end(report)
         if report.changes.step:
             self.undo_bar.say(f"Added: {report.words}")
         self.refresh()
         self.import_ended.emit(report)
-        self._next_import()
 
-    def _import_failed(self, error: Exception) -> None:
-        self._finish_job()
-        self.season_page.recordings.fail(f"The import ended early: {error}")
+    def _import_failed(self, problem: str) -> None:
+        self.season_page.recordings.fail(problem)
         self.refresh()
-        self._next_import()
-
-    def _finish_job(self) -> None:
-        job, self._import = self._import, None
-        if job is not None:
-            job.wait()
-            job.deleteLater()
-
-    def _next_import(self) -> None:
-        waiting, self._waiting = self._waiting, []
-        self.take_in(waiting)
-
-    # Drops -------------------------------------------------------------------------------
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take files and folders from anywhere."""
-        files = _local_files(event.mimeData())
-        if not files:
-            return
-        event.acceptProposedAction()
-        count = sum(1 for place in files if place.is_file())
-        folders = len(files) - count
-        odd = [
-            place.name
-            for place in files
-            if place.is_file() and not place.name.lower().endswith(ENDINGS)
-        ]
-        if folders:
-            count = len(importing.find_files(files)) if folders <= 3 else count + folders
-        self._hovering(count, odd[:3])
+        files = local_files(event.mimeData())
+        if files:
+            event.acceptProposedAction()
+            self.imports.hover(files)
 
     def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
         """Files went away again."""
-        self._hovering(None)
+        self.imports.hover_ended()
 
     def dropEvent(self, event: QDropEvent) -> None:
         """Take in what was let go."""
-        files = _local_files(event.mimeData())
-        self._hovering(None)
+        self.imports.hover_ended()
+        files = local_files(event.mimeData())
         if files:
             event.acceptProposedAction()
             self.take_in(files)
 
-    def _hovering(self, count: int | None, odd: Sequence[str] = ()) -> None:
-        self.empty.zone.set_active(count is not None)
+    def _hovered(self, hover: Hover | None) -> None:
+        self.empty.hover(hover)
         if self._ready:
-            self.season_page.recordings.hover(count, odd)
+            self.season_page.recordings.hover(hover)
         ring = theme.current().hex("focus")
         self.setStyleSheet(
-            f"MainWindow {{ border: 2px solid {ring}; }}" if count is not None else ""
+            f"MainWindow {{ border: 2px solid {ring}; }}" if hover is not None else ""
         )
 
-    # The look ----------------------------------------------------------------------------
-
-    def set_look(self, name: str) -> None:
-        """Light, dark, or as the system."""
-        self._settings.setValue("look", name)
-        apply_look(self._settings)
-
-    def set_text_size(self, percent: int) -> None:
-        """Text size in per cent."""
-        self._settings.setValue("text", percent)
-        apply_look(self._settings)
-
-    def set_texture(self, name: str) -> None:
-        """Textures quiet, strong or off."""
-        self._settings.setValue("texture", name)
-        apply_look(self._settings)
+    # Beginning and end -------------------------------------------------------------------
 
     def _restore_geometry(self) -> None:
         saved = self._settings.value("geometry")
-        if not (isinstance(saved, QByteArray) and self.restoreGeometry(saved)):
-            self.resize(1366, 768)
+        if isinstance(saved, QByteArray) and self.restoreGeometry(saved):
+            return
+        room = self.screen().availableSize()
+        self.resize(min(1366, room.width() - FRAME_WIDTH), min(768, room.height() - FRAME_HEIGHT))
 
     def _trouble(self, error: Exception) -> None:
-        self._refreshing = False
         self.undo_bar.complain(str(error))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop what runs, remember the window."""
-        if self._import is not None:
-            self._import.stop()
-            self._import.wait()
+        self.imports.close()
         self._refresh_timer.stop()
         self._settings.setValue("geometry", self.saveGeometry())
         if self._ready:
             self.session_page.save_now()
+            self.season_page.close_quietly()
             self._ready = False
             self._settings.setValue("splitter", self.season_page.splitter.saveState())
             chosen = self.season_page.sheet.selected_session()
@@ -620,16 +365,10 @@ class MainWindow(QMainWindow):
         super().closeEvent(event)
 
 
-def _everything(store: Any) -> tuple[Any, ...]:
-    """All that a refresh shows, read in one go in the store's thread."""
-    return (
-        season.season(store, date.today()),
-        queries.thresholds(store),
-        queries.files_to_look_at(store),
-        queries.setting(store, "runner"),
-        queries.last_taken_in(store),
-        queries.setting(store, "estimate_left"),
-    )
+def _open_example() -> None:
+    from tercet.ui import application
+
+    application.start_example()
 
 
 def made_from_words(session: SessionView, detail: SessionDetail) -> str:
@@ -637,6 +376,14 @@ def made_from_words(session: SessionView, detail: SessionDetail) -> str:
     parts = []
     if session.sport != "running":
         parts.append("Not counted as running, so not judged.")
+    elif detail.by_words:
+        about = "estimated " if detail.estimated else ""
+        parts.append("Shaded by the words of the diary.")
+        if detail.thresholds is not None:
+            parts.append(
+                f"Paces, and times or distances not written, by {about}boundaries from "
+                f"{detail.threshold_words}."
+            )
     elif detail.thresholds is None:
         parts.append("Not judged: there are no thresholds yet.")
     else:
@@ -650,29 +397,3 @@ def made_from_words(session: SessionView, detail: SessionDetail) -> str:
     if detail.file_name:
         parts.append(f"File {detail.file_name}.")
     return " ".join(parts)
-
-
-def _local_files(data: Any) -> list[Path]:
-    return [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
-
-
-def _when(taken_in: str) -> str:
-    moment = datetime.fromisoformat(taken_in).astimezone()
-    if moment.date() == date.today():
-        return f"{moment:%H:%M}"
-    return f"{moment.day} {moment:%b %Y}"
-
-
-def apply_look(settings: QSettings) -> None:
-    """Put the remembered look on the program."""
-    app = QApplication.instance()
-    assert isinstance(app, QApplication)
-    look = str(settings.value("look", "system"))
-    text = str(settings.value("text", 100))
-    texture = str(settings.value("texture", "quiet"))
-    theme.apply(
-        app,
-        {"light": False, "dark": True}.get(look),
-        min(max(int(text) if text.isdigit() else 100, 100), 200) / 100,
-        texture if texture in ("quiet", "strong", "off") else "quiet",
-    )

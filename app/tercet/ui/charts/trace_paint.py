@@ -70,7 +70,7 @@ def paint_main(painter: QPainter, mapper: Mapper, main: Main, selected: int, the
     for value in main.grid:
         pen = line_pen(theme.color("rule"))
         level_line(painter, area.left(), area.right(), mapper.y(value), pen)
-    _paint_stretches(painter, mapper, main, theme)
+    paint_stretches(painter, mapper, main, theme)
     x, y = columns(main.trace.seconds, main.values, int(area.width()))
     paint_line(painter, mapper, x, y, theme)
     pen = line_pen(theme.color("text_2"), 1.4)
@@ -125,7 +125,7 @@ def paint_strip(
     halo_text(painter, area.left() + theme.px(6), baseline, name, font, theme.color("text_2"))
 
 
-def _paint_stretches(painter: QPainter, mapper: Mapper, main: Main, theme: Theme) -> None:
+def paint_stretches(painter: QPainter, mapper: Mapper, main: Main, theme: Theme) -> None:
     """Fill the area under the trace, easy first, so that short hard parts aren't covered."""
     dpr = painter.device().devicePixelRatio()
     seconds, base = main.trace.seconds, main.ends.low

@@ -1,0 +1,82 @@
+"""Fields of the dialogs: days and heart rates in one form, and the row that names an error."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtWidgets import QAbstractSpinBox, QDateEdit, QDialog, QDoubleSpinBox, QWidget
+
+from tercet.ui import theme
+from tercet.ui.widgets import Label
+
+
+class DayEdit(QDateEdit):
+    """A day, written as the sheet writes it, with the year."""
+
+    def __init__(self, day: date, name: str) -> None:
+        super().__init__(QDate(day.year, day.month, day.day))
+        self.setDisplayFormat("d MMM yyyy")
+        self.setCalendarPopup(True)
+        self.setAccessibleName(name)
+
+    @property
+    def day(self) -> date:
+        """The day typed."""
+        found = self.date().toPython()
+        assert isinstance(found, date)
+        return found
+
+
+def beats_box(name: str, none: str = "not known") -> QDoubleSpinBox:
+    """A heart rate; its lowest value stands for none."""
+    box = QDoubleSpinBox()
+    box.setDecimals(0)
+    box.setRange(0, 240)
+    box.setSpecialValueText(none)
+    box.setSuffix(" /min")
+    box.setAccessibleName(name)
+    return box
+
+
+class ErrorLine(Label):
+    """What is wrong, with an example of right, and which field it is in."""
+
+    def __init__(self) -> None:
+        super().__init__("", "small", "not_read", wrap=True)
+        self._field: QWidget | None = None
+        self.hide()
+
+    def show_error(self, text: str, field: QWidget | None = None) -> None:
+        """Say what is wrong; the field gets the focus and a border that says so."""
+        self.clear_error()
+        self.setText(text)
+        self.show()
+        self._field = field
+        if field is not None:
+            _mark(field, wrong=True)
+            field.setAccessibleDescription(text)
+            field.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def clear_error(self) -> None:
+        """There is nothing wrong any more."""
+        self.hide()
+        field, self._field = self._field, None
+        if field is not None:
+            _mark(field, wrong=False)
+            field.setAccessibleDescription("")
+
+
+def _mark(field: QWidget, *, wrong: bool) -> None:
+    field.setProperty("wrong", wrong)
+    field.style().unpolish(field)
+    field.style().polish(field)
+    if isinstance(field, QAbstractSpinBox):
+        field.update()
+
+
+def fit_to_screen(dialog: QDialog, width: float, height: float) -> None:
+    """Give a dialog its size, grown with the text, within its parent's screen."""
+    look = theme.current()
+    room = dialog.screen().availableSize()
+    dialog.resize(min(look.px(width), room.width() - 24), min(look.px(height), room.height() - 64))

@@ -1,0 +1,51 @@
+"""The look a user has chosen: kept with the window's state, put on the program."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication
+
+from tercet.ui import theme
+
+LOOKS = {"system": "Follow the system", "light": "Light", "dark": "Dark"}
+SIZES = (100, 115, 130, 150, 175, 200)
+TEXTURES = ("quiet", "strong", "off")
+
+
+class Look:
+    """Reads, changes and applies what is kept; anything unreadable counts as not chosen."""
+
+    def __init__(self, settings: QSettings) -> None:
+        self._settings = settings
+
+    @property
+    def name(self) -> str:
+        """One of :data:`LOOKS`."""
+        kept = str(self._settings.value("look", "system"))
+        return kept if kept in LOOKS else "system"
+
+    @property
+    def size(self) -> int:
+        """Text size in per cent."""
+        kept = str(self._settings.value("text", 100))
+        return min(max(int(kept) if kept.isdigit() else 100, SIZES[0]), SIZES[-1])
+
+    @property
+    def texture(self) -> str:
+        """One of :data:`TEXTURES`."""
+        kept = str(self._settings.value("texture", "quiet"))
+        return kept if kept in TEXTURES else "quiet"
+
+    def choose(self, *, name: str = "", size: int = 0, texture: str = "") -> None:
+        """Keep what is given and put it on."""
+        for key, value in (("look", name), ("text", size), ("texture", texture)):
+            if value:
+                self._settings.setValue(key, value)
+        self.apply()
+
+    def apply(self) -> None:
+        """Put the look on the whole program."""
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        dark = {"light": False, "dark": True}.get(self.name)
+        theme.apply(app, dark, self.size / 100, self.texture)

@@ -1,0 +1,90 @@
+"""The menu: every action with its words and keys."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenu
+
+from tercet.ui.look import LOOKS, SIZES, TEXTURES
+
+if TYPE_CHECKING:
+    from tercet.ui.window import MainWindow
+
+Keys = str | QKeySequence.StandardKey | Sequence[str]
+
+
+class Menu:
+    """Fills the top bar's menu; its keys work while it is closed."""
+
+    def __init__(self, menu: QMenu, window: MainWindow) -> None:
+        self._window = window
+        menu.setAccessibleName("Menu")
+        standard = QKeySequence.StandardKey
+        imports = window.imports
+        self._add(menu, "Choose files…", imports.choose_files, standard.Open)
+        self._add(menu, "Choose a folder…", imports.choose_folder, "Ctrl+Shift+O")
+        self._add(menu, "Add copied files", imports.paste, standard.Paste)
+        self._add(menu, "Recordings", lambda: window.show_recordings(True), "Ctrl+R")
+        menu.addSeparator()
+        self.undo = self._add(menu, "Undo", window.acts.undo, standard.Undo)
+        self.redo = self._add(menu, "Redo", window.acts.redo, ["Ctrl+Y", "Ctrl+Shift+Z"])
+        self.delete = self._add(
+            menu, "Delete the session", window.delete_session, ["Ctrl+Backspace", "Ctrl+Del"]
+        )
+        menu.addSeparator()
+        self._add(menu, "Thresholds…", window.acts.edit_thresholds, "Ctrl+H")
+        self._add(menu, "Blocks and races…", window.acts.edit_plan, "Ctrl+B")
+        menu.addSeparator()
+        view = menu.addMenu("View")
+        self._add(view, "Season", lambda: window.show_view("season"), "Ctrl+1")
+        self._add(view, "Session", lambda: window.show_view("session"), "Ctrl+2")
+        self._add(view, "Next pane", window.next_pane, "F6")
+        look = window.look
+        self._choices(view, LOOKS, lambda: look.name, lambda key: look.choose(name=key))
+        sizes = {str(size): f"Text {size} %" for size in SIZES}
+        self._choices(view, sizes, lambda: str(look.size), lambda key: look.choose(size=int(key)))
+        textures = {name: f"Textures {name}" for name in TEXTURES}
+        self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
+        menu.addSeparator()
+        self._add(menu, "Close", window.close, standard.Quit)
+
+    def name_steps(self, undo: str | None, redo: str | None) -> None:
+        """Say what undo and redo would do."""
+        for action, word, name in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
+            action.setEnabled(name is not None)
+            action.setText(f"{word}: {name}" if name else word)
+
+    def _add(
+        self, menu: QMenu, text: str, call: Callable[[], Any], keys: Keys | None = None
+    ) -> QAction:
+        action = QAction(text, self._window)
+        if isinstance(keys, QKeySequence.StandardKey):
+            action.setShortcuts(keys)
+        elif keys is not None:
+            several = [keys] if isinstance(keys, str) else keys
+            action.setShortcuts([QKeySequence(key) for key in several])
+        action.triggered.connect(lambda _=False: call())
+        menu.addAction(action)
+        # On the window as well, so that its keys work while the menu is closed.
+        self._window.addAction(action)
+        return action
+
+    def _choices(
+        self,
+        menu: QMenu,
+        choices: dict[str, str],
+        chosen: Callable[[], str],
+        choose: Callable[[str], None],
+    ) -> None:
+        """Entries of which one is in force, marked when the menu opens."""
+        menu.addSeparator()
+        group = QActionGroup(self._window)
+        made = {}
+        for key, text in choices.items():
+            made[key] = self._add(menu, text, lambda key=key: choose(key))  # type: ignore[misc]
+            made[key].setCheckable(True)
+            group.addAction(made[key])
+        menu.aboutToShow.connect(lambda: made[chosen()].setChecked(True))

@@ -1,0 +1,114 @@
+"""The card of the chosen session: four figures, its trace, and a way to its page."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from tercet.library.trace import SessionTrace
+from tercet.library.views import SessionView
+from tercet.ui import words
+from tercet.ui.session_head import mean_speed
+from tercet.ui.small_trace import SmallTrace
+from tercet.ui.widgets import ElidedLabel, Figure, Label, Pane, button
+
+
+class SessionCard(Pane):
+    """The chosen session, or what would fill the card."""
+
+    open_asked = Signal(int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Chosen session")
+        self.session: SessionView | None = None
+        self._folded = False
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 10, 16, 10)
+        column.setSpacing(6)
+        head = QHBoxLayout()
+        self.name = ElidedLabel("", "pane_title")
+        self.when = Label("", "small", "text_2")
+        self.open = button("Open")
+        self.open.clicked.connect(self._open)
+        head.addWidget(self.name)
+        head.addWidget(self.when)
+        head.addStretch(1)
+        head.addWidget(self.open)
+        column.addLayout(head)
+        self.body = QWidget()
+        body = QVBoxLayout(self.body)
+        body.setContentsMargins(0, 0, 0, 0)
+        body.setSpacing(6)
+        figures = QHBoxLayout()
+        self.running = Figure("running time")
+        self.distance = Figure("distance")
+        self.pace = Figure("pace")
+        self.effort = Figure("effort said")
+        for figure in (self.running, self.distance, self.pace, self.effort):
+            figures.addWidget(figure, 1)
+        body.addLayout(figures)
+        self.trace = SmallTrace()
+        body.addWidget(self.trace, 1)
+        self.shares = Label("", "small", "text_2", wrap=True)
+        body.addWidget(self.shares)
+        column.addWidget(self.body, 1)
+        self.hint = Label("", "body", "text_2", wrap=True)
+        column.addWidget(self.hint)
+        self.show_session(None)
+
+    def show_session(self, session: SessionView | None, units: words.Units = "km") -> None:
+        """Show a session; its trace comes with :meth:`show_trace`."""
+        if session is None or self.session is None or session.id != self.session.id:
+            self.trace.show_trace(None)
+        self.session = session
+        self._arrange()
+        if session is None:
+            self.name.setText("No session on this day")
+            self.when.setText("")
+            self.hint.setText("The arrow keys, or a click on a bar, choose another.")
+            return
+        self.name.setText(session.name)
+        self.when.setText(f"{words.short_day(session.day)}, {session.start:%H:%M}")
+        run = session.sport == "running"
+        running_s = session.running_s if run else session.moving_s
+        self.running.set(words.duration(running_s))
+        self.distance.set(words.distance(session.distance_m, units))
+        self.pace.set(words.pace(mean_speed(session), units))
+        self.effort.set(f"{session.effort} of 10" if session.effort is not None else "not said")
+        self.shares.setText(_shares(session))
+        self.open.setAccessibleName(f"Open {session.name}, {words.long_day(session.day)}")
+
+    def show_trace(self, trace: SessionTrace) -> None:
+        """Draw the chosen session's seconds."""
+        self.trace.show_trace(trace)
+
+    def fold(self, folded: bool) -> None:
+        """Keep only the heading line."""
+        if folded != self._folded:
+            self._folded = folded
+            self._arrange()
+
+    def _arrange(self) -> None:
+        chosen = self.session is not None
+        self.open.setVisible(chosen)
+        self.body.setVisible(chosen and not self._folded)
+        self.hint.setVisible(not chosen and not self._folded)
+        policy = QSizePolicy.Policy.Maximum if self._folded else QSizePolicy.Policy.Preferred
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, policy)
+
+    def _open(self) -> None:
+        if self.session is not None:
+            self.open_asked.emit(self.session.id)
+
+
+def _shares(session: SessionView) -> str:
+    """Time by shade in words."""
+    if session.sport != "running":
+        return f"{session.sport.replace('_', ' ')}: kept, not counted as running"
+    about = "about " if session.estimated else ""
+    named = zip(("easy", "moderate", "hard"), session.seconds, strict=False)
+    text = ", ".join(f"{about}{words.hours(value)} {name}" for name, value in named)
+    if session.seconds[4] >= 30:
+        text += f", {words.hours(session.seconds[4])} not judged"
+    return text

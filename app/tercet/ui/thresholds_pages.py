@@ -1,0 +1,324 @@
+"""Three ways to thresholds, a page each: what it asks, what is wrong with it, what it gives."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDoubleSpinBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QWidget,
+)
+
+from tercet.domain import DatedThresholds
+from tercet.engine import Thresholds, check_thresholds, estimate, physiology
+from tercet.library.library import Library
+from tercet.library.season_file import speed_of
+from tercet.ui import theme, words
+from tercet.ui.fields import beats_box
+from tercet.ui.flow import FlowLayout
+from tercet.ui.widgets import Label
+
+DISTANCES = (
+    ("5 km", 5000.0),
+    ("10 km", 10000.0),
+    ("Half marathon", 21097.5),
+    ("Marathon", 42195.0),
+    ("1 mile", 1609.344),
+    ("3 km", 3000.0),
+)
+#: Half-width of the 90 % interval of a maximum: seen, or from age alone. [beats/min]
+SEEN, FROM_AGE = 5.0, 17.0
+
+#: What people run from 3.5 to 230 minutes lies well inside. [m/s]
+SLOWEST, FASTEST = 1.5, 7.5
+
+#: From the library, in a thread of its own, to the thresholds that a page asks for.
+Finder = Callable[[Library], DatedThresholds]
+
+
+class FieldError(ValueError):
+    """A value that cannot be, with the field that holds it."""
+
+    def __init__(self, text: str, field: QWidget) -> None:
+        super().__init__(text)
+        self.field = field
+
+
+def duration_of(text: str) -> float:
+    """Seconds of a time such as 44:10 or 1:35:20.
+
+    Raises
+    ------
+    ValueError
+        If it is none.
+    """
+    parts = text.strip().split(":")
+    if len(parts) not in (2, 3) or not all(part.isascii() and part.isdigit() for part in parts):
+        raise ValueError(f'"{text.strip()}" is no time: write 44:10, or 1:35:20 with hours.')
+    numbers = [int(part) for part in parts]
+    if any(number > 59 for number in numbers[1:]):
+        raise ValueError(f'"{text.strip()}" has over 59 minutes or seconds: write 44:10.')
+    total = 0
+    for number in numbers:
+        total = total * 60 + number
+    return float(total)
+
+
+class Page(QWidget):
+    """Fields that ask for one thing; ``edited`` when any of them changes."""
+
+    edited = Signal()
+
+    def finder(self, start: date) -> Finder:
+        """What to ask the library for, from what is typed now.
+
+        Raises
+        ------
+        FieldError
+            With what is wrong, an example of right, and the field.
+        """
+        raise NotImplementedError
+
+    def _form(self) -> QFormLayout:
+        form = QFormLayout(self)
+        form.setContentsMargins(0, 12, 0, 4)
+        form.setHorizontalSpacing(theme.current().px(16))
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.FieldsStayAtSizeHint)
+        return form
+
+
+class RacePage(Page):
+    """A race run lately: its distance and time."""
+
+    def __init__(self, units: words.Units, known_maximum: float | None) -> None:
+        super().__init__()
+        self._units, self._known = units, known_maximum
+        self.distance = QComboBox()
+        self.distance.setAccessibleName("Distance of the race")
+        for name, metres in DISTANCES:
+            self.distance.addItem(name, metres)
+        self.distance.setCurrentIndex(1)
+        self.time = QLineEdit()
+        self.time.setAccessibleName("Time of the race")
+        self.time.setPlaceholderText("44:10 or 1:35:20")
+        self.words = Label("", "small", "text_2", wrap=True)
+        form = self._form()
+        form.addRow("Distance", self.distance)
+        form.addRow("Time", self.time)
+        form.addRow(self.words)
+        self.time.textChanged.connect(lambda _: self._changed())
+        self.distance.currentIndexChanged.connect(lambda _: self._changed())
+        self._changed()
+
+    def finder(self, start: date) -> Finder:
+        metres, seconds = self._typed()
+        race = estimate.from_race(metres, seconds)
+        source = f"{self.distance.currentText()} in {self.time.text().strip()}"
+        maximum = self._known
+
+        def find(library: Library) -> DatedThresholds:
+            guess = library.estimate(maximum=maximum, race=race)
+            if guess is None:
+                guess = DatedThresholds(start, race.values, source, True, race.interval)
+            return replace(guess, start=start, source=source)
+
+        return find
+
+    def _typed(self) -> tuple[float, float]:
+        metres = float(self.distance.currentData())
+        try:
+            seconds = duration_of(self.time.text())
+        except ValueError as error:
+            raise FieldError(str(error), self.time) from error
+        try:
+            estimate.from_race(metres, seconds)
+        except ValueError as error:
+            raise FieldError(self._said(str(error), metres, seconds), self.time) from error
+        return metres, seconds
+
+    def _said(self, problem: str, metres: float, seconds: float) -> str:
+        """The problem in the words of the page, with an example of right."""
+        speed = metres / seconds if seconds else 0.0
+        if SLOWEST <= speed <= FASTEST:
+            return f"{problem[:1].upper()}{problem[1:]}."
+        name, time = self.distance.currentText(), self.time.text().strip()
+        return (
+            f"{name} in {time} would be {words.pace(speed, self._units)}, which is no running. "
+            "A time is written 44:10, or 1:35:20 with hours."
+        )
+
+    def _changed(self) -> None:
+        self.edited.emit()
+        try:
+            metres, seconds = self._typed()
+        except FieldError:
+            self.words.setText("Written 44:10, or 1:35:20 with hours. Both lines come from it.")
+            return
+        found = estimate.from_race(metres, seconds).values
+        power = physiology.speed_for_duration(seconds, metres, 3600.0)
+        self.words.setText(
+            f"Pace for one hour by a power law (good from 3.5 to 230 min): "
+            f"{words.pace(power, self._units)}. With the oxygen-cost model, midway: LT2 about "
+            f"{words.pace(found.lt2_speed or 0, self._units)}, LT1 about "
+            f"{words.pace(found.lt1_speed or 0, self._units)}."
+        )
+
+
+class MaximumPage(Page):
+    """The highest heart rate ever seen, or at least an age."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.maximum = beats_box("Highest heart rate ever seen")
+        self.age = beats_box("Age in years", "not said")
+        self.age.setRange(0, 100)
+        self.age.setSuffix(" years")
+        form = self._form()
+        form.addRow("Highest heart rate ever seen", self.maximum)
+        form.addRow("or age", self.age)
+        form.addRow(
+            Label(
+                "A measured maximum beats a formula: from age alone, one runner in three is more "
+                "than 10 beats away (208 − 0.7 × age; Tanaka and others, 2001).",
+                "small",
+                "text_2",
+                wrap=True,
+            )
+        )
+        for box in (self.maximum, self.age):
+            box.valueChanged.connect(lambda _: self.edited.emit())
+
+    def finder(self, start: date) -> Finder:
+        maximum, half = self.maximum.value(), SEEN
+        source = f"highest heart rate {maximum:.0f} /min"
+        if not maximum:
+            if not self.age.value():
+                raise FieldError(
+                    "Give the highest heart rate, such as 186, or an age, such as 42.",
+                    self.maximum,
+                )
+            maximum, half = physiology.maximal_heart_rate(self.age.value()), FROM_AGE
+            source = f"age {self.age.value():.0f}"
+        try:
+            rates = estimate.heart_rates_from_maximum(maximum, half)
+            check_thresholds(rates.values)
+        except ValueError as error:
+            raise FieldError(f"{error}. Write such as 186.", self.maximum) from error
+
+        def find(library: Library) -> DatedThresholds:
+            guess = library.estimate(maximum=maximum)
+            if guess is None:
+                guess = DatedThresholds(start, rates.values, source, True, rates.interval)
+            interval = {**guess.interval, **rates.interval}
+            return replace(guess, start=start, source=source, interval=interval)
+
+        return find
+
+
+class TypedPage(Page):
+    """The two lines themselves, and the two ends of the heart's range."""
+
+    def __init__(self, units: words.Units, values: Thresholds) -> None:
+        super().__init__()
+        self._units = units
+        self.lt1_pace, self.lt2_pace = QLineEdit(), QLineEdit()
+        self.lt1_hr, self.lt2_hr = beats_box("LT1 heart rate"), beats_box("LT2 heart rate")
+        self.rest, self.top = beats_box("Resting heart rate"), beats_box("Highest heart rate")
+        form = self._form()
+        for name, pace, speed, box in (
+            ("LT1", self.lt1_pace, values.lt1_speed, self.lt1_hr),
+            ("LT2", self.lt2_pace, values.lt2_speed, self.lt2_hr),
+        ):
+            pace.setPlaceholderText("5:20")
+            pace.setAccessibleName(f"{name} pace, minutes per {units}")
+            pace.setText("" if speed is None else words.bare_pace(speed, units))
+            pace.textChanged.connect(lambda _: self.edited.emit())
+            form.addRow(name, _pair(pace, Label(words.PACE_WORDS[units], "small", "text_2"), box))
+        form.addRow("Resting heart rate", self.rest)
+        form.addRow("Highest heart rate", self.top)
+        for field, beats in (
+            (self.lt1_hr, values.lt1_hr),
+            (self.lt2_hr, values.lt2_hr),
+            (self.rest, values.hr_rest),
+            (self.top, values.hr_max),
+        ):
+            field.setValue(round(beats) if beats is not None else 0)
+            field.valueChanged.connect(lambda _: self.edited.emit())
+
+    def finder(self, start: date) -> Finder:
+        values = Thresholds(
+            lt1_hr=self.lt1_hr.value() or None,
+            lt2_hr=self.lt2_hr.value() or None,
+            lt1_speed=self._speed(self.lt1_pace),
+            lt2_speed=self._speed(self.lt2_pace),
+            hr_rest=self.rest.value() or None,
+            hr_max=self.top.value() or None,
+        )
+        if values.lt1_speed and values.lt2_speed and values.lt1_speed >= values.lt2_speed:
+            pair = [words.bare_pace(v, self._units) for v in (values.lt1_speed, values.lt2_speed)]
+            raise FieldError(
+                f"LT1 must be slower than LT2: {pair[0]} and {pair[1]}. "
+                "Right would be 5:20 and 4:30.",
+                self.lt1_pace,
+            )
+        try:
+            check_thresholds(values)
+        except ValueError as error:
+            raise FieldError(*self._beats_error(values, str(error))) from error
+        return lambda _library: DatedThresholds(start, values, "typed")
+
+    def _beats_error(self, values: Thresholds, problem: str) -> tuple[str, QWidget]:
+        """The problem in the words of the page, and its field."""
+        fields: dict[str, QWidget] = {
+            "lt1_hr": self.lt1_hr,
+            "lt2_hr": self.lt2_hr,
+            "hr_rest": self.rest,
+            "hr_max": self.top,
+            "lt1_speed": self.lt1_pace,
+            "lt2_speed": self.lt2_pace,
+        }
+        named = [name for name in fields if name in problem]
+        # Of a pair that belongs together the missing one is the wrong one.
+        wrong = next((n for n in named if getattr(values, n) is None), next(iter(named), ""))
+        said = problem
+        for name, word in (
+            ("lt1_hr", "LT1 heart rate"),
+            ("lt2_hr", "LT2 heart rate"),
+            ("hr_rest", "resting heart rate"),
+            ("hr_max", "highest heart rate"),
+            ("lt1_speed", "LT1 pace"),
+            ("lt2_speed", "LT2 pace"),
+        ):
+            said = said.replace(name, word)
+        example = "Right would be LT1 5:20 and 150, LT2 4:30 and 170."
+        return f"{said[:1].upper()}{said[1:]}. {example}", fields.get(wrong, self.lt1_pace)
+
+    def _speed(self, field: QLineEdit) -> float | None:
+        text = field.text().strip().removesuffix(f"/{self._units}").strip()
+        if not text:
+            return None
+        try:
+            return speed_of(f"{text}/{self._units}")
+        except ValueError as error:
+            raise FieldError(f'"{text}" is no pace: write 5:20.', field) from error
+
+
+def _pair(pace: QLineEdit, unit: Label, box: QDoubleSpinBox) -> QWidget:
+    holder = QWidget()
+    row = FlowLayout(holder)
+    left = QWidget()
+    line = QHBoxLayout(left)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.addWidget(pace)
+    line.addWidget(unit)
+    row.addWidget(left)
+    row.addWidget(box)
+    return holder

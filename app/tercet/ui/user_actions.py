@@ -1,0 +1,135 @@
+"""What a user does to the store: done in its thread, told by the undo bar, taken back by Undo."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from typing import Any
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtWidgets import QWidget
+
+from tercet.domain import Block, Changes, Race
+from tercet.library import operations
+from tercet.library.library import Library
+from tercet.library.views import SessionView
+from tercet.store import queries
+from tercet.store.database import Store
+from tercet.ui import words
+from tercet.ui.jobs import Answers
+from tercet.ui.undo_bar import UndoBar
+
+
+class Actions(QObject):
+    """One method for each thing a user does; ``changed`` says that there is something to show."""
+
+    changed = Signal(object)  # Changes
+
+    def __init__(
+        self, library: Library, answers: Answers, undo_bar: UndoBar, window: QWidget
+    ) -> None:
+        super().__init__(window)
+        self._library, self._answers, self._window = library, answers, window
+        self._undo_bar = undo_bar
+        self._asking = False
+        undo_bar.undo_asked.connect(self.undo)
+        undo_bar.redo_asked.connect(self.redo)
+
+    def do(
+        self, call: Callable[..., Changes | None], *args: Any, quiet: bool = False, said: str = ""
+    ) -> None:
+        """Run one action in the store's thread, say what was done, and offer to undo it."""
+
+        def then(changes: Changes | None) -> None:
+            if changes is not None:
+                if changes.step and not quiet:
+                    self._undo_bar.say(said or changes.step)
+                self.changed.emit(changes)
+
+        self._answers.when(self._library.submit(call, *args), then)
+
+    def undo(self) -> None:
+        """Take back the last step."""
+        self._step(operations.undo, "Taken back", self._undo_bar.say_undone)
+
+    def redo(self) -> None:
+        """Bring back the last undone step."""
+        self._step(operations.redo, "Done again", self._undo_bar.say)
+
+    def _step(
+        self, call: Callable[[Store], Changes | None], done: str, say: Callable[[str], None]
+    ) -> None:
+        def then(changes: Changes | None) -> None:
+            if changes is not None:
+                say(f"{done}: {changes.step[:1].lower()}{changes.step[1:]}")
+                self.changed.emit(changes)
+
+        self._answers.when(self._library.submit(call), then)
+
+    def delete(self, session: SessionView) -> None:
+        """Delete a session; undo brings it back."""
+        said = f"Deleted: {session.name}, {words.short_day(session.day)}"
+        self.do(operations.delete_runs, [session.id], said=said)
+
+    def set_note(self, run_id: int, text: str) -> None:
+        """Keep a note."""
+        self.do(operations.set_note, run_id, text, quiet=True)
+
+    def set_effort(self, run_id: int, effort: int | None) -> None:
+        """Keep the effort said."""
+        self.do(operations.set_effort, run_id, effort, quiet=True)
+
+    def set_kind(self, run_id: int, kind: str) -> None:
+        """Say of what kind a session is."""
+        sport, detail = ("other", "") if kind == "other sport" else ("running", kind)
+        self.do(operations.set_kind, [run_id], sport, "" if detail == "running" else detail)
+
+    def skip(self, content: str) -> None:
+        """Put a file that needs a look out of sight."""
+        self.do(operations.put_away, content)
+
+    def leave_estimate(self) -> None:
+        """Put the strip with estimated thresholds away for some weeks."""
+        now = datetime.now().isoformat(timespec="seconds")
+        self.do(operations.set_setting, "estimate_left", now, quiet=True)
+
+    def edit_thresholds(self, page: Any = "typed") -> None:
+        """Open the thresholds dialog, once the store has said what is in force."""
+        from tercet.ui.thresholds_dialog import ThresholdsDialog
+
+        self._open(
+            queries.thresholds,
+            lambda entries: ThresholdsDialog(self._library, entries, page, parent=self._window),
+        )
+
+    def edit_plan(self) -> None:
+        """Open the dialog for blocks and races."""
+        from tercet.ui.plan_dialog import PlanDialog
+
+        self._open(_plan, lambda plan: PlanDialog(self._library, plan[0], plan[1], self._window))
+
+    def _open(self, question: Callable[[Store], Any], dialog: Callable[[Any], Any]) -> None:
+        """Open a dialog over what the store answers; asked for twice, it opens once."""
+        if self._asking:
+            return
+        self._asking = True
+
+        def then(found: Any) -> None:
+            made = dialog(found)
+            made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+            made.applied.connect(self._applied)
+            made.open()
+            self._asking = False
+
+        def failed(_: BaseException) -> None:
+            self._asking = False
+
+        self._answers.when(self._library.submit(question), then, failed)
+
+    def _applied(self, changes: Changes) -> None:
+        self._undo_bar.say(changes.step)
+        self.changed.emit(changes)
+
+
+def _plan(store: Store) -> tuple[list[Block], list[Race]]:
+    return queries.blocks(store), queries.races(store)
