@@ -12,12 +12,12 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import fitdecode
+from tests.bench.timing import Figure, once, pair, process
 
 from tercet import formats, resources
 from tercet.domain import Recording
 from tercet.library import reading, season, season_file
 from tercet.library.library import Library
-from tests.bench.timing import Figure, once, pair, process
 
 #: Runs in the store for the season's figures: ten years of 300.
 MANY_RUNS = 3000
@@ -112,7 +112,9 @@ def many_runs(folder: Path) -> Iterator[Figure]:
         back = made // len(rows) * 168
         for row in rows[: MANY_RUNS - made]:
             copy = list(row[1:])
-            copy[day - 1] = db.execute("SELECT date(?, ?)", (row[day], f"-{back} days")).fetchone()[0]
+            copy[day - 1] = db.execute("SELECT date(?, ?)", (row[day], f"-{back} days")).fetchone()[
+                0
+            ]
             copy[start - 1] = row[start] - back * 86400
             marks = ", ".join("?" for _ in copy)
             number = db.execute(

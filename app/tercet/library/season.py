@@ -62,13 +62,25 @@ def _sum(parts: Sequence[Five]) -> Five:
 
 
 def session_views(store: Store) -> list[SessionView]:
-    """All sessions, oldest first."""
+    """All sessions, oldest first; on a race day the longest run bears the race's name."""
+    rows = queries.sessions(store)
+    races = {race.day.isoformat(): race.name for race in queries.races(store)}
+    longest: dict[str, tuple[float, int]] = {}
+    for row in rows:
+        if row["day"] in races and row["sport"] == "running":
+            longest[row["day"]] = max(
+                longest.get(row["day"], (0.0, 0)), (row["moving_s"], row["id"])
+            )
+    raced = {run: races[day] for day, (_, run) in longest.items()}
     return [
         SessionView(
             id=row["id"],
             day=date.fromisoformat(row["day"]),
             start=localtime.local_time(row["start_utc"], row["utc_offset_s"]),
-            name=row["name"] or row["words"] or _default_name(row["sport"], row["kind"]),
+            name=row["name"]
+            or raced.get(row["id"])
+            or row["words"]
+            or _default_name(row["sport"], row["kind"]),
             sport=row["sport"],
             kind=row["kind"],
             seconds=_five(row, queries.SECONDS),
@@ -83,7 +95,7 @@ def session_views(store: Store) -> list[SessionView]:
             repetitions=row["words"] or "",
             estimated=bool(row["estimated"]),
         )
-        for row in queries.sessions(store)
+        for row in rows
     ]
 
 

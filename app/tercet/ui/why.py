@@ -24,11 +24,13 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
     shade = Shade(int(trace.shades[second]))
     if shade is Shade.NOT_RUNNING:
         return f"{at}: not running (standing, walking slowly, or the timer stood still)."
+    evidence = Evidence(detail.evidence[second])
+    if evidence is Evidence.WORD:
+        return f"{at}: {_SHADE[shade].lower()} by what you wrote; nothing was measured."
     values = detail.thresholds
     if shade is Shade.UNJUDGED or values is None:
         return f"{at}: not judged, for there are no thresholds or no speed and heart rate here."
     about = "about " if detail.estimated else ""
-    evidence = Evidence(detail.evidence[second])
     beats = float(trace.heart_rate[second])
     level = float(trace.level_speed[second])
     heart = "" if math.isnan(beats) else f"; heart rate {beats:.0f} /min"

@@ -1,0 +1,59 @@
+"""'Why this shade?' answers in a sentence with its numbers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from tercet import resources
+from tercet.engine import LETTERS
+from tercet.library import season
+from tercet.library.library import Library
+from tercet.ui.why import why
+
+
+@pytest.fixture
+def three(tmp_path: Path) -> Iterator[Library]:
+    """A repetition session and a diary."""
+    library = Library(tmp_path / "store")
+    samples = resources.samples()
+    library.take_in(
+        [samples / "season.toml", samples / "2026-04-14-1843.fit", samples / "diary-week.txt"]
+    )
+    yield library
+    library.close()
+
+
+def test_every_second_of_a_run_has_an_answer_that_fits_its_shade(three: Library) -> None:
+    run = three.call(season.session_views)[0]
+    detail = three.call(season.session_detail, run.id)
+    assert detail is not None and detail.thresholds is not None
+    said = {"E": "easy", "M": "moderate", "H": "hard", "R": "not running", "U": "not judged"}
+    seen = set()
+    for second, shade in enumerate(detail.trace.shades.tolist()):
+        answer = why(detail, second)
+        assert said[LETTERS[shade]] in answer
+        seen.add(LETTERS[shade])
+    assert {"E", "H"} <= seen
+    easy = why(detail, 600)
+    assert "slower than 5:39" in easy and "/min" in easy
+    assert "about" not in easy
+
+
+def test_a_diary_says_that_nothing_was_measured(three: Library) -> None:
+    written = [item for item in three.call(season.session_views) if item.hr_mean is None]
+    assert len(written) == 5
+    detail = three.call(season.session_detail, written[0].id)
+    assert detail is not None
+    assert "by what you wrote" in why(detail, 60)
+    assert why(detail, 10**6) == ""
+
+
+def test_a_race_day_names_its_longest_run(tmp_path: Path) -> None:
+    library = Library(tmp_path / "store")
+    samples = resources.samples()
+    library.take_in([samples / "season.toml", samples / "2026-07-26-0920.fit"])
+    assert [item.name for item in library.call(season.session_views)] == ["Corvaleta Harbour 10"]
+    library.close()
