@@ -54,7 +54,14 @@ def write(
 def _go(app: QApplication, window: MainWindow, name: str) -> None:
     page = window.season_page
     if name == "session":
-        window.show_view("session")
+        # The session with the most repetitions shows the most of a page.
+        view = window.view
+        sessions = view.sessions if view is not None else ()
+        telling = [item for item in sessions if item.repetitions and item.hr_mean is not None]
+        if telling:
+            window.sessions.open(max(telling, key=lambda item: item.seconds[2]).id)
+        else:
+            window.show_view("session")
         _until(app, lambda: window.pages.currentWidget() is window.session_page)
     else:
         window.show_view("season")
