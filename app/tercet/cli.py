@@ -316,8 +316,9 @@ def _write_words(rows: Sequence[dict[str, Any]], out: TextIO) -> None:
     sums = [sum(row[key] for row in judged) for key in ("easy_s", "moderate_s", "hard_s")]
     if sum(sums):
         share = 100 * sums[0] / sum(sums)
+        runs = "1 run" if len(judged) == 1 else f"{len(judged)} runs"
         out.write(
-            f"{len(judged)} runs: easy {clock(sums[0])}, moderate {clock(sums[1])}, "
+            f"{runs}: easy {clock(sums[0])}, moderate {clock(sums[1])}, "
             f"hard {clock(sums[2])}; {share:.1f} % easy\n"
         )
 

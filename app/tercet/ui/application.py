@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import subprocess
-import sys
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -32,8 +30,3 @@ def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
     main.take_in(list(paths))
     main.show()
     return app.exec()
-
-
-def start_example() -> None:
-    """Open the example season in a window and a store of its own."""
-    subprocess.Popen([sys.executable, "-m", "tercet", "--demo"], start_new_session=True)

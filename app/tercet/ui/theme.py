@@ -109,6 +109,7 @@ class _Look(QObject):
         self.theme = Theme()
         self.follows = False
         self.listening = False
+        self.dressed = False
 
 
 _look = _Look()
@@ -162,7 +163,9 @@ def apply(
         is_dark = dark
     theme = Theme(is_dark, float(scale), texture)
     _look.theme = theme
-    app.setStyle("Fusion")
+    if not _look.dressed:
+        app.setStyle("Fusion")
+        _look.dressed = True
     app.setPalette(theme.palette())
     app.setStyleSheet(theme.style_sheet())
     # After the style sheet: putting the first one on resets the fonts of single classes.

@@ -14,7 +14,7 @@ from tercet.library.importing import Progress, Report
 from tercet.library.library import Library
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
-from tercet.ui import theme
+from tercet.ui import example, theme
 from tercet.ui.empty_page import EmptyPage
 from tercet.ui.focus_ring import FocusRing
 from tercet.ui.foot import Foot
@@ -94,7 +94,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         self.empty.choose_asked.connect(self.imports.choose_files)
         self.empty.folder_asked.connect(self.imports.choose_folder)
-        self.empty.example_asked.connect(_open_example)
+        self.empty.example_asked.connect(example.start)
         self.empty.plan_asked.connect(self.acts.edit_plan)
         self.empty.size_chosen.connect(lambda size: self.look.choose(size=size))
         self.imports.begun.connect(self._import_begun)
@@ -363,12 +363,6 @@ class MainWindow(QMainWindow):
             self._settings.setValue("session", chosen if chosen is not None else -1)
         self._settings.sync()
         super().closeEvent(event)
-
-
-def _open_example() -> None:
-    from tercet.ui import application
-
-    application.start_example()
 
 
 def made_from_words(session: SessionView, detail: SessionDetail) -> str:
