@@ -109,7 +109,6 @@ class _Look(QObject):
         self.theme = Theme()
         self.follows = False
         self.listening = False
-        self.dressed = False
 
 
 _look = _Look()
@@ -163,9 +162,9 @@ def apply(
         is_dark = dark
     theme = Theme(is_dark, float(scale), texture)
     _look.theme = theme
-    if not _look.dressed:
-        app.setStyle("Fusion")
-        _look.dressed = True
+    # Anew each time, though it costs some 40 ms: with the style set only once, setStyleSheet was
+    # seen to crash after many windows had come and gone.
+    app.setStyle("Fusion")
     app.setPalette(theme.palette())
     app.setStyleSheet(theme.style_sheet())
     # After the style sheet: putting the first one on resets the fonts of single classes.
