@@ -42,6 +42,21 @@ def test_every_second_of_a_run_has_an_answer_that_fits_its_shade(three: Library)
     assert "about" not in easy
 
 
+def test_the_pace_that_is_named_fits_the_words_about_it(three: Library) -> None:
+    run = three.call(season.session_views)[0]
+    detail = three.call(season.session_detail, run.id)
+    assert detail is not None and detail.thresholds is not None
+    lt1, lt2 = detail.thresholds.lt1_speed, detail.thresholds.lt2_speed
+    assert lt1 and lt2
+    for second, level in enumerate(detail.trace.level_speed.tolist()):
+        answer = why(detail, second)
+        if "on level ground" not in answer:
+            continue
+        assert ("slower than" in answer) == (level < lt1)
+        assert ("faster than" in answer) == (level >= lt2)
+        assert ("between" in answer) == (lt1 <= level < lt2)
+
+
 def test_a_diary_says_that_nothing_was_measured(three: Library) -> None:
     written = [item for item in three.call(season.session_views) if item.hr_mean is None]
     assert len(written) == 5

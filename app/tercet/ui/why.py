@@ -42,14 +42,19 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
     if values.lt1_speed and values.lt2_speed and not math.isnan(level):
         lt1 = f"{about}{words.bare_pace(values.lt1_speed, units)}"
         lt2 = f"{about}{words.bare_pace(values.lt2_speed, units)}"
-        against = {
-            Shade.EASY: f"slower than {lt1}",
-            Shade.MODERATE: f"between {lt1} and {lt2}",
-            Shade.HARD: f"faster than {lt2}",
-        }[shade]
-        moved = " with what heart rate says of ground and wind" if evidence is Evidence.BOTH else ""
-        return (
-            f"{at}: {_SHADE[shade].lower()}, {words.pace(level, units)} on level ground{moved}, "
-            f"{against}{heart}."
-        )
+        alone, against = Shade.MODERATE, f"between {lt1} and {lt2}"
+        if level < values.lt1_speed:
+            alone, against = Shade.EASY, f"slower than {lt1}"
+        elif level >= values.lt2_speed:
+            alone, against = Shade.HARD, f"faster than {lt2}"
+        paced = f"{words.pace(level, units)} on level ground"
+        if alone is not shade:
+            weighed = "heart rate and the running around it" if heart else "the running around it"
+            return (
+                f"{at}: {_SHADE[shade].lower()}. Its pace alone, {paced}, would be "
+                f"{_SHADE[alone].lower()} ({against}); weighed with {weighed} it is more likely "
+                f"{_SHADE[shade].lower()}{heart}."
+            )
+        moved = ", borne out by heart rate" if evidence is Evidence.BOTH else ""
+        return f"{at}: {_SHADE[shade].lower()}, {paced}, {against}{moved}{heart}."
     return f"{at}: {_SHADE[shade].lower()}{heart}."
