@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -13,6 +14,14 @@ from tercet import resources
 from tercet.library.library import Library
 from tercet.ui import theme
 from tercet.ui.window import MainWindow
+
+
+@pytest.fixture(autouse=True)
+def collecting_in_this_thread() -> Iterator[None]:
+    """Collect cycles between tests, here: in another thread it would delete widgets there."""
+    gc.disable()  # and not enabled again: fixtures of other scopes run threads as well
+    yield
+    gc.collect()
 
 
 @pytest.fixture

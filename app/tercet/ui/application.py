@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 
 from tercet.library.library import Library
 from tercet.ui import window
+from tercet.ui.collector import Collector
 
 
 def application() -> QApplication:
@@ -25,6 +26,7 @@ def application() -> QApplication:
 def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
     """Open the window over a library; gives the exit code."""
     app = application()
+    Collector(app)
     main = window.MainWindow(library, demo=demo)
     main.look.apply()
     main.take_in(list(paths))

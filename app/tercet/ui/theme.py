@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -163,20 +162,6 @@ def apply(
         is_dark = dark
     theme = Theme(is_dark, float(scale), texture)
     _look.theme = theme
-    # Qt walks over all widgets here and calls back into Python; a collection in between could
-    # delete widgets under its feet, which was seen to crash after many windows had come and gone.
-    collecting = gc.isenabled()
-    gc.disable()
-    try:
-        _put_on(app, theme)
-    finally:
-        if collecting:
-            gc.enable()
-    changed.emit(theme)
-    return theme
-
-
-def _put_on(app: QApplication, theme: Theme) -> None:
     app.setStyle("Fusion")
     app.setPalette(theme.palette())
     app.setStyleSheet(theme.style_sheet())
@@ -189,6 +174,8 @@ def _put_on(app: QApplication, theme: Theme) -> None:
     ):
         # The binding takes text here, though its types say bytes.
         app.setFont(theme.font(role), widget)  # type: ignore[arg-type]
+    changed.emit(theme)
+    return theme
 
 
 def _system_changed(app: QApplication) -> None:
