@@ -7,11 +7,18 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import QDate, Qt
-from PySide6.QtWidgets import QComboBox, QDialog, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QDoubleSpinBox,
+    QLineEdit,
+    QPushButton,
+    QWidget,
+)
 from tests.ui.hands import by_key
 
 from tercet import resources
-from tercet.domain import DatedThresholds
+from tercet.domain import DatedThresholds, Race
 from tercet.engine import Thresholds
 from tercet.library import operations, season
 from tercet.library.library import Library
@@ -65,7 +72,7 @@ def test_a_race_is_previewed_used_taken_back_and_used_again(qtbot, window, libra
     qtbot.keyClicks(dialog.race.time, "44:10")
     assert "LT2 about" in dialog.race.words.text()
     preview = previewed(qtbot, dialog)
-    assert dialog.change.isVisible() and "judged anew" in dialog.change.words.text()
+    assert dialog.change.isVisible() and " change" in dialog.change.words.text()
     assert sums(library) == pytest.approx(before), "a preview changes nothing"
     with qtbot.waitSignal(window.season_shown, timeout=10_000):
         press(qtbot, dialog.use)
@@ -250,6 +257,19 @@ def cell(dialog: PlanDialog, row: int, column: int) -> QWidget:
 def set_day(field: QWidget, day: date) -> None:
     assert isinstance(field, DayEdit)
     field.setDate(QDate(day.year, day.month, day.day))
+
+
+def test_saving_keeps_a_race_distance_nobody_touched_to_the_metre(qtbot, library) -> None:
+    half = Race(date(2026, 9, 27), "Half", 21097.5)
+    library.call(operations.set_plan, [], [half])
+    stored = library.call(queries.races)
+    dialog = PlanDialog(library, [], stored)
+    qtbot.addWidget(dialog)
+    assert dialog.wanted_races() == stored
+    distance = dialog.races.cellWidget(0, 2)
+    assert isinstance(distance, QDoubleSpinBox)
+    distance.setValue(10.0)
+    assert dialog.wanted_races()[0].distance_m == 10_000.0
 
 
 def test_a_block_and_a_race_are_added_named_and_saved(qtbot, window, library) -> None:

@@ -74,10 +74,10 @@ class ChangePart(QWidget):
             )
             stair.setAccessibleName(f"{name}: {label.text()}")
         self._result.setVisible(bool(preview.judgements))
-        runs = "1 run is" if preview.changed == 1 else f"{preview.changed} runs are"
+        runs = "1 run changes" if preview.changed == 1 else f"{preview.changed} runs change"
         lines = self._lines(preview)
         self.words.setText(
-            f"{lines} {runs} judged anew. The change can be undone with Ctrl+Z."
+            f"{lines} Of {len(preview.judgements)}, {runs}. It can be undone with Ctrl+Z."
             if preview.judgements
             else f"{lines} There are no runs yet; new ones will be judged by these."
         )

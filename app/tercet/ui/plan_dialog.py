@@ -173,6 +173,11 @@ class PlanDialog(QDialog):
         distance.setDecimals(2)
         distance.setSpecialValueText("not said")
         distance.setValue((race.distance_m or 0) / 1000)
+        # What is shown is rounded; a distance nobody touched is kept to the metre.
+        distance.setProperty("metres", race.distance_m)
+        distance.valueChanged.connect(
+            lambda value: distance.setProperty("metres", value * 1000 or None)
+        )
         for column, (cell, said) in enumerate(
             (
                 (name, "Race name"),
@@ -264,7 +269,7 @@ class PlanDialog(QDialog):
                 Race(
                     _day(day),
                     name.text().strip() or "Race",
-                    distance.value() * 1000 or None,
+                    distance.property("metres"),
                     name.property("key"),
                 )
             )
