@@ -372,9 +372,9 @@ def redo(store: Store) -> Changes | None:
 def _changes(step: Step) -> Changes:
     tables = step.tables
     return Changes(
-        runs=bool(tables & {"run", "judgement", "attachment"}),
-        thresholds="threshold" in tables,
-        plan=bool(tables & {"block", "race"}),
+        runs=bool(tables & {"run", "judgement", "attachment", "correction"}),
+        thresholds=bool(tables & {"threshold", "test"}),
+        plan=bool(tables & {"block", "race", "planned"}),
         files="file" in tables,
         settings="setting" in tables,
         step=step.name,

@@ -46,6 +46,37 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
             id INTEGER PRIMARY KEY AUTOINCREMENT, day TEXT NOT NULL, name TEXT NOT NULL,
             distance_m REAL)""",
     ),
+    (
+        # Shares by which a block is judged sum to 1; measure: time or metres; weekly in s or m.
+        "ALTER TABLE block ADD COLUMN moderate_target REAL",
+        "ALTER TABLE block ADD COLUMN hard_target REAL",
+        "ALTER TABLE block ADD COLUMN measure TEXT NOT NULL DEFAULT 'time'",
+        "ALTER TABLE block ADD COLUMN weekly REAL",
+        "ALTER TABLE race ADD COLUMN goal_s REAL",
+        "ALTER TABLE race ADD COLUMN main INTEGER NOT NULL DEFAULT 0",
+        # change: step, or linear from the entry before
+        "ALTER TABLE threshold ADD COLUMN change TEXT NOT NULL DEFAULT 'step'",
+        "ALTER TABLE threshold ADD COLUMN top_speed REAL",
+        "ALTER TABLE judgement ADD COLUMN intervals TEXT NOT NULL DEFAULT ''",
+        # When note, effort or kind were last said, ISO 8601 UTC; copies are merged by it.
+        "ALTER TABLE run ADD COLUMN said_at TEXT NOT NULL DEFAULT ''",
+        # A session still to run, in the notation of paper logs.
+        """CREATE TABLE planned (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, day TEXT NOT NULL,
+            place INTEGER NOT NULL DEFAULT 0, notation TEXT NOT NULL,
+            note TEXT NOT NULL DEFAULT '')""",
+        # The runner's word on a stretch of a run [s from its start]; shade: E, M, H, or X for
+        # left out; kind: shade, repetition, belt speed (value in m/s).
+        """CREATE TABLE correction (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, run_id INTEGER NOT NULL, kind TEXT NOT NULL,
+            start_s REAL NOT NULL, end_s REAL NOT NULL, shade TEXT NOT NULL DEFAULT '', value REAL,
+            said_at TEXT NOT NULL)""",
+        "CREATE INDEX correction_run ON correction (run_id)",
+        # A step test, field test or test by ventilation as it was typed; rows as JSON.
+        """CREATE TABLE test (
+            id INTEGER PRIMARY KEY AUTOINCREMENT, day TEXT NOT NULL, kind TEXT NOT NULL,
+            rows TEXT NOT NULL, note TEXT NOT NULL DEFAULT '')""",
+    ),
 )
 
 #: Key columns of the tables that undo follows.
@@ -58,4 +89,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "threshold": ("id",),
     "block": ("id",),
     "race": ("id",),
+    "planned": ("id",),
+    "correction": ("id",),
+    "test": ("id",),
 }

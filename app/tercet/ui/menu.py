@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from tercet.ui.look import LOOKS, SIZES, TEXTURES
+from tercet.ui.pages import of_group
 
 if TYPE_CHECKING:
     from tercet.ui.window import MainWindow
@@ -37,10 +38,16 @@ class Menu:
         menu.addSeparator()
         self._add(menu, "Thresholds…", window.acts.edit_thresholds, "Ctrl+H")
         self._add(menu, "Blocks and races…", window.acts.edit_plan, "Ctrl+B")
+        for group, place in (
+            ("season", window.bar.season_menu),
+            ("runner", window.bar.runner_menu),
+        ):
+            self._pages(place, group)
         menu.addSeparator()
         view = menu.addMenu("View")
         self._add(view, "Season", lambda: window.show_view("season"), "Ctrl+1")
         self._add(view, "Session", lambda: window.show_view("session"), "Ctrl+2")
+        self._pages(view, "view")
         self._add(view, "Next pane", window.next_pane, "F6")
         look = window.look
         self._choices(view, LOOKS, lambda: look.name, lambda key: look.choose(name=key))
@@ -56,6 +63,16 @@ class Menu:
         for action, word, name in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
             action.setEnabled(name is not None)
             action.setText(f"{word}: {name}" if name else word)
+
+    def _pages(self, menu: QMenu, group: str) -> None:
+        """An entry for each further page that is reached from here."""
+        for entry in of_group(group):
+            self._add(
+                menu,
+                entry.title,
+                lambda key=entry.key: self._window.show_view(key),  # type: ignore[misc]
+                entry.keys or None,
+            )
 
     def _add(
         self, menu: QMenu, text: str, call: Callable[[], Any], keys: Keys | None = None

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QStackedWidget
 
@@ -12,6 +10,7 @@ from tercet.library.library import Library
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
 from tercet.ui.jobs import Answers
+from tercet.ui.made_from import made_from_words
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.session_page import SessionPage
 from tercet.ui.why import why
@@ -27,10 +26,9 @@ class SessionFlow(QObject):
         pages: QStackedWidget,
         season_page: SeasonPage,
         page: SessionPage,
-        made_from: Callable[[SessionView, SessionDetail], str],
     ) -> None:
         super().__init__(page)
-        self._library, self._answers, self._made_from = library, answers, made_from
+        self._library, self._answers = library, answers
         self._pages, self._season_page, self._page = pages, season_page, page
         self._view: SeasonView | None = None
         self._drawn: SessionView | None = None
@@ -81,7 +79,7 @@ class SessionFlow(QObject):
             detail.trace,
             block_name=block,
             week_number=week,
-            made_from=self._made_from(session, detail),
+            made_from=made_from_words(session, detail),
             mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
             has_previous=view.sessions[0].id != session.id,
             has_next=view.sessions[-1].id != session.id,

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QWidget
+from PySide6.QtCore import QPointF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QSizePolicy, QWidget
 
 from tercet.ui import theme
-from tercet.ui.widgets import ElidedLabel, Label, button
+from tercet.ui.pages import PAGES, of_group
+from tercet.ui.widgets import Label, button
 
 VIEWS = (("season", "Season"), ("session", "Session"))
+#: Beside a name: its margins and the mark of the menu. [px]
+ROOM = 40
 
 
 class ViewButton(QPushButton):
@@ -35,6 +38,56 @@ class ViewButton(QPushButton):
             painter.fillRect(foot, look.color("text"))
 
 
+class NameButton(ViewButton):
+    """A name with a menu of the pages that belong to it; gives way with an ellipsis."""
+
+    def __init__(self) -> None:
+        super().__init__("")
+        self.setAutoExclusive(False)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+
+    def name(self, text: str) -> None:
+        """Show another name; without pages it is not to be pressed."""
+        menu = self.menu()
+        self.setText(text)
+        self.setToolTip(text)
+        self.setEnabled(menu is not None and not menu.isEmpty())
+        self.setVisible(bool(text))
+
+    def sizeHint(self) -> QSize:
+        """Room for the name and its mark."""
+        width = self.fontMetrics().horizontalAdvance(self.text()) + ROOM
+        return QSize(width, super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:
+        """A few letters wide."""
+        narrow = self.fontMetrics().averageCharWidth() * 6 + ROOM
+        return QSize(min(narrow, self.sizeHint().width()), super().sizeHint().height())
+
+    def nextCheckState(self) -> None:
+        """Pressing it opens the menu; only the page in view marks it."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the name, a small mark for the menu, and the bar."""
+        look = theme.current()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setFont(look.font("body_bold"))
+        painter.setPen(look.color("text"))
+        room = self.rect().adjusted(12, 0, -12 if not self.isEnabled() else -24, 0)
+        shown = self.fontMetrics().elidedText(
+            self.text(), Qt.TextElideMode.ElideRight, room.width()
+        )
+        painter.drawText(room, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, shown)
+        if self.isEnabled():
+            x, y = self.width() - 18, self.height() / 2
+            painter.setPen(QPen(look.color("text_2"), 1.4))
+            painter.drawPolyline([QPointF(x, y - 2), QPointF(x + 4, y + 2), QPointF(x + 8, y - 2)])
+        if self.isChecked():
+            foot = self.rect().adjusted(8, self.height() - 4, -8, 0)
+            painter.fillRect(foot, look.color("text"))
+
+
 class TopBar(QWidget):
     """Says where one is and leads elsewhere."""
 
@@ -50,15 +103,23 @@ class TopBar(QWidget):
         line.addWidget(Label("Tercet", "page_title"))
         line.addSpacing(20)
         self._views: dict[str, ViewButton] = {}
-        for key, word in VIEWS:
+        further = tuple((entry.key, entry.title) for entry in of_group("view"))
+        for key, word in (*VIEWS, *further):
             made = ViewButton(word)
             made.clicked.connect(lambda _=False, key=key: self.view_asked.emit(key))
             self._views[key] = made
             line.addWidget(made)
         line.addStretch(1)
-        self.runner = ElidedLabel("", "body_bold")
-        self.runner.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        line.addWidget(self.runner, 4)
+        self.season, self.runner = NameButton(), NameButton()
+        self.season_menu, self.runner_menu = QMenu(self), QMenu(self)
+        for made, menu, about in (
+            (self.season, self.season_menu, "Pages of the season"),
+            (self.runner, self.runner_menu, "Pages of the runner"),
+        ):
+            menu.setAccessibleName(about)
+            made.setMenu(menu)
+            made.setAccessibleName(about)
+            line.addWidget(made)
         self.menu_button = QPushButton("Menu")
         self.menu_button.setProperty("flat", True)
         self.menu_button.setShortcut("F10")
@@ -75,21 +136,33 @@ class TopBar(QWidget):
 
     def set_runner(self, name: str) -> None:
         """Name whose season it is."""
-        self.runner.setText(name)
+        self.runner.name(name)
+
+    def set_season_name(self, name: str) -> None:
+        """Name the season."""
+        self.season.name(name)
 
     def set_current(self, key: str) -> None:
-        """Mark the current view."""
-        self._views[key].setChecked(True)
+        """Mark the current view, or the name it is reached from."""
+        groups = {entry.key: entry.group for entry in PAGES}
+        for made in (*self._views.values(), self.season, self.runner):
+            made.setAutoExclusive(False)
+        for name, view in self._views.items():
+            view.setChecked(name == key)
+            view.setAutoExclusive(True)
+        self.season.setChecked(groups.get(key) == "season")
+        self.runner.setChecked(groups.get(key) == "runner")
 
     def set_views(self, season: bool, session: bool) -> None:
         """Say which views have something to show."""
-        self._views["season"].setEnabled(season)
-        self._views["session"].setEnabled(session)
+        for key, made in self._views.items():
+            made.setEnabled(session if key == "session" else season)
 
     @property
     def current(self) -> ViewButton:
         """The current view's word."""
-        return next(made for made in self._views.values() if made.isChecked())
+        every = (*self._views.values(), self.season, self.runner)
+        return next((made for made in every if made.isChecked()), self._views["season"])
 
     def _dress(self, look: theme.Theme) -> None:
         self.setFixedHeight(look.px(52))
@@ -97,3 +170,6 @@ class TopBar(QWidget):
             made.setFont(look.font("body_bold"))
             made.setFixedHeight(look.px(52))
             made.setMinimumWidth(made.fontMetrics().horizontalAdvance(made.text()) + 28)
+        for name in (self.season, self.runner):
+            name.setFont(look.font("body_bold"))
+            name.setFixedHeight(look.px(52))

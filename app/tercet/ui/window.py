@@ -12,8 +12,7 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.importing import Progress, Report
 from tercet.library.library import Library
-from tercet.library.season import SessionDetail
-from tercet.library.views import SeasonView, SessionView
+from tercet.library.views import SeasonView
 from tercet.ui import example, theme
 from tercet.ui.empty_page import EmptyPage
 from tercet.ui.focus_ring import FocusRing
@@ -22,6 +21,8 @@ from tercet.ui.imports_controller import Hover, Imports, local_files
 from tercet.ui.jobs import Answers
 from tercet.ui.look import Look
 from tercet.ui.menu import Menu
+from tercet.ui.page import Context
+from tercet.ui.pages import Pages
 from tercet.ui.panes import focus_next
 from tercet.ui.shown import Shown, everything
 from tercet.ui.top_bar import TopBar
@@ -113,9 +114,7 @@ class MainWindow(QMainWindow):
         self.session_page = session = SessionPage()
         self.pages.addWidget(page)
         self.pages.addWidget(session)
-        self.sessions = SessionFlow(
-            self._library, self._answers, self.pages, page, session, made_from_words
-        )
+        self.sessions = SessionFlow(self._library, self._answers, self.pages, page, session)
         edit = self.acts.edit_thresholds
         page.strip.race_asked.connect(lambda: edit("race"))
         page.strip.maximum_asked.connect(lambda: edit("maximum"))
@@ -133,6 +132,10 @@ class MainWindow(QMainWindow):
         session.kind_changed.connect(self.acts.set_kind)
         self.undo_bar.lie_over(page.key)
         page.restore(self._settings.value("splitter"))
+        context = Context(self._library, self._answers, self.acts, self._settings)
+        self.further = Pages(self.pages, context)
+        self.further.session_asked.connect(self.sessions.open)
+        self.further.page_asked.connect(self.show_view)
         self._ready = True
         self.refresh()
         self.imports.set_ready()
@@ -171,6 +174,8 @@ class MainWindow(QMainWindow):
         self.season_page.set_season(view)
         self.season_page.recordings.set_problems(shown.problems)
         self.bar.set_runner(shown.runner or ("Example season" if self._demo else "Your season"))
+        last = view.sessions[-1].day if view.sessions else view.today
+        self.bar.set_season_name(f"Season {last.year}")
         self._name_window(shown.runner)
         running = self.imports.running
         self.foot.show_counts(view)
@@ -179,7 +184,7 @@ class MainWindow(QMainWindow):
         empty = shown.empty
         self.bar.set_views(not empty, bool(view.sessions))
         if empty and not running:
-            if self.pages.currentWidget() is not self.empty:
+            if self.pages.currentWidget() is not self.empty and self.further.current is None:
                 self.pages.setCurrentWidget(self.empty)
                 self.empty.choose.setFocus(Qt.FocusReason.OtherFocusReason)
         elif self.pages.currentWidget() in (self.blank, self.empty):
@@ -190,6 +195,7 @@ class MainWindow(QMainWindow):
             self._choose_a_session(view)
         judged_anew = before is None or before.thresholds != shown.thresholds
         self.sessions.set_season(view, judged_anew=judged_anew)
+        self.further.set_season(view)
         if self.pages.currentWidget() is self.session_page and self.sessions.current is None:
             self.show_view("season")
         self.menu_entries.name_steps(*self._library.undo_names())
@@ -209,15 +215,23 @@ class MainWindow(QMainWindow):
     def _page_changed(self, _place: int) -> None:
         if self._ready:
             on_session = self.pages.currentWidget() is self.session_page
-            self.bar.set_current("session" if on_session else "season")
+            self.bar.set_current(
+                self.further.current_key or ("session" if on_session else "season")
+            )
 
     def _name_window(self, runner: str) -> None:
         self.setWindowTitle("Example season" if self._demo else runner or "Season")
 
     def show_view(self, name: str) -> None:
-        """Go to "season" or "session"."""
+        """Go to "season", "session" or a further page, by its key."""
         view = self.view
-        if not self._ready or view is None or self.pages.currentWidget() is self.empty:
+        if not self._ready or view is None:
+            return
+        if name not in ("season", "session"):
+            self.further.show(name)
+            return
+        if self._shown is not None and self._shown.empty:
+            self.pages.setCurrentWidget(self.empty)
             return
         sheet = self.season_page.sheet
         if name == "session":
@@ -261,7 +275,7 @@ class MainWindow(QMainWindow):
             page, session = self.season_page, self.session_page
             ring += [page.strip.race, page.sheet, *page.build_up.ring, page.card.open]
             ring += [page.recordings.choose, session.head.kind, session.panel.chart]
-            ring += [session.repetitions.table, session.notes.note]
+            ring += [session.repetitions.table, session.notes.note, *self.further.ring()]
         focus_next(ring)
 
     def delete_session(self) -> None:
@@ -357,37 +371,10 @@ class MainWindow(QMainWindow):
         if self._ready:
             self.session_page.save_now()
             self.season_page.close_quietly()
+            self.further.close_quietly()
             self._ready = False
             self._settings.setValue("splitter", self.season_page.splitter.saveState())
             chosen = self.season_page.sheet.selected_session()
             self._settings.setValue("session", chosen if chosen is not None else -1)
         self._settings.sync()
         super().closeEvent(event)
-
-
-def made_from_words(session: SessionView, detail: SessionDetail) -> str:
-    """Say what a session's shading was made from, and what was remarked."""
-    parts = []
-    if session.sport != "running":
-        parts.append("Not counted as running, so not judged.")
-    elif detail.by_words:
-        about = "estimated " if detail.estimated else ""
-        parts.append("Shaded by the words of the diary.")
-        if detail.thresholds is not None:
-            parts.append(
-                f"Paces, and times or distances not written, by {about}boundaries from "
-                f"{detail.threshold_words}."
-            )
-    elif detail.thresholds is None:
-        parts.append("Not judged: there are no thresholds yet.")
-    else:
-        about = "estimated " if detail.estimated else ""
-        parts.append(
-            f"Shaded by pace and heart rate. Boundaries {about}from {detail.threshold_words}."
-        )
-    parts += detail.remarks
-    if detail.damage:
-        parts.append(detail.damage)
-    if detail.file_name:
-        parts.append(f"File {detail.file_name}.")
-    return " ".join(parts)

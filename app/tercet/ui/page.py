@@ -1,0 +1,46 @@
+"""What every further page of the window has in common: what it is given and may ask for."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QSettings, Signal
+from PySide6.QtWidgets import QWidget
+
+from tercet.library.library import Library
+from tercet.library.views import SeasonView
+from tercet.ui.jobs import Answers
+from tercet.ui.user_actions import Actions
+
+
+@dataclass(frozen=True)
+class Context:
+    """What a page works with."""
+
+    library: Library
+    answers: Answers
+    acts: Actions
+    settings: QSettings
+
+
+class Page(QWidget):
+    """A page that reads from the library by itself; built when it is first shown."""
+
+    session_asked = Signal(int)  # open this session
+    page_asked = Signal(str)  # go to another page, by its key
+
+    def __init__(self, context: Context) -> None:
+        super().__init__()
+        self.context = context
+
+    def refresh(self, view: SeasonView) -> None:
+        """Show what holds now; called when the page is shown and after every change meanwhile."""
+        raise NotImplementedError
+
+    @property
+    def ring(self) -> list[QWidget]:
+        """What F6 goes round on this page, in order."""
+        return [self]
+
+    def close_quietly(self) -> None:
+        """Keep what was typed and stop what runs: the window closes."""

@@ -1,0 +1,96 @@
+"""The further pages of the window: which there are, and building each when it is first shown."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from importlib import import_module
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from tercet.library.views import SeasonView
+from tercet.ui.page import Context, Page
+
+
+@dataclass(frozen=True)
+class Entry:
+    """A page: its key and title, where it is reached, its class, and its keys.
+
+    ``group`` is "view" (a word of the top bar), "runner" (under the runner's name) or "season"
+    (under the season's name). ``place`` is "module:Class", loaded when the page is first shown.
+    """
+
+    key: str
+    title: str
+    group: str
+    place: str
+    keys: str = ""
+
+
+PAGES: tuple[Entry, ...] = ()
+
+
+def of_group(group: str) -> list[Entry]:
+    """The pages reached from one place, in order."""
+    return [entry for entry in PAGES if entry.group == group]
+
+
+class Pages(QObject):
+    """Builds pages, shows them, and tells the one in view of every change."""
+
+    session_asked = Signal(int)
+    page_asked = Signal(str)
+
+    def __init__(self, stack: QStackedWidget, context: Context) -> None:
+        super().__init__(stack)
+        self._stack, self._context = stack, context
+        self._made: dict[str, Page] = {}
+        self._view: SeasonView | None = None
+
+    def set_season(self, view: SeasonView) -> None:
+        """Take another season; the page in view shows it."""
+        self._view = view
+        page = self.current
+        if page is not None:
+            page.refresh(view)
+
+    @property
+    def current(self) -> Page | None:
+        """The page in view, if it is one of these."""
+        shown = self._stack.currentWidget()
+        return shown if isinstance(shown, Page) else None
+
+    @property
+    def current_key(self) -> str:
+        """The key of the page in view, or nothing."""
+        shown = self._stack.currentWidget()
+        return next((key for key, page in self._made.items() if page is shown), "")
+
+    def show(self, key: str) -> None:
+        """Build a page if need be, and bring it to the front."""
+        if self._view is None:
+            return
+        page = self._made.get(key)
+        if page is None:
+            entry = next(entry for entry in PAGES if entry.key == key)
+            module, name = entry.place.split(":")
+            page = getattr(import_module(module), name)(self._context)
+            page.session_asked.connect(self.session_asked)
+            page.page_asked.connect(self.page_asked)
+            page.setObjectName(f"page-{key}")
+            self._made[key] = page
+            self._stack.addWidget(page)
+        page.refresh(self._view)
+        self._stack.setCurrentWidget(page)
+        ring = page.ring
+        (ring[0] if ring else page).setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def ring(self) -> list[QWidget]:
+        """What F6 goes round on the page in view."""
+        page = self.current
+        return page.ring if page is not None else []
+
+    def close_quietly(self) -> None:
+        """Tell every page that the window closes."""
+        for page in self._made.values():
+            page.close_quietly()
