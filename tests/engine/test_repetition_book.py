@@ -22,7 +22,7 @@ def test_lengths(metres: float, place: int) -> None:
 
 
 def test_a_run_of_two_sets() -> None:
-    run = [_rep(200, 40), _rep(198, 38), _rep(202, 40, None), _rep(1000, 200), _rep(90, 0.0)]
+    run = [_rep(200, 40), _rep(198, 38), _rep(202, 40, None), _rep(1000, 200)]
     run += [_rep(400, 100, shade=Shade.MODERATE)]
     short, long = sets_of(run)
     assert (short.length, short.total_m, short.recovery_s) == (1, 600, 60.0)
