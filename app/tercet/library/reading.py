@@ -18,6 +18,7 @@ from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording, Stream
 from tercet.engine import estimate, judging, timeline
 from tercet.engine.cleaning import moving_mean
+from tercet.engine.corrections import Correction, apply_corrections
 from tercet.engine.repetitions import in_words
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
@@ -95,6 +96,7 @@ def judgement_row(judged: engine.Judgement, entry: DatedThresholds | None) -> Ro
         "words": in_words(judged.repetitions),
         "mends": json.dumps(dict(judged.mends)),
         "remarks": json.dumps(list(judged.remarks)),
+        "intervals": json.dumps(judged.intervals),
     }
 
 
@@ -238,25 +240,37 @@ def prepare_page(
 
 
 def stored_judgement(
-    packed: dict[str, bytes], stops: str, entry: DatedThresholds | None, notation: str = ""
+    packed: dict[str, bytes],
+    stops: str,
+    entry: DatedThresholds | None,
+    notation: str = "",
+    corrections: Sequence[Correction] = (),
 ) -> engine.Judgement:
-    """Judge stored streams, or the words of a paper run, again by (other) thresholds."""
+    """Judge stored streams, or the words of a paper run, again by (other) thresholds.
+
+    The runner's corrections are put over the judgement, whatever it has become.
+    """
     if notation:
-        return written.judge(notation, entry)
+        return apply_corrections(written.judge(notation, entry), corrections)
     clock, streams = packing.unpack_streams(packed)
     spans = [(float(a), float(b)) for a, b in json.loads(stops)]
-    return engine.judge(
+    judged = engine.judge(
         engine_streams(streams), clock, entry.values if entry is not None else None, stops=spans
     )
+    return apply_corrections(judged, corrections)
 
 
 def judge_again(
-    packed: dict[str, bytes], stops: str, entry: DatedThresholds | None, notation: str = ""
+    packed: dict[str, bytes],
+    stops: str,
+    entry: DatedThresholds | None,
+    notation: str = "",
+    corrections: Sequence[Correction] = (),
 ) -> Row:
     """Judge a stored run again; gives a judgement row. Runs in worker processes.
 
     For a paper run ``run`` holds what of its own row changes with the thresholds.
     """
-    judged = stored_judgement(packed, stops, entry, notation)
+    judged = stored_judgement(packed, stops, entry, notation, corrections)
     row = judgement_row(judged, entry)
     return {**row, "run": written.figures(notation, judged, entry)} if notation else row
