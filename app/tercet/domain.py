@@ -6,13 +6,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
-import numpy as np
-from numpy.typing import NDArray
+from tercet.engine.shades import Thresholds
 
-from tercet.engine.scale import Thresholds
-
-Floats = NDArray[np.float64]
+if TYPE_CHECKING:
+    from tercet.engine.scale import Floats
 
 #: The streams a recording may carry, with their units inside the program.
 STREAM_UNITS = MappingProxyType(

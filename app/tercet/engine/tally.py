@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from tercet.engine.scale import Floats, Shade
+from tercet.engine.shades import easy_share as easy_share
 
 Key = Literal["run", "day", "week", "season"]
 
@@ -146,16 +147,3 @@ def cumulative_by_day(days: Sequence[date], amounts: ArrayLike, first: date, las
     inside = (offset >= 0) & (offset < count)
     np.add.at(per_day, offset[inside], table[inside])
     return np.vstack((np.zeros((1, columns)), np.cumsum(per_day, axis=0)))
-
-
-def easy_share(seconds: ArrayLike) -> float | None:
-    """Share of easy in what was judged easy, moderate or hard; None where nothing was.
-
-    Parameters
-    ----------
-    seconds : array_like, shape (5,) or (3,)
-        In the order of Shade. [s or m]
-    """
-    three = np.asarray(seconds, dtype=np.float64)[:3]
-    total = float(three.sum())
-    return float(three[0] / total) if total > 0 else None

@@ -10,7 +10,8 @@ from types import MappingProxyType
 import numpy as np
 from numpy.typing import NDArray
 
-from tercet.domain import STREAM_UNITS, Failed, Floats, Lap, Recording, Stream
+from tercet.domain import STREAM_UNITS, Failed, Lap, Recording, Stream
+from tercet.engine.scale import Floats
 from tercet.formats.sports import on_foot
 
 #: Columns of a reader's sample matrix: unix time [s], then every stream in its own unit.

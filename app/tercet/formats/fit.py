@@ -6,7 +6,8 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from tercet.domain import Failed, Floats, Lap, Recording
+from tercet.domain import Failed, Lap, Recording
+from tercet.engine.scale import Floats
 from tercet.formats.assemble import COLUMNS, Draft, assemble, gather
 from tercet.formats.fit_frame import Part, parts
 from tercet.formats.fit_messages import (

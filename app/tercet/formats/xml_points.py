@@ -14,7 +14,8 @@ import numpy as np
 from defusedxml.common import DefusedXmlException
 from defusedxml.ElementTree import DefusedXMLParser
 
-from tercet.domain import Failed, Floats, Recording
+from tercet.domain import Failed, Recording
+from tercet.engine.scale import Floats
 from tercet.formats.assemble import COLUMN, COLUMNS, MAX_SAMPLES, Draft, assemble, gather
 from tercet.formats.values import moment, number
 

@@ -9,17 +9,16 @@ from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 from threading import Event
-from typing import Any, Concatenate, ParamSpec, TypeVar
-
-import numpy as np
+from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
 from tercet.domain import Changes, DatedThresholds
-from tercet.engine import estimate, judging
-from tercet.library import importing, operations, reading
-from tercet.library.importing import Progress, Report
-from tercet.library.reading import Row
+from tercet.library import operations
 from tercet.store import queries
-from tercet.store.database import Store
+from tercet.store.database import Row, Store
+
+if TYPE_CHECKING:
+    from tercet.engine import estimate
+    from tercet.library.importing import Progress, Report
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -88,6 +87,9 @@ class Library:
 
         All of it is one undo step.
         """
+        from tercet.engine import judging
+        from tercet.library import importing
+
         stop = stop or Event()
         token = object()
         found = importing.find_files(paths)
@@ -95,7 +97,7 @@ class Library:
         found.sort(key=lambda place: place.suffix.lower() != ".toml")
         seasons = [place for place in found if place.suffix.lower() == ".toml"]
         rest = found[len(seasons) :]
-        report = Report()
+        report = importing.Report()
         for part in (seasons, rest):
             if not part:
                 continue
@@ -138,6 +140,8 @@ class Library:
         self, *, maximum: float | None = None, race: estimate.Estimate | None = None
     ) -> DatedThresholds | None:
         """Estimate thresholds from all runs and what else is known; in force from the first run."""
+        from tercet.engine import estimate
+
         texts, first = self.call(
             lambda store: (queries.fingerprints(store), queries.first_day(store))
         )
@@ -160,18 +164,17 @@ class Library:
         numbered = [replace(entry, id=k) for k, entry in enumerate(ordered)]
         judgements = self._judge(numbered, progress, stop or Event())
         rows = self.call(queries.sessions)
-        before, after, changed = np.zeros(5), np.zeros(5), 0
+        before, after, changed = [0.0] * 5, [0.0] * 5, 0
         for row in rows:
             new = judgements.get(row["id"])
             if new is None:
                 continue
-            old = np.array([row[name] or 0.0 for name in queries.SECONDS])
-            now = np.array([new[name] for name in queries.SECONDS])
-            before, after = before + old, after + now
-            changed += bool(np.abs(old - now).max() >= 1.0)
-        return Preview(
-            tuple(ordered), judgements, tuple(before.tolist()), tuple(after.tolist()), changed
-        )
+            old = [row[name] or 0.0 for name in queries.SECONDS]
+            now = [new[name] for name in queries.SECONDS]
+            before = [a + b for a, b in zip(before, old, strict=True)]
+            after = [a + b for a, b in zip(after, now, strict=True)]
+            changed += max(abs(a - b) for a, b in zip(old, now, strict=True)) >= 1.0
+        return Preview(tuple(ordered), judgements, tuple(before), tuple(after), changed)
 
     def use(self, preview: Preview, step: str, token: object = None) -> Changes:
         """Apply what was previewed, as one undo step."""
@@ -204,6 +207,8 @@ class Library:
         progress: Callable[[Progress], None],
         stop: Event,
     ) -> dict[int, Row]:
+        from tercet.library import importing, reading
+
         ids = self.call(queries.run_ids)
         workers: importing.Workers = (
             importing.Workers() if len(ids) >= FEW_RUNS else importing.Here()
@@ -221,7 +226,7 @@ class Library:
             for label, result in importing.in_order_of_ending(workers, calls(), stop):
                 if result is not None:
                     judged[int(label)] = result
-                progress(Progress(len(judged), len(ids), "judging"))
+                progress(importing.Progress(len(judged), len(ids), "judging"))
         finally:
             workers.close()
         return {} if stop.is_set() else judged
@@ -234,6 +239,8 @@ def report_step(report: Report) -> str:
 
 def fingerprint_of(text: str) -> estimate.Fingerprint:
     """A stored fingerprint."""
+    from tercet.engine import estimate
+
     table: Mapping[str, Any] = json.loads(text)
     values: dict[str, Any] = {
         name: tuple(value) if isinstance(value, list) else value for name, value in table.items()

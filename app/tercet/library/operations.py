@@ -7,15 +7,16 @@ from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from itertools import pairwise
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from tercet.domain import Block, Changes, DatedThresholds, Race
 from tercet.engine import check_thresholds
-from tercet.library import reading
-from tercet.library.reading import ReadFile, ReadRun, Row
-from tercet.library.season_file import SeasonFile
-from tercet.library.written import same_run
 from tercet.store import queries
-from tercet.store.database import Step, Store
+from tercet.store.database import Row, Step, Store
+
+if TYPE_CHECKING:
+    from tercet.library.reading import ReadFile, ReadRun
+    from tercet.library.season_file import SeasonFile
 
 #: Two recordings are one run if they start within this ... [s]
 SAME_START_S = 300.0
@@ -97,6 +98,8 @@ def _take_file(store: Store, file: ReadFile) -> Taken:
 
 def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
     """Put a run, or attach it to the run it is; gives words if it was attached."""
+    from tercet.library.written import same_run
+
     part = int(item.run["part"])
     store.put_streams(sha256, part, item.streams)
     other = None if item.run["notation"] else _same_run(store, item.run)
@@ -313,6 +316,8 @@ def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Cha
 
 def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThresholds]) -> None:
     """Judge a session that was none of running when the others were judged."""
+    from tercet.library import reading
+
     row, kept = queries.run(store, run_id), queries.judgement(store, run_id)
     if row is None or kept is None:
         return

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import TYPE_CHECKING
 
-import numpy as np
-
-from tercet import engine
 from tercet.domain import Block
-from tercet.engine import Shade, Thresholds, tally
-from tercet.library import localtime, reading
-from tercet.library.trace import SessionTrace
+from tercet.engine.shades import Shade, Thresholds, easy_share
+from tercet.library import localtime
 from tercet.library.views import (
     ZERO,
     BlockView,
@@ -25,7 +23,12 @@ from tercet.library.views import (
 )
 from tercet.store import queries
 from tercet.store.database import Store
-from tercet.store.packing import unpack_shades
+
+if TYPE_CHECKING:
+    import numpy as np
+
+    from tercet.engine import Judgement
+    from tercet.library.trace import SessionTrace
 
 DAY = timedelta(days=1)
 WEEK = timedelta(days=7)
@@ -57,8 +60,8 @@ def _five(row: object, names: Sequence[str]) -> Five:
 def _sum(parts: Sequence[Five]) -> Five:
     if not parts:
         return ZERO
-    total = np.sort(np.array(parts), axis=0).sum(axis=0).tolist()
-    return (total[0], total[1], total[2], total[3], total[4])
+    easy, moderate, hard, still, unjudged = map(math.fsum, zip(*parts, strict=True))
+    return easy, moderate, hard, still, unjudged
 
 
 def session_views(store: Store) -> list[SessionView]:
@@ -203,7 +206,7 @@ def _block_view(block: Block, planned: bool, by_day: dict[date, list[SessionView
         weeks=tuple(weeks),
         seconds=seconds,
         metres=_sum([view.metres for view in runs]),
-        easy_share=tally.easy_share(seconds),
+        easy_share=easy_share(seconds),
         estimated=any(view.estimated for view in runs),
     )
 
@@ -217,6 +220,10 @@ def build_up(view: SeasonView, unit: str = "time") -> list[BuildUp]:
     unit : {"time", "metres"}
         Seconds or metres.
     """
+    import numpy as np
+
+    from tercet.engine import tally
+
     out = []
     for block in view.blocks:
         runs = [
@@ -253,6 +260,9 @@ def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:
 
 def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     """A session second by second; judged afresh from the stored streams, which gives the same."""
+    from tercet.library import reading
+    from tercet.store.packing import unpack_shades
+
     row = queries.run(store, run_id)
     if row is None:
         return None
@@ -284,7 +294,11 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     )
 
 
-def _trace(judged: engine.Judgement, shades: np.ndarray, values: Thresholds | None) -> SessionTrace:
+def _trace(judged: Judgement, shades: np.ndarray, values: Thresholds | None) -> SessionTrace:
+    import numpy as np
+
+    from tercet.library.trace import SessionTrace
+
     known = values or Thresholds()
     return SessionTrace(
         seconds=np.arange(len(shades), dtype=np.float64),

@@ -12,7 +12,8 @@ from dataclasses import replace
 import numpy as np
 from numpy.typing import NDArray
 
-from tercet.domain import Floats, Recording, Stream
+from tercet.domain import Recording, Stream
+from tercet.engine.scale import Floats
 
 #: Resolution of each channel: what a watch can know, or finer.
 RESOLUTION: Mapping[str, float] = {

@@ -10,7 +10,7 @@ from datetime import date
 from typing import Any
 
 from tercet.domain import Block, DatedThresholds, Race
-from tercet.engine.scale import Thresholds
+from tercet.engine.shades import Thresholds
 from tercet.store.database import Row, Store
 
 FIELDS = ("lt1_hr", "lt2_hr", "lt1_speed", "lt2_speed", "hr_rest", "hr_max")

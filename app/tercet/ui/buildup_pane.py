@@ -8,7 +8,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from tercet.engine.scale import Shade
+from tercet.engine.shades import Shade
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, QSize
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from tercet.engine.scale import Shade
+from tercet.engine.shades import Shade
 from tercet.library.views import ZERO, Five
 from tercet.ui import stairs, words
 from tercet.ui import theme as themes

@@ -25,7 +25,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from tercet.engine.scale import Shade
+from tercet.engine.shades import Shade
 from tercet.ui import theme as themes
 from tercet.ui.theme import Theme
 

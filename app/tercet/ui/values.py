@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QWidget
 
-from tercet.engine.scale import Shade
+from tercet.engine.shades import Shade
 from tercet.ui import stairs
 from tercet.ui import theme as themes
 
