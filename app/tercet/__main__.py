@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import multiprocessing
 import os
 import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
-from tercet import cli, resources
+from tercet import arguments, resources
 from tercet.library import season
 from tercet.library.library import Library
 from tercet.store.errors import StoreError
@@ -20,15 +19,18 @@ STORE_VARIABLE = "TERCET_STORE"
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the program; gives the exit code."""
-    multiprocessing.freeze_support()
+    if getattr(sys, "frozen", False):
+        import multiprocessing
+
+        multiprocessing.freeze_support()
     given = list(sys.argv[1:] if arguments is None else arguments)
     try:
-        code = cli.run_tally(given[1:], sys.stdout) if given[:1] == ["tally"] else _window(given)
+        code = _tally(given[1:]) if given[:1] == ["tally"] else _window(given)
         if sys.stdout is not None:  # as in a program without a console
             sys.stdout.flush()
         return code
-    except (cli.UsageError, StoreError) as error:
-        return cli.complain(str(error))
+    except (arguments.UsageError, StoreError) as error:
+        return arguments.complain(str(error))
     except BrokenPipeError:
         # The reader of our output went away (as `head` does); nothing is left to say.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
@@ -50,11 +52,17 @@ def store_folder(store: Path | None, demo: bool) -> Path:
     return Path(platformdirs.user_data_dir("Tercet", appauthor=False)) / "store"
 
 
+def _tally(given: Sequence[str]) -> int:
+    from tercet import cli
+
+    return cli.run_tally(given, sys.stdout)
+
+
 def _window(given: Sequence[str]) -> int:
-    asked = cli.parser().parse_args(given)
+    asked = arguments.parser().parse_args(given)
     for path in asked.paths:
         if not path.exists():
-            raise cli.UsageError(f"there is no {path}")
+            raise arguments.UsageError(f"there is no {path}")
     library = Library(store_folder(asked.store, asked.demo))
     try:
         paths = [Path(path).resolve() for path in asked.paths]
@@ -94,7 +102,7 @@ def _without_window(
             if item.outcome == "refused":
                 sys.stdout.write(f"not read: {Path(item.path).name}: {item.detail}\n")
     view = library.call(season.season, date.today())
-    cli.write_block_table(view, sys.stdout)
+    arguments.write_block_table(view, sys.stdout)
     folder = pictures or Path("tercet-pictures")
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     try:

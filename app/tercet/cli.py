@@ -1,4 +1,4 @@
-"""The command line: what was asked, the tally of recordings, the demo's table on any machine."""
+"""``tercet tally``: recordings and diaries judged without a window, as words, CSV or JSON."""
 
 from __future__ import annotations
 
@@ -9,15 +9,15 @@ import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
-from typing import Any, NoReturn, TextIO
+from typing import Any, TextIO
 
-from tercet import __version__, engine, formats
+from tercet import engine, formats
+from tercet.arguments import Parser, UsageError, clock
 from tercet.domain import DatedThresholds, Failed, Recording
 from tercet.engine import estimate, timeline
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
 from tercet.library import importing, localtime, reading, season_file, written
-from tercet.library.views import SeasonView
 from tercet.store import packing
 from tercet.store.queries import METRES, SECONDS
 
@@ -47,42 +47,9 @@ COLUMNS = (
 )
 
 
-class UsageError(Exception):
-    """A bad argument or file, in one clear line."""
-
-
-class _Parser(argparse.ArgumentParser):
-    """Says what is wrong in one line, without the whole usage."""
-
-    def error(self, message: str) -> NoReturn:
-        raise UsageError(f"{message} (see {self.prog} --help)")
-
-
-def parser() -> argparse.ArgumentParser:
-    """The arguments of the window; ``tally`` has its own."""
-    window = _Parser(
-        prog="tercet",
-        description="A season tracker for distance runners: every second of every run judged "
-        "easy, moderate or hard. `tercet tally --help` tells how to judge files without a window.",
-    )
-    window.add_argument("paths", nargs="*", type=Path, help="recordings or folders to take in")
-    window.add_argument("--store", type=Path, metavar="DIR", help="keep everything in this folder")
-    window.add_argument(
-        "--demo", action="store_true", help="open the example season in a store of its own"
-    )
-    window.add_argument(
-        "--pictures",
-        type=Path,
-        metavar="DIR",
-        help="write pictures of the screens to a folder instead of opening a window",
-    )
-    window.add_argument("--version", action="version", version=f"Tercet {__version__}")
-    return window
-
-
 def tally_parser() -> argparse.ArgumentParser:
     """The arguments of ``tercet tally``."""
-    tally = _Parser(
+    tally = Parser(
         prog="tercet tally",
         description="Judge recordings and diaries without a window or a store and print one line "
         "a run.",
@@ -321,28 +288,3 @@ def _write_words(rows: Sequence[dict[str, Any]], out: TextIO) -> None:
             f"{runs}: easy {clock(sums[0])}, moderate {clock(sums[1])}, "
             f"hard {clock(sums[2])}; {share:.1f} % easy\n"
         )
-
-
-def clock(seconds: float) -> str:
-    """Hours, minutes and seconds."""
-    whole = round(seconds)
-    return f"{whole // 3600}:{whole // 60 % 60:02d}:{whole % 60:02d}"
-
-
-def write_block_table(view: SeasonView, out: TextIO) -> None:
-    """Print each block's easy, moderate and hard time and its share of easy."""
-    width = max((len(block.name) for block in view.blocks), default=5)
-    out.write(f"{'block':<{width}}  {'easy':>9} {'moderate':>9} {'hard':>9}  easy share\n")
-    for block in view.blocks:
-        times = " ".join(f"{clock(value):>9}" for value in block.seconds[:3])
-        about = "about " if block.estimated else ""
-        share = (
-            "nothing run" if block.easy_share is None else f"{about}{100 * block.easy_share:.0f} %"
-        )
-        out.write(f"{block.name:<{width}}  {times}  {share}\n")
-
-
-def complain(problem: str) -> int:
-    """One clear line on stderr; gives the exit code."""
-    sys.stderr.write(f"tercet: {problem}\n")
-    return 2

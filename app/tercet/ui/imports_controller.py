@@ -6,16 +6,17 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from threading import Event
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QMimeData, QObject, Signal
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-from tercet.library import importing
-from tercet.library.importing import Report
 from tercet.library.library import Library
 from tercet.ui.jobs import Job
+
+if TYPE_CHECKING:
+    from tercet.library.importing import Report
 
 READABLE = "Recordings (*.fit *.tcx *.gpx *.gz *.txt *.toml);;All files (*)"
 #: Names that a recording may end in; others are named before they are let go.
@@ -151,7 +152,12 @@ class Imports(QObject):
         self.hovered.emit(None)
 
     def _count(self, files: list[Path], odd: tuple[str, ...], number: int) -> None:
-        job = Job(lambda _tell, _stop: len(importing.find_files(files)), self)
+        def call(_tell: Callable[[Any], None], _stop: Event) -> int:
+            from tercet.library import importing
+
+            return len(importing.find_files(files))
+
+        job = Job(call, self)
 
         def done(found: object) -> None:
             self._counts.remove(job)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, QUrl, Signal
 from PySide6.QtGui import QDesktopServices, QGuiApplication, QKeyEvent, QResizeEvent
@@ -18,7 +19,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet.library.importing import Progress, Report
 from tercet.library.operations import Taken
 from tercet.store.queries import FileRow
 from tercet.ui import theme
@@ -33,6 +33,9 @@ from tercet.ui.widgets import (
     button,
     clear_scroll,
 )
+
+if TYPE_CHECKING:
+    from tercet.library.importing import Progress, Report
 
 #: What a file became, as the list says it, in the order of the filter.
 OUTCOMES = {

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
-from tercet.library.importing import Progress, Report
 from tercet.library.library import Library
 from tercet.library.views import SeasonView
 from tercet.ui import example, theme
@@ -28,6 +28,9 @@ from tercet.ui.shown import Shown, everything
 from tercet.ui.top_bar import TopBar
 from tercet.ui.undo_bar import UndoBar
 from tercet.ui.user_actions import Actions
+
+if TYPE_CHECKING:
+    from tercet.library.importing import Progress, Report
 
 #: A running import shows its runs at most this often. [ms]
 REFRESH_MS = 400

@@ -1,0 +1,71 @@
+"""What is asked on the command line, and the words that answer there; light, for every start."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn, TextIO
+
+from tercet import __version__
+
+if TYPE_CHECKING:
+    from tercet.library.views import SeasonView
+
+
+class UsageError(Exception):
+    """A bad argument or file, in one clear line."""
+
+
+class Parser(argparse.ArgumentParser):
+    """Says what is wrong in one line, without the whole usage."""
+
+    def error(self, message: str) -> NoReturn:
+        raise UsageError(f"{message} (see {self.prog} --help)")
+
+
+def parser() -> argparse.ArgumentParser:
+    """The arguments of the window; ``tally`` has its own."""
+    window = Parser(
+        prog="tercet",
+        description="A season tracker for distance runners: every second of every run judged "
+        "easy, moderate or hard. `tercet tally --help` tells how to judge files without a window.",
+    )
+    window.add_argument("paths", nargs="*", type=Path, help="recordings or folders to take in")
+    window.add_argument("--store", type=Path, metavar="DIR", help="keep everything in this folder")
+    window.add_argument(
+        "--demo", action="store_true", help="open the example season in a store of its own"
+    )
+    window.add_argument(
+        "--pictures",
+        type=Path,
+        metavar="DIR",
+        help="write pictures of the screens to a folder instead of opening a window",
+    )
+    window.add_argument("--version", action="version", version=f"Tercet {__version__}")
+    return window
+
+
+def clock(seconds: float) -> str:
+    """Hours, minutes and seconds."""
+    whole = round(seconds)
+    return f"{whole // 3600}:{whole // 60 % 60:02d}:{whole % 60:02d}"
+
+
+def write_block_table(view: SeasonView, out: TextIO) -> None:
+    """Print each block's easy, moderate and hard time and its share of easy."""
+    width = max((len(block.name) for block in view.blocks), default=5)
+    out.write(f"{'block':<{width}}  {'easy':>9} {'moderate':>9} {'hard':>9}  easy share\n")
+    for block in view.blocks:
+        times = " ".join(f"{clock(value):>9}" for value in block.seconds[:3])
+        about = "about " if block.estimated else ""
+        share = (
+            "nothing run" if block.easy_share is None else f"{about}{100 * block.easy_share:.0f} %"
+        )
+        out.write(f"{block.name:<{width}}  {times}  {share}\n")
+
+
+def complain(problem: str) -> int:
+    """One clear line on stderr; gives the exit code."""
+    sys.stderr.write(f"tercet: {problem}\n")
+    return 2
