@@ -23,7 +23,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from tercet import arguments, resources
+from tercet import resources
 from tercet.__main__ import main
 from tercet.library.library import Library
 from tercet.store import queries
@@ -399,6 +399,6 @@ def test_a_reader_that_goes_away_does_no_harm(options: list[str]) -> None:
 
 
 def test_clock() -> None:
-    assert [arguments.clock(s) for s in (0, 59.6, 3599.5, 360_000)] == [
+    assert [invocation.clock(s) for s in (0, 59.6, 3599.5, 360_000)] == [
         "0:00:00", "0:01:00", "1:00:00", "100:00:00",
     ]  # fmt: skip

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
-from tercet import arguments, resources
+from tercet import invocation, resources
 from tercet.library import season
 from tercet.library.library import Library
 from tercet.store.errors import StoreError
@@ -29,8 +29,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if sys.stdout is not None:  # as in a program without a console
             sys.stdout.flush()
         return code
-    except (arguments.UsageError, StoreError) as error:
-        return arguments.complain(str(error))
+    except (invocation.UsageError, StoreError) as error:
+        return invocation.complain(str(error))
     except BrokenPipeError:
         # The reader of our output went away (as `head` does); nothing is left to say.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
@@ -59,10 +59,10 @@ def _tally(given: Sequence[str]) -> int:
 
 
 def _window(given: Sequence[str]) -> int:
-    asked = arguments.parser().parse_args(given)
+    asked = invocation.parser().parse_args(given)
     for path in asked.paths:
         if not path.exists():
-            raise arguments.UsageError(f"there is no {path}")
+            raise invocation.UsageError(f"there is no {path}")
     library = Library(store_folder(asked.store, asked.demo))
     try:
         paths = [Path(path).resolve() for path in asked.paths]
@@ -102,7 +102,7 @@ def _without_window(
             if item.outcome == "refused":
                 sys.stdout.write(f"not read: {Path(item.path).name}: {item.detail}\n")
     view = library.call(season.season, date.today())
-    arguments.write_block_table(view, sys.stdout)
+    invocation.write_block_table(view, sys.stdout)
     folder = pictures or Path("tercet-pictures")
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     try:

@@ -12,11 +12,11 @@ from pathlib import Path
 from typing import Any, TextIO
 
 from tercet import engine, formats
-from tercet.arguments import Parser, UsageError, clock
 from tercet.domain import DatedThresholds, Failed, Recording
 from tercet.engine import estimate, timeline
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
+from tercet.invocation import Parser, UsageError, clock
 from tercet.library import importing, localtime, reading, season_file, written
 from tercet.store import packing
 from tercet.store.queries import METRES, SECONDS

@@ -21,6 +21,7 @@ class Parser(argparse.ArgumentParser):
     """Says what is wrong in one line, without the whole usage."""
 
     def error(self, message: str) -> NoReturn:
+        """Raise instead of leaving the program."""
         raise UsageError(f"{message} (see {self.prog} --help)")
 
 
