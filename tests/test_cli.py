@@ -23,7 +23,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from tercet import resources
+from tercet import invocation, resources
 from tercet.__main__ import main
 from tercet.library.library import Library
 from tercet.store import queries
