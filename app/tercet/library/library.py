@@ -71,6 +71,10 @@ class Library:
         self._thread.shutdown(wait=True)
         self._store.close()
 
+    def original(self, name: str) -> Path:
+        """Where the original with this SHA-256 lies."""
+        return self._store.originals.path(name)
+
     def undo_names(self) -> tuple[str | None, str | None]:
         """Names of the steps that undo and redo would act on."""
         return self._store.undo_name, self._store.redo_name
@@ -82,16 +86,19 @@ class Library:
         paths: Sequence[str | Path],
         progress: Callable[[Progress], None] = _ignore,
         stop: Event | None = None,
+        *,
+        token: object = None,
+        step: str = "",
     ) -> Report:
         """Take in files and folders; estimate thresholds if there are none yet. Blocks.
 
-        All of it is one undo step.
+        All of it is one undo step, together with what else bears its token.
         """
         from tercet.engine import judging
         from tercet.library import importing
 
         stop = stop or Event()
-        token = object()
+        token, named = token or object(), step
         found = importing.find_files(paths)
         # A season file among them comes first, so that runs are judged once.
         found.sort(key=lambda place: place.suffix.lower() != ".toml")
@@ -102,7 +109,7 @@ class Library:
             if not part:
                 continue
             done = len(report.taken)
-            step = report_step(report)
+            step = named or report_step(report)
             known, entries, zone = self.call(_needs)
             more = importing.read_and_take_in(
                 part,
@@ -120,7 +127,7 @@ class Library:
             report.stopped |= more.stopped
         # Also after a season file whose import ended before its runs were judged by it.
         if self.call(queries.judged_by_others, judging.METHOD):
-            report.changes |= self.judge_all_again(token=token, step=report_step(report))
+            report.changes |= self.judge_all_again(token=token, step=named or report_step(report))
         report.changes |= self._estimate_if_needed(token, progress)
         return report
 

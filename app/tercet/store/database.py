@@ -223,6 +223,11 @@ class Store:
             [(sha256, part, name, data) for name, data in packed.items()],
         )
 
+    def note_shared(self, pairs: Sequence[tuple[str, str]]) -> None:
+        """Remember what a copy that was handed over says; nothing that undo would take back."""
+        with self._transaction():
+            self._db.executemany("INSERT OR IGNORE INTO shared (what, hash) VALUES (?, ?)", pairs)
+
     def purge(self) -> None:
         """Remove what was taken in and then deleted; call only with nothing to undo.
 

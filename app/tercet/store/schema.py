@@ -72,6 +72,10 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
             start_s REAL NOT NULL, end_s REAL NOT NULL, shade TEXT NOT NULL DEFAULT '', value REAL,
             said_at TEXT NOT NULL)""",
         "CREATE INDEX correction_run ON correction (run_id)",
+        # What was said about what, by fingerprint, in the copies that were handed over or taken
+        # in: tells a copy that is merely older from one that says something else.
+        """CREATE TABLE shared (
+            what TEXT NOT NULL, hash TEXT NOT NULL, PRIMARY KEY (what, hash)) WITHOUT ROWID""",
         # A step test, field test or test by ventilation as it was typed; rows as JSON.
         """CREATE TABLE test (
             id INTEGER PRIMARY KEY AUTOINCREMENT, day TEXT NOT NULL, kind TEXT NOT NULL,
@@ -92,4 +96,5 @@ KEYS: dict[str, tuple[str, ...]] = {
     "planned": ("id",),
     "correction": ("id",),
     "test": ("id",),
+    "shared": ("what", "hash"),
 }

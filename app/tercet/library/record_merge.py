@@ -1,0 +1,348 @@
+"""Takes another copy's record into a store: nothing twice, nothing lost, conflicts told."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime
+from pathlib import Path
+from tempfile import TemporaryDirectory
+from threading import Event
+from typing import Any
+
+from tercet.domain import Changes
+from tercet.engine import judging
+from tercet.library import operations, reading
+from tercet.library.importing import Progress
+from tercet.library.library import Library
+from tercet.library.record import (
+    SETTINGS,
+    Archive,
+    Parts,
+    RecordError,
+    fingerprint,
+    places,
+    said,
+    subject,
+)
+from tercet.store import queries
+from tercet.store import record_queries as rows
+from tercet.store.database import Row, Store
+
+STEP = "Take in a record"
+#: What each part is called where a conflict is told.
+PART_WORDS = {
+    "threshold": "thresholds",
+    "block": "blocks",
+    "race": "races",
+    "planned": "planned sessions",
+    "test": "tests",
+}
+FIELD_WORDS = {
+    "note": "note",
+    "effort": "effort said",
+    "kind": "kind",
+    "day": "start",
+    "corrections": "stretches shaded by hand",
+}
+
+
+@dataclass(frozen=True)
+class Conflict:
+    """Two copies that say different things; ``mine`` holds until theirs is chosen."""
+
+    about: str  # "Run of 3 May 2026: note", "Blocks"
+    mine: Any
+    theirs: Any
+    run: Row | None = field(default=None, repr=False)  # as theirs has it
+    saying: str = ""  # of the run: note, effort, ...
+    part: str = ""  # of the plan
+    rows: tuple[Row, ...] = field(default=(), repr=False)
+
+
+@dataclass
+class Merged:
+    """What taking a record in has done."""
+
+    runner: str
+    by: str
+    written: str
+    new_files: int = 0
+    here: int = 0
+    refused: int = 0
+    taken: list[str] = field(default_factory=list)  # "3 notes", "blocks"
+    conflicts: list[Conflict] = field(default_factory=list)
+    stopped: bool = False
+    changes: Changes = field(default_factory=Changes)
+
+    @property
+    def words(self) -> str:
+        """One line that says it all."""
+        parts = [f"{self.new_files} files new", f"{self.here} already here", *self.taken]
+        if self.conflicts:
+            parts.append(f"{len(self.conflicts)} said otherwise here")
+        return ", ".join(parts)
+
+
+def take_in(
+    library: Library,
+    source: Path,
+    progress: Callable[[Progress], None] = lambda _: None,
+    stop: Event | None = None,
+) -> Merged:
+    """Take a record in, as one undo step; taking it in again changes nothing. Blocks.
+
+    What only the other copy says is taken; where both say something and neither is an older
+    state of the other, this copy's word stays and the conflict is told.
+
+    Raises
+    ------
+    RecordError
+        If the archive cannot be believed; nothing was changed then.
+    """
+    stop = stop or Event()
+    archive = Archive(source)
+    try:
+        parts = archive.parts
+        token = object()
+        done = Merged(parts.runner, parts.by, parts.written)
+        known = library.call(queries.known_files)
+        wanted = [file for file in parts.files if file["sha256"] not in known]
+        done.here = len(parts.files) - len(wanted)
+        # The other copy's lines first, so that its runs are judged once.
+        _add(done, library.call(_merge_plan, parts, token))
+        _take_files(library, archive, wanted, done, token, progress, stop)
+        fresh = {file["sha256"] for file in wanted}
+        _add(done, library.call(_merge_runs, parts, fresh, token))
+        if library.call(queries.judged_by_others, judging.METHOD):
+            done.changes |= library.judge_all_again(progress, token=token, step=STEP)
+        return done
+    finally:
+        archive.close()
+
+
+def _take_files(
+    library: Library,
+    archive: Archive,
+    wanted: Sequence[Row],
+    done: Merged,
+    token: object,
+    progress: Callable[[Progress], None],
+    stop: Event,
+) -> None:
+    """Read the files that this store lacks, as if they had been dropped."""
+    read = [file for file in wanted if file["status"] != "season file"]
+    # A season file's lines came with the plan; reading it again would bring its first ones back.
+    rest = [(file, archive.original(file["sha256"])) for file in wanted if file not in read]
+    with TemporaryDirectory(prefix="tercet-") as folder:
+        paths = []
+        for number, file in enumerate(read):
+            if stop.is_set():
+                break
+            paths.append(_unpacked(archive, file, Path(folder) / str(number)))
+            progress(Progress(number + 1, len(read), file["name"]))
+        if paths:
+            report = library.take_in(paths, progress, stop, token=token, step=STEP)
+            done.new_files = len(report.taken) - report.count("already here", "refused")
+            done.refused = report.count("refused")
+            done.changes |= report.changes
+        done.stopped = stop.is_set()
+        done.changes |= library.call(_name_files, read, rest, token)
+
+
+def _unpacked(archive: Archive, file: Row, folder: Path) -> Path:
+    """An original as a file that bears its own name, as far as this system allows."""
+    name = Path(str(file["name"]).replace("\\", "/")).name.strip() or "recording"
+    data = archive.original(file["sha256"])
+    folder.mkdir()
+    for candidate in (name, "recording"):
+        place = folder / candidate
+        try:
+            place.write_bytes(data)
+        except (OSError, ValueError) as error:
+            if candidate == "recording":
+                raise RecordError(
+                    f"A file of the record could not be unpacked: {error}."
+                ) from error
+        else:
+            return place
+    raise AssertionError("unreachable")
+
+
+def _name_files(
+    store: Store, read: Sequence[Row], rest: Sequence[tuple[Row, bytes]], token: object
+) -> Changes:
+    """Forget the folder that files were unpacked to; keep those that need no reading."""
+    for file, data in rest:
+        store.originals.keep(file["sha256"], data)
+    with store.atomic(STEP, token):
+        for file in read:
+            if queries.file(store, file["sha256"]) is not None:
+                kept = {name: file[name] for name in ("sha256", "name", "put_away", "taken_in")}
+                store.put("file", {**kept, "folder": ""})
+        for file, _ in rest:
+            store.put("file", {**{name: file[name] for name in rows.FILE_COLUMNS}, "folder": ""})
+    return Changes(files=True, step=STEP)
+
+
+def _add(done: Merged, more: tuple[list[str], list[Conflict], Changes]) -> None:
+    done.taken += more[0]
+    done.conflicts += more[1]
+    done.changes |= more[2]
+
+
+def _older(what: str, value: Any, known: set[tuple[str, str]]) -> bool:
+    """Whether a copy with this knowledge has had what is said here, or nothing is said."""
+    nothing = value in ("", None, [])
+    return nothing or (what, fingerprint(value)) in known
+
+
+def _verdict(what: str, mine: Any, theirs: Any, here: set[Any], there: set[Any]) -> str:
+    """Whose word holds: "same", "mine", "theirs", or "both" for a conflict."""
+    if mine == theirs:
+        return "same"
+    older_here, older_there = _older(what, mine, there), _older(what, theirs, here)
+    if older_here != older_there:
+        return "theirs" if older_here else "mine"
+    return "both"
+
+
+def _merge_plan(
+    store: Store, parts: Parts, token: object
+) -> tuple[list[str], list[Conflict], Changes]:
+    """Thresholds, blocks, races, plans, tests and settings, each part as a whole."""
+    taken, conflicts, here = [], [], rows.shared(store)
+    with store.atomic(STEP, token):
+        for table, words in PART_WORDS.items():
+            mine, theirs = rows.plan_part(store, table), parts.plan[table]
+            what = f"plan:{table}"
+            guessed = table == "threshold" and all(row["estimated"] for row in mine)
+            verdict = _verdict(what, mine, theirs, here, parts.shared)
+            if verdict == "theirs" or (verdict == "both" and guessed):
+                put_part(store, table, theirs)
+                taken.append(words)
+            elif verdict == "both":
+                conflicts.append(
+                    Conflict(words.capitalize(), mine, theirs, part=table, rows=tuple(theirs))
+                )
+                continue
+            store.put("shared", {"what": what, "hash": fingerprint(theirs)})
+        own = rows.settings(store, SETTINGS)
+        for name, value in parts.settings.items():
+            if not own.get(name):
+                store.put("setting", {"name": name, "value": value})
+    changed = Changes(thresholds=True, plan=True, settings=True, step=STEP)
+    return taken, conflicts, changed if taken else Changes()
+
+
+def put_part(store: Store, table: str, theirs: Sequence[Row]) -> None:
+    """Put a part's rows in place of those that are here, inside an open step.
+
+    Raises
+    ------
+    RecordError
+        If a row cannot be one of this part.
+    """
+    for number in rows.plan_ids(store, table):
+        store.remove(table, number)
+    known = rows.columns(store, table)
+    for row in theirs:
+        store.put(table, {name: row[name] for name in row if name in known and name != "id"})
+
+
+def _merge_runs(
+    store: Store, parts: Parts, fresh: set[str], token: object
+) -> tuple[list[str], list[Conflict], Changes]:
+    """What was said about runs, field by field; of a fresh run all of it is taken."""
+    counts: dict[str, int] = {}
+    conflicts: list[Conflict] = []
+    here, numbers = rows.shared(store), rows.run_numbers(store)
+    mine = {(run["sha256"], run["part"]): run for run in rows.runs(store)}
+    by_number = {numbers[place]: run for place, run in mine.items()}
+    with store.atomic(STEP, token):
+        for run in parts.runs:
+            number = next((numbers[place] for place in places(run) if place in numbers), None)
+            if number is None:
+                continue
+            own = by_number[number]
+            for name, theirs in said(run).items():
+                own_value = said(own)[name]
+                what = subject(run, name)
+                verdict = _verdict(what, own_value, theirs, here, parts.shared)
+                if verdict == "both" and run["sha256"] in fresh:
+                    verdict = "theirs"
+                elif verdict == "both" and name in ("kind", "day"):
+                    verdict = _against_file(store, own, name, own_value, theirs)
+                if verdict == "theirs":
+                    put_field(store, number, run, name)
+                    counts[name] = counts.get(name, 0) + 1
+                elif verdict == "both":
+                    conflicts.append(_run_conflict(run, name, own_value, theirs))
+                    continue
+                if verdict != "same" or theirs not in ("", None, []):
+                    store.put("shared", {"what": what, "hash": fingerprint(theirs)})
+    taken = [f"{count} {FIELD_WORDS[name]}" for name, count in counts.items()]
+    return taken, conflicts, Changes(runs=True, step=STEP) if taken else Changes()
+
+
+def _against_file(store: Store, run: Row, name: str, mine: Any, theirs: Any) -> str:
+    """Whose word holds where one of the two is only what the file itself says."""
+    zone = queries.setting(store, "zone")
+    found = reading.read_file(str(store.originals.path(run["sha256"])), (), zone)
+    for item in found.runs:
+        if item.run["part"] == run["part"]:
+            raw = said({**run, **item.run})[name]
+            if raw == mine:
+                return "theirs"
+            if raw == theirs:
+                return "mine"
+    return "both"
+
+
+def _run_conflict(run: Row, name: str, mine: Any, theirs: Any) -> Conflict:
+    day = date.fromisoformat(run["day"])
+    about = f"Run of {day.day} {day:%B %Y}: {FIELD_WORDS[name]}"
+    return Conflict(about, mine, theirs, run=run, saying=name)
+
+
+def put_field(store: Store, number: int, run: Row, name: str) -> None:
+    """Put what a record says about a run in one field, inside an open step."""
+    now = datetime.now(UTC).isoformat(timespec="seconds")
+    if name == "corrections":
+        for held in rows.correction_ids(store, number):
+            store.remove("correction", held)
+        known = rows.columns(store, "correction")
+        for item in run["corrections"]:
+            kept = {key: item[key] for key in item if key in known and key != "id"}
+            store.put("correction", {"said_at": now, **kept, "run_id": number})
+    else:
+        columns = {
+            "note": ("note",),
+            "effort": ("effort",),
+            "kind": ("sport", "kind"),
+            "day": ("start_utc", "utc_offset_s", "day"),
+        }[name]
+        store.put("run", {"id": number, "said_at": now, **{key: run[key] for key in columns}})
+    if name in ("corrections", "kind"):
+        operations.judge_one(store, number)
+
+
+def choose(store: Store, conflicts: Sequence[Conflict], *, theirs: bool) -> Changes:
+    """Let one side's word hold where two copies differ; it is not asked about again."""
+    step = "Take the other copy's word" if theirs else "Keep this copy's word"
+    numbers = rows.run_numbers(store)
+    with store.atomic(step):
+        for item in conflicts:
+            if item.run is not None:
+                number = next((numbers[at] for at in places(item.run) if at in numbers), None)
+                if number is None:
+                    continue
+                what = subject(item.run, item.saying)
+                if theirs:
+                    put_field(store, number, item.run, item.saying)
+            else:
+                what = f"plan:{item.part}"
+                if theirs:
+                    put_part(store, item.part, item.rows)
+            store.put("shared", {"what": what, "hash": fingerprint(item.theirs)})
+    return Changes(runs=True, thresholds=True, plan=True, step=step)

@@ -1,0 +1,281 @@
+"""A runner's record handed over: whole, merged from both sides, twice the same, never believed."""
+
+from __future__ import annotations
+
+import json
+import random
+import shutil
+import zipfile
+from collections.abc import Callable, Iterator
+from hashlib import sha256
+from pathlib import Path
+from threading import Event
+from typing import Any
+
+import pytest
+
+from tercet import resources
+from tercet.library import operations, record, record_merge
+from tercet.library.library import Library
+from tercet.library.record import RecordError
+from tercet.store import queries
+from tercet.store import record_queries as rows
+
+SAMPLES = resources.samples()
+SOME = (
+    "season.toml",
+    "2026-04-14-1843.fit",
+    "2026-05-09-0846.fit",
+    "2026-05-02-0845.tcx",
+    "2026-05-08-1855.gpx",
+    "2026-07-23-0623.fit",
+    "2026-07-23-0623.gpx",
+    "diary-week.txt",
+)
+
+
+@pytest.fixture
+def two(tmp_path: Path) -> Iterator[tuple[Library, Library]]:
+    """A coach's store that holds some of a season, and an athlete's that is empty."""
+    coach, athlete = Library(tmp_path / "coach"), Library(tmp_path / "athlete")
+    coach.take_in([SAMPLES / name for name in SOME])
+    yield coach, athlete
+    coach.close()
+    athlete.close()
+
+
+def handed(library: Library, path: Path, by: str = "") -> Path:
+    assert record.write(library, path, by=by)
+    return path
+
+
+def totals(library: Library) -> dict[Any, tuple[Any, ...]]:
+    names = (*queries.SECONDS, *queries.METRES, "note", "effort", "kind", "day")
+    return {
+        (row["sha256"], row["part"]): tuple(row[name] for name in names)
+        for row in library.call(queries.sessions)
+    }
+
+
+def number(library: Library, which: int = 0) -> int:
+    return int(library.call(queries.run_ids)[which])
+
+
+def everything(library: Library) -> Any:
+    return library.call(
+        lambda store: (
+            rows.runs(store),
+            {table: rows.plan_part(store, table) for table in rows.PLAN_PARTS},
+            # Of two files of one run the first one read is told otherwise than the second.
+            [(file["sha256"], file["name"], file["taken_in"]) for file in rows.files(store)],
+        )
+    )
+
+
+def test_a_record_goes_over_whole_and_twice_in_changes_nothing(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    coach.call(operations.set_note, number(coach), "left calf quiet")
+    coach.call(operations.set_effort, number(coach, 1), 6)
+    coach.call(operations.set_kind, [number(coach, 2)], "running", "track")
+    archive = handed(coach, tmp_path / "ines.zip")
+    first = record_merge.take_in(athlete, archive)
+    assert first.conflicts == []
+    assert totals(athlete) == totals(coach)
+    assert everything(athlete) == everything(coach)
+    for file in coach.call(rows.files):
+        name = file["sha256"]
+        assert athlete.original(name).read_bytes() == coach.original(name).read_bytes()
+    before = everything(athlete)
+    second = record_merge.take_in(athlete, archive)
+    assert (second.new_files, second.taken, second.conflicts) == (0, [], [])
+    assert everything(athlete) == before
+    # All that the first one did is one step, and the second one is none.
+    athlete.call(operations.undo)
+    assert athlete.call(operations.undo) is None
+    assert totals(athlete) == {}
+
+
+def test_words_of_both_sides_are_kept(two: tuple[Library, Library], tmp_path: Path) -> None:
+    coach, athlete = two
+    record_merge.take_in(athlete, handed(coach, tmp_path / "one.zip"))
+    coach.call(operations.set_note, number(coach), "steady, headwind")
+    athlete.call(operations.set_note, number(athlete, 1), "slept badly")
+    athlete.call(operations.set_effort, number(athlete), 8)
+    back = record_merge.take_in(coach, handed(athlete, tmp_path / "two.zip"))
+    assert back.conflicts == []
+    record_merge.take_in(athlete, handed(coach, tmp_path / "three.zip"))
+    assert totals(athlete) == totals(coach)
+    said = {row["note"] for row in coach.call(queries.sessions)}
+    assert {"steady, headwind", "slept badly"} <= said
+
+
+def test_an_older_copy_never_wins(two: tuple[Library, Library], tmp_path: Path) -> None:
+    coach, athlete = two
+    coach.call(operations.set_note, number(coach), "first words")
+    old = handed(coach, tmp_path / "old.zip")
+    record_merge.take_in(athlete, old)
+    coach.call(operations.set_note, number(coach), "better words")
+    assert record_merge.take_in(coach, old).conflicts == []
+    assert "better words" in {row["note"] for row in coach.call(queries.sessions)}
+    new = record_merge.take_in(athlete, handed(coach, tmp_path / "new.zip"))
+    assert new.conflicts == []
+    assert "better words" in {row["note"] for row in athlete.call(queries.sessions)}
+
+
+@pytest.mark.parametrize("theirs", [True, False])
+def test_a_conflict_is_told_and_settled_once(
+    two: tuple[Library, Library], tmp_path: Path, theirs: bool
+) -> None:
+    coach, athlete = two
+    record_merge.take_in(athlete, handed(coach, tmp_path / "one.zip"))
+    coach.call(operations.set_note, number(coach), "the coach's")
+    athlete.call(operations.set_note, number(athlete), "the athlete's")
+    archive = handed(athlete, tmp_path / "two.zip")
+    found = record_merge.take_in(coach, archive).conflicts
+    assert [(item.mine, item.theirs) for item in found] == [("the coach's", "the athlete's")]
+    assert "note" in found[0].about
+    # Nothing was lost meanwhile, and it is told again until it is settled.
+    assert "the coach's" in {row["note"] for row in coach.call(queries.sessions)}
+    assert len(record_merge.take_in(coach, archive).conflicts) == 1
+    coach.call(record_merge.choose, found, theirs=theirs)
+    notes = {row["note"] for row in coach.call(queries.sessions)}
+    assert ("the athlete's" in notes) == theirs
+    assert ("the coach's" in notes) != theirs
+    assert record_merge.take_in(coach, archive).conflicts == []
+
+
+def test_a_kind_said_on_one_side_only_is_no_conflict(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    # Both read the same files by themselves.
+    athlete.take_in([SAMPLES / name for name in SOME])
+    coach.call(operations.set_kind, [number(coach)], "running", "trail")
+    done = record_merge.take_in(athlete, handed(coach, tmp_path / "one.zip"))
+    assert done.conflicts == []
+    assert totals(athlete) == totals(coach)
+    athlete.call(operations.set_kind, [number(athlete, 1)], "running", "race")
+    done = record_merge.take_in(athlete, handed(coach, tmp_path / "two.zip"))
+    assert done.conflicts == []
+    assert [row["kind"] for row in athlete.call(queries.sessions)].count("race") == 1
+
+
+def test_a_stopped_writing_leaves_no_file(two: tuple[Library, Library], tmp_path: Path) -> None:
+    stop = Event()
+    stop.set()
+    assert not record.write(two[0], tmp_path / "half.zip", stop=stop)
+    assert list(tmp_path.glob("half*")) == []
+
+
+def test_a_stopped_taking_in_ends_alike_when_it_is_done_again(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    archive = handed(coach, tmp_path / "one.zip")
+    stop = Event()
+    done = record_merge.take_in(athlete, archive, lambda _: stop.set(), stop)
+    assert done.stopped
+    record_merge.take_in(athlete, archive)
+    assert totals(athlete) == totals(coach)
+
+
+def change_json(source: Path, target: Path, name: str, change: Callable[[Any], Any]) -> Path:
+    with zipfile.ZipFile(source) as old, zipfile.ZipFile(target, "w") as new:
+        for item in old.namelist():
+            data = old.read(item)
+            if item == name:
+                data = json.dumps(change(json.loads(data))).encode()
+            new.writestr(item, data)
+    return target
+
+
+def test_what_is_no_record_is_told(two: tuple[Library, Library], tmp_path: Path) -> None:
+    coach, athlete = two
+    good = handed(coach, tmp_path / "good.zip")
+    newer = change_json(
+        good, tmp_path / "newer.zip", "manifest.json", lambda held: {**held, "version": 99}
+    )
+    with pytest.raises(RecordError, match="newer version"):
+        record_merge.take_in(athlete, newer)
+    plain = tmp_path / "plain.zip"
+    with zipfile.ZipFile(plain, "w") as archive:
+        archive.writestr("manifest.json", "[]")
+    for path, words in ((plain, "not a runner's record"), (SAMPLES / "season.toml", "no record")):
+        with pytest.raises(RecordError, match=words):
+            record_merge.take_in(athlete, path)
+    assert everything(athlete)[0] == []
+
+
+def test_an_original_that_was_changed_is_not_believed(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    good, bad = handed(coach, tmp_path / "good.zip"), tmp_path / "bad.zip"
+    with zipfile.ZipFile(good) as old, zipfile.ZipFile(bad, "w") as new:
+        for item in old.namelist():
+            data = old.read(item)
+            new.writestr(item, data + b"x" if item.startswith("originals/") else data)
+    with pytest.raises(RecordError, match="not as it was"):
+        record_merge.take_in(athlete, bad)
+
+
+def test_flipped_bytes_end_in_words_or_in_a_sound_store(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, _ = two
+    data = bytearray(handed(coach, tmp_path / "good.zip").read_bytes())
+    chance = random.Random(20261125)
+    told = 0
+    for turn in range(12):
+        bad = bytearray(data)
+        for _ in range(30):
+            bad[chance.randrange(len(bad))] ^= 1 << chance.randrange(8)
+        path = tmp_path / f"bad-{turn}.zip"
+        path.write_bytes(bytes(bad))
+        try:
+            record.Archive(path).close()
+        except RecordError as error:
+            told += 1
+            assert str(error)
+    assert told  # some of it lay in the lists
+
+
+def test_names_of_a_record_reach_nothing_outside(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    good = handed(coach, tmp_path / "good.zip")
+    bad = tmp_path / "bad.zip"
+    with zipfile.ZipFile(good) as old, zipfile.ZipFile(bad, "w") as new:
+        for item in old.namelist():
+            held = old.read(item)
+            if item == "files.jsonl":
+                lines = [json.loads(line) for line in held.splitlines()]
+                for line in lines:
+                    line["name"] = "../../../outside.fit"
+                held = "\n".join(json.dumps(line) for line in lines).encode()
+            new.writestr(item, held)
+    record_merge.take_in(athlete, bad)
+    assert not list(tmp_path.parent.glob("outside.fit"))
+    assert len(totals(athlete)) == len(totals(coach))
+
+
+def test_another_copy_of_an_original_is_found_by_its_content(tmp_path: Path) -> None:
+    copy = tmp_path / "renamed.fit"
+    shutil.copy(SAMPLES / SOME[1], copy)
+    assert (
+        sha256(copy.read_bytes()).hexdigest()
+        == sha256((SAMPLES / SOME[1]).read_bytes()).hexdigest()
+    )
+    library = Library(tmp_path / "store")
+    other = Library(tmp_path / "other")
+    try:
+        library.take_in([copy])
+        other.take_in([SAMPLES / SOME[1]])
+        done = record_merge.take_in(other, handed(library, tmp_path / "a.zip"))
+        assert (done.new_files, done.here) == (0, 1)
+    finally:
+        library.close()
+        other.close()
