@@ -77,7 +77,7 @@ print(*sorted(name for name in sys.modules if name.split(".")[0] in qt))
         "invocation",
         "cli",
         "__main__",
-    ],  # fmt: skip
+    ],
 )
 def test_a_layer_below_the_screens_loads_no_qt(layer: str) -> None:
     done = subprocess.run(

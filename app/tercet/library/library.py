@@ -18,6 +18,7 @@ from tercet.store.database import Row, Store
 
 if TYPE_CHECKING:
     from tercet.engine import estimate
+    from tercet.engine.corrections import Correction
     from tercet.library.importing import Progress, Report
 
 P = ParamSpec("P")
@@ -223,9 +224,9 @@ class Library:
 
         def calls() -> Any:
             for run_id in ids:
-                row, packed = self.call(_stored, run_id)
+                row, packed, said = self.call(_stored, run_id)
                 entry = reading.in_force(entries, date.fromisoformat(row["day"]))
-                given = (packed, row["stops"], entry, row["notation"])
+                given = (packed, row["stops"], entry, row["notation"], said)
                 yield str(run_id), reading.judge_again, given
 
         judged: dict[int, Row] = {}
@@ -263,8 +264,11 @@ def _needs(store: Store) -> tuple[set[str], list[DatedThresholds], str]:
     )
 
 
-def _stored(store: Store, run_id: int) -> tuple[Row, dict[str, bytes]]:
+def _stored(store: Store, run_id: int) -> tuple[Row, dict[str, bytes], tuple[Correction, ...]]:
+    from tercet.store.correction_queries import corrections
+
     row = queries.run(store, run_id)
     if row is None:
         raise LookupError(f"no run {run_id}")
-    return dict(row), queries.streams(store, row["sha256"], row["part"])
+    packed = queries.streams(store, row["sha256"], row["part"])
+    return dict(row), packed, corrections(store, run_id)

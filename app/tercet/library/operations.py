@@ -314,16 +314,6 @@ def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Cha
     return Changes(runs=True, step=step)
 
 
-def judge_one(store: Store, run_id: int) -> None:
-    """Judge a run anew inside an open step: what is said about it has changed."""
-    row = queries.run(store, run_id)
-    if row is None or row["sport"] != "running":
-        return
-    entry = reading.in_force(queries.thresholds(store), date.fromisoformat(row["day"]))
-    packed = queries.streams(store, row["sha256"], row["part"])
-    _put_judgement(store, run_id, reading.judge_again(packed, row["stops"], entry, row["notation"]))
-
-
 def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThresholds]) -> None:
     """Judge a session that was none of running when the others were judged."""
     from tercet.library import reading

@@ -12,7 +12,7 @@ from typing import Any
 
 from tercet.domain import Changes
 from tercet.engine import judging
-from tercet.library import operations, reading
+from tercet.library import reading, rejudge
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import (
@@ -324,7 +324,7 @@ def put_field(store: Store, number: int, run: Row, name: str) -> None:
         }[name]
         store.put("run", {"id": number, "said_at": now, **{key: run[key] for key in columns}})
     if name in ("corrections", "kind"):
-        operations.judge_one(store, number)
+        rejudge.judge_one(store, number)
 
 
 def choose(store: Store, conflicts: Sequence[Conflict], *, theirs: bool) -> Changes:

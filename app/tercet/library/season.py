@@ -261,6 +261,7 @@ def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:
 def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     """A session second by second; judged afresh from the stored streams, which gives the same."""
     from tercet.library import reading
+    from tercet.store.correction_queries import corrections
     from tercet.store.packing import unpack_shades
 
     row = queries.run(store, run_id)
@@ -272,7 +273,11 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         if kept is not None and candidate.id == kept["threshold_id"]:
             entry = candidate
     judged = reading.stored_judgement(
-        queries.streams(store, row["sha256"], row["part"]), row["stops"], entry, row["notation"]
+        queries.streams(store, row["sha256"], row["part"]),
+        row["stops"],
+        entry,
+        row["notation"],
+        corrections(store, run_id),
     )
     shades = unpack_shades(kept["shades"]) if kept is not None else judged.shades
     values = entry.values if entry is not None else None

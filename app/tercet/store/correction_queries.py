@@ -1,0 +1,27 @@
+"""What runners said about stretches of their runs, as the engine takes it."""
+
+from __future__ import annotations
+
+from tercet.engine.corrections import Correction
+from tercet.engine.scale import Shade
+from tercet.store.database import Store
+
+#: How a shade is written; X for left out.
+LETTERS: dict[str, Shade | None] = {
+    "E": Shade.EASY,
+    "M": Shade.MODERATE,
+    "H": Shade.HARD,
+    "X": None,
+}
+
+
+def corrections(store: Store, run_id: int) -> tuple[Correction, ...]:
+    """A run's stretches that were shaded by hand or left out, in the order they were said."""
+    return tuple(
+        Correction(row["start_s"], row["end_s"], LETTERS[row["shade"]])
+        for row in store.rows(
+            "SELECT start_s, end_s, shade FROM correction "
+            "WHERE run_id = ? AND kind = 'shade' ORDER BY id",
+            (run_id,),
+        )
+    )

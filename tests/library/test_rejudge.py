@@ -1,0 +1,66 @@
+"""The runner's word over a judgement holds whatever is judged anew."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+
+from tercet import resources
+from tercet.library import operations, rejudge, season
+from tercet.library.library import Library
+from tercet.store import queries
+from tercet.store.database import Store
+
+RUN = resources.samples() / "2026-05-09-0846.fit"
+
+
+def correct(store: Store, run_id: int, shade: str, start: float, end: float) -> None:
+    with store.atomic("Shade a stretch"):
+        row = {"kind": "shade", "start_s": start, "end_s": end, "shade": shade, "said_at": ""}
+        store.put("correction", {**row, "run_id": run_id})
+        rejudge.judge_one(store, run_id)
+
+
+def seconds(library: Library) -> list[float]:
+    row = library.call(queries.sessions)[0]
+    return [row[name] for name in queries.SECONDS]
+
+
+def test_a_stretch_shaded_by_hand_stays_so_by_other_thresholds(tmp_path: Path) -> None:
+    library = Library(tmp_path / "store")
+    try:
+        library.take_in([resources.samples() / "season.toml", RUN])
+        run_id = library.call(queries.run_ids)[0]
+        before = seconds(library)
+        library.call(correct, run_id, "H", 600.0, 900.0)
+        after = seconds(library)
+        assert after[2] >= before[2] + 250
+        assert abs(sum(after) - sum(before)) < 1e-6
+        detail = library.call(season.session_detail, run_id)
+        assert detail is not None
+        assert (np.asarray(detail.trace.shades)[600:900] == 2).mean() > 0.99
+        entries = library.call(queries.thresholds)
+        faster = [
+            replace(
+                entry,
+                values=replace(
+                    entry.values,
+                    lt1_speed=(entry.values.lt1_speed or 3.0) * 1.3,
+                    lt2_speed=(entry.values.lt2_speed or 3.5) * 1.3,
+                    lt1_hr=None,
+                    lt2_hr=None,
+                ),
+            )
+            for entry in entries
+        ]
+        library.use(library.preview(faster), "Use other thresholds")
+        anew = seconds(library)
+        assert 295 <= anew[2] <= after[2]
+        library.call(operations.undo)
+        assert seconds(library) == after
+        library.call(operations.undo)
+        assert seconds(library) == before
+    finally:
+        library.close()
