@@ -8,6 +8,7 @@ from datetime import date, datetime
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from tercet.engine.countback import Volume
 from tercet.engine.shades import Thresholds
 
 if TYPE_CHECKING:
@@ -119,6 +120,11 @@ class Block:
     kind: str = "base"  # base, support, specific, taper, race week, recovery
     easy_target: float = 0.8
     id: int | None = None
+    moderate_target: float | None = None  # None for what is usual with this kind and easy target
+    hard_target: float | None = None
+    measure: str = "time"  # what the targets are shares of: time, metres
+    volume: Volume | None = None  # of its weeks, in seconds or metres
+    longest: float | None = None  # longest single run wanted [s or m]
 
 
 @dataclass(frozen=True)
@@ -128,6 +134,19 @@ class Race:
     day: date
     name: str
     distance_m: float | None = None
+    id: int | None = None
+    goal_s: float | None = None
+    main: bool = False  # the one the season is counted back from
+
+
+@dataclass(frozen=True)
+class Planned:
+    """A session still to run, or once planned: one line in the notation of paper logs."""
+
+    day: date
+    notation: str
+    place: int = 0  # order within its day
+    note: str = ""
     id: int | None = None
 
 

@@ -159,7 +159,7 @@ def _apply_season(store: Store, season: SeasonFile) -> str:
         _replace_thresholds(store, season.thresholds)
         said.append(f"{len(season.thresholds)} dated thresholds")
     if season.blocks:
-        _replace_blocks(store, season.blocks)
+        replace_blocks(store, season.blocks)
         said.append(f"{len(season.blocks)} blocks")
     if season.races:
         _replace_races(store, season.races)
@@ -185,7 +185,8 @@ def _kept(store: Store, entry: DatedThresholds) -> DatedThresholds:
     return entry
 
 
-def _replace_blocks(store: Store, blocks: Sequence[Block]) -> None:
+def replace_blocks(store: Store, blocks: Sequence[Block]) -> None:
+    """Put all blocks inside an open step; those not among them go."""
     keep = {block.id for block in blocks if block.id is not None}
     for old in queries.blocks(store):
         if old.id not in keep:
@@ -264,6 +265,16 @@ def set_plan(store: Store, blocks: Sequence[Block], races: Sequence[Race]) -> Ch
     ValueError
         If two blocks overlap or one ends before it starts; the message names them.
     """
+    ordered = checked(blocks)
+    step = "Change blocks and races"
+    with store.atomic(step):
+        replace_blocks(store, ordered)
+        _replace_races(store, races)
+    return Changes(plan=True, step=step)
+
+
+def checked(blocks: Sequence[Block]) -> list[Block]:
+    """Put blocks in order; a ``ValueError`` names what overlaps or ends before it starts."""
     ordered = sorted(blocks, key=lambda block: block.start)
     for block in ordered:
         if block.end < block.start:
@@ -271,11 +282,7 @@ def set_plan(store: Store, blocks: Sequence[Block], races: Sequence[Race]) -> Ch
     for first, second in pairwise(ordered):
         if second.start <= first.end:
             raise ValueError(f'"{first.name}" and "{second.name}" overlap on {second.start}')
-    step = "Change blocks and races"
-    with store.atomic(step):
-        _replace_blocks(store, ordered)
-        _replace_races(store, races)
-    return Changes(plan=True, step=step)
+    return ordered
 
 
 def set_note(store: Store, run_id: int, note: str) -> Changes:

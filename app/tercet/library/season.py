@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING
 
 from tercet.domain import Block
 from tercet.engine.shades import Shade, Thresholds, easy_share
-from tercet.library import localtime
+from tercet.library import localtime, plans
 from tercet.library.views import (
     ZERO,
     BlockView,
     BuildUp,
     Five,
+    PlannedView,
     RaceView,
     SeasonView,
     SessionView,
@@ -31,7 +32,6 @@ if TYPE_CHECKING:
     from tercet.library.trace import SessionTrace
 
 DAY = timedelta(days=1)
-WEEK = timedelta(days=7)
 UNPLANNED_TARGET = 0.8
 
 
@@ -116,13 +116,21 @@ def season(store: Store, today: date | None = None) -> SeasonView:
     sessions = session_views(store)
     running = [view for view in sessions if view.sport == "running"]
     races = queries.races(store)
-    blocks = _stretches(queries.blocks(store), [view.day for view in sessions])
+    planned = plans.planned_views(store, running, today)
+    days = [view.day for view in sessions] + list(planned)
+    blocks = _stretches(queries.blocks(store), days)
     by_day: dict[date, list[SessionView]] = {}
     for view in sessions:
         by_day.setdefault(view.day, []).append(view)
     return SeasonView(
-        blocks=tuple(_block_view(block, planned, by_day) for block, planned in blocks),
-        races=tuple(RaceView(race.id or 0, race.day, race.name) for race in races),
+        blocks=tuple(
+            _block_view(block, meant, by_day, planned, [race.day for race in races])
+            for block, meant in blocks
+        ),
+        races=tuple(
+            RaceView(race.id or 0, race.day, race.name, race.distance_m, race.goal_s, race.main)
+            for race in races
+        ),
         today=today,
         session_count=len(running),
         other_sports=len(sessions) - len(running),
@@ -174,10 +182,15 @@ def _outside(start: date, end: date, covered: list[tuple[date, date]]) -> list[t
     return parts
 
 
-def _block_view(block: Block, planned: bool, by_day: dict[date, list[SessionView]]) -> BlockView:
+def _block_view(
+    block: Block,
+    meant: bool,
+    by_day: dict[date, list[SessionView]],
+    planned: dict[date, tuple[PlannedView, ...]],
+    races: list[date],
+) -> BlockView:
     weeks = []
-    monday = block.start - timedelta(days=block.start.weekday())
-    while monday <= block.end:
+    for monday, wanted in plans.wanted_weeks(block, races):
         days = [monday + k * DAY for k in range(7)]
         inside = tuple(block.start <= day <= block.end for day in days)
         held = tuple(
@@ -191,13 +204,16 @@ def _block_view(block: Block, planned: bool, by_day: dict[date, list[SessionView
                 inside,
                 _sum([view.seconds for view in runs]),
                 _sum([view.metres for view in runs]),
+                tuple(
+                    planned.get(day, ()) if ok else () for day, ok in zip(days, inside, strict=True)
+                ),
+                wanted,
             )
         )
-        monday += WEEK
     runs = [view for week in weeks for day in week.days for view in day if view.sport == "running"]
     seconds = _sum([view.seconds for view in runs])
     return BlockView(
-        id=block.id if planned else None,
+        id=block.id if meant else None,
         name=block.name,
         kind=block.kind,
         start=block.start,
@@ -208,6 +224,10 @@ def _block_view(block: Block, planned: bool, by_day: dict[date, list[SessionView
         metres=_sum([view.metres for view in runs]),
         easy_share=easy_share(seconds),
         estimated=any(view.estimated for view in runs),
+        shares=plans.shares_of(block),
+        measure=block.measure,
+        volume=block.volume,
+        longest=block.longest,
     )
 
 

@@ -4,7 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import TYPE_CHECKING
 
+from tercet.engine.countback import USUAL_SHARES, Volume
+
+if TYPE_CHECKING:
+    from tercet.formats.paper import Unclear
+
+Three = tuple[float, float, float]
 Five = tuple[float, float, float, float, float]
 ZERO: Five = (0.0, 0.0, 0.0, 0.0, 0.0)
 
@@ -44,6 +51,34 @@ class RaceView:
     id: int
     day: date
     name: str
+    distance_m: float | None = None
+    goal_s: float | None = None
+    main: bool = False  # the one the season is counted back from
+
+
+@dataclass(frozen=True)
+class PlannedView:
+    """A planned session, understood by the thresholds of its day, beside what became of it.
+
+    ``seconds`` and ``metres`` by shade in the order of Shade; pieces that are not understood add
+    nothing and are ``unclear``.
+    """
+
+    id: int
+    day: date
+    place: int
+    notation: str
+    seconds: Five
+    metres: Five
+    state: str  # "to run", "done", "missed", "rest"
+    run_id: int | None = None  # the session that was run for it
+    unclear: tuple[Unclear, ...] = ()
+    note: str = ""
+
+    @property
+    def running_s(self) -> float:
+        """Running time: easy, moderate, hard and unjudged seconds."""
+        return sum(self.seconds[:3]) + self.seconds[4]
 
 
 @dataclass(frozen=True)
@@ -55,6 +90,13 @@ class WeekView:
     inside: tuple[bool, ...]  # whether each of the seven days belongs to the block
     seconds: Five
     metres: Five
+    planned: tuple[tuple[PlannedView, ...], ...] = ((),) * 7
+    wanted: float | None = None  # in the block's measure [s or m]
+
+    @property
+    def planned_s(self) -> float:
+        """Running time of all that is planned in the week [s]."""
+        return sum(item.running_s for day in self.planned for item in day)
 
 
 @dataclass(frozen=True)
@@ -72,6 +114,10 @@ class BlockView:
     metres: Five
     easy_share: float | None  # of judged running time; None where none was run
     estimated: bool = False
+    shares: Three = USUAL_SHARES  # wanted easy, moderate, hard; they add up to 1
+    measure: str = "time"  # what the shares and the volume are of: time, metres
+    volume: Volume | None = None
+    longest: float | None = None  # longest single run wanted [s or m]
 
 
 @dataclass(frozen=True)

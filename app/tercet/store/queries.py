@@ -10,6 +10,7 @@ from datetime import date
 from typing import Any
 
 from tercet.domain import Block, DatedThresholds, Race
+from tercet.engine.countback import Volume
 from tercet.engine.shades import Thresholds
 from tercet.store.database import Row, Store
 
@@ -75,6 +76,11 @@ def blocks(store: Store) -> list[Block]:
             row["kind"],
             row["easy_target"],
             row["id"],
+            row["moderate_target"],
+            row["hard_target"],
+            row["measure"],
+            _volume(row),
+            row["longest"],
         )
         for row in store.rows("SELECT * FROM block ORDER BY start")
     ]
@@ -83,9 +89,27 @@ def blocks(store: Store) -> list[Block]:
 def races(store: Store) -> list[Race]:
     """The races, oldest first."""
     return [
-        Race(date.fromisoformat(row["day"]), row["name"], row["distance_m"], row["id"])
+        Race(
+            date.fromisoformat(row["day"]),
+            row["name"],
+            row["distance_m"],
+            row["id"],
+            row["goal_s"],
+            bool(row["main"]),
+        )
         for row in store.rows("SELECT * FROM race ORDER BY day")
     ]
+
+
+def _volume(row: sqlite3.Row) -> Volume | None:
+    if row["weekly"] is None:
+        return None
+    plain = Volume(row["weekly"])
+    told = {
+        name: row[name] if row[name] is not None else getattr(plain, name)
+        for name in ("growth", "easier_every", "easier_share")
+    }
+    return Volume(row["weekly"], most_s=row["most"], **told)
 
 
 _SESSION_COLUMNS = (
@@ -249,9 +273,25 @@ def block_rows(entries: Sequence[Block]) -> list[Row]:
             "name": block.name,
             "kind": block.kind,
             "easy_target": block.easy_target,
+            "moderate_target": block.moderate_target,
+            "hard_target": block.hard_target,
+            "measure": block.measure,
+            **_volume_row(block.volume),
+            "longest": block.longest,
         }
         for block in entries
     ]
+
+
+def _volume_row(volume: Volume | None) -> Row:
+    named = {
+        "weekly": "first_s",
+        "growth": "growth",
+        "most": "most_s",
+        "easier_every": "easier_every",
+        "easier_share": "easier_share",
+    }
+    return {column: getattr(volume, name, None) for column, name in named.items()}
 
 
 def race_rows(entries: Sequence[Race]) -> list[Row]:
@@ -262,6 +302,8 @@ def race_rows(entries: Sequence[Race]) -> list[Row]:
             "day": race.day.isoformat(),
             "name": race.name,
             "distance_m": race.distance_m,
+            "goal_s": race.goal_s,
+            "main": int(race.main),
         }
         for race in entries
     ]

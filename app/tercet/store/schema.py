@@ -52,6 +52,13 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         "ALTER TABLE block ADD COLUMN hard_target REAL",
         "ALTER TABLE block ADD COLUMN measure TEXT NOT NULL DEFAULT 'time'",
         "ALTER TABLE block ADD COLUMN weekly REAL",
+        # Of the weeks after the first: growth from one to the next, their most [as weekly], every
+        # which one is easier and what share of itself it is; the longest run [as weekly].
+        "ALTER TABLE block ADD COLUMN growth REAL",
+        "ALTER TABLE block ADD COLUMN most REAL",
+        "ALTER TABLE block ADD COLUMN easier_every INTEGER",
+        "ALTER TABLE block ADD COLUMN easier_share REAL",
+        "ALTER TABLE block ADD COLUMN longest REAL",
         "ALTER TABLE race ADD COLUMN goal_s REAL",
         "ALTER TABLE race ADD COLUMN main INTEGER NOT NULL DEFAULT 0",
         # change: step, or linear from the entry before

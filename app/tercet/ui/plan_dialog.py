@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
@@ -142,7 +143,7 @@ class PlanDialog(QDialog):
         row = self.blocks.rowCount()
         self.blocks.insertRow(row)
         name = QLineEdit(block.name)
-        name.setProperty("key", block.id)
+        name.setProperty("before", block)
         kind = QComboBox()
         kind.addItems(BLOCK_KINDS)
         kind.setCurrentText(block.kind)
@@ -167,7 +168,7 @@ class PlanDialog(QDialog):
         row = self.races.rowCount()
         self.races.insertRow(row)
         name = QLineEdit(race.name)
-        name.setProperty("key", race.id)
+        name.setProperty("before", race)
         distance = QDoubleSpinBox()
         distance.setRange(0, 400)
         distance.setDecimals(2)
@@ -247,16 +248,7 @@ class PlanDialog(QDialog):
             )
             assert isinstance(name, QLineEdit) and isinstance(kind, QComboBox)
             assert isinstance(share, QSpinBox)
-            out.append(
-                Block(
-                    _day(start),
-                    _day(end),
-                    name.text().strip() or kind.currentText().capitalize(),
-                    kind.currentText(),
-                    share.value() / 100,
-                    name.property("key"),
-                )
-            )
+            out.append(_changed(name, kind.currentText(), _day(start), _day(end), share.value()))
         return out
 
     def wanted_races(self) -> list[Race]:
@@ -266,11 +258,11 @@ class PlanDialog(QDialog):
             name, day, distance, _ = (self.races.cellWidget(row, column) for column in range(4))
             assert isinstance(name, QLineEdit) and isinstance(distance, QDoubleSpinBox)
             out.append(
-                Race(
-                    _day(day),
-                    name.text().strip() or "Race",
-                    distance.property("metres"),
-                    name.property("key"),
+                replace(
+                    name.property("before"),
+                    day=_day(day),
+                    name=name.text().strip() or "Race",
+                    distance_m=distance.property("metres"),
                 )
             )
         return out
@@ -312,6 +304,17 @@ def _wrong(blocks: Sequence[Block]) -> tuple[str, int, int] | None:
             )
             return text, b, 2
     return None
+
+
+def _changed(name: QLineEdit, kind: str, start: date, end: date, easy: int) -> Block:
+    """A block as typed; what is not shown here stays, unless other shares of easy replace it."""
+    before: Block = name.property("before")
+    made = replace(
+        before, start=start, end=end, kind=kind, name=name.text().strip() or kind.capitalize()
+    )
+    if easy == round(before.easy_target * 100):
+        return made
+    return replace(made, easy_target=easy / 100, moderate_target=None, hard_target=None)
 
 
 def _day(widget: QWidget | None) -> date:

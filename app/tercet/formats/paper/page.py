@@ -162,7 +162,7 @@ def _read_line(page: _Reading, number: int, line: str, offset: int) -> None:
     page.year_named |= head.year is not None
     parts = _parts(line, head)
     sessions = [parse_session(line[first:last]) for first, last, _ in parts]
-    resting = [_is_rest(line[first:last]) for first, last, _ in parts]
+    resting = [is_rest(line[first:last]) for first, last, _ in parts]
     understood = any(resting) or any(session.pieces for session in sessions)
     page.days += understood
     page.others += not understood
@@ -215,5 +215,6 @@ def _parts(line: str, head: Head) -> Sequence[tuple[int, int, str]]:
     return parts
 
 
-def _is_rest(text: str) -> bool:
+def is_rest(text: str) -> bool:
+    """Whether a day's words say that nothing is run: "rest", "off", a dash."""
     return _REST.fullmatch(text[: comment_at(text)].strip()) is not None

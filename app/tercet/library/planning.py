@@ -1,0 +1,305 @@
+"""What a user does to the plan: blocks, races, the count-back, planned sessions; all undoable."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date, timedelta
+
+from tercet.domain import Block, Changes, Planned, Race
+from tercet.engine.countback import SHARES, Rules, count_back
+from tercet.formats.calendar import Entry
+from tercet.library.operations import checked, replace_blocks
+from tercet.store import plan_queries, queries
+from tercet.store.database import Store
+
+DAY = timedelta(days=1)
+
+
+def _set(store: Store, blocks: Sequence[Block], step: str, token: object = None) -> Changes:
+    ordered = checked(blocks)
+    with store.atomic(step, token):
+        replace_blocks(store, ordered)
+    return Changes(plan=True, step=step)
+
+
+def _named(blocks: Sequence[Block], block_id: int) -> Block:
+    found = next((block for block in blocks if block.id == block_id), None)
+    if found is None:
+        raise ValueError("that block is no longer there")
+    return found
+
+
+def set_block(store: Store, block: Block) -> Changes:
+    """Put a block, new or changed; edits of one block in a row are one step.
+
+    Raises
+    ------
+    ValueError
+        If it would overlap another or end before it starts; the message names them.
+    """
+    others = [other for other in queries.blocks(store) if other.id != block.id]
+    step = f"Add {block.name}" if block.id is None else f"Change {block.name}"
+    token = None if block.id is None else ("block", block.id)
+    return _set(store, [*others, block], step, token)
+
+
+def remove_block(store: Store, block_id: int) -> Changes:
+    """Remove a block; its days become unplanned."""
+    blocks = queries.blocks(store)
+    gone = _named(blocks, block_id)
+    return _set(store, [block for block in blocks if block is not gone], f"Remove {gone.name}")
+
+
+def move_edge(store: Store, first_id: int, second_id: int | None, day: date) -> Changes:
+    """Let a block end the day before ``day``, and the next one, if given, begin on it.
+
+    Raises
+    ------
+    ValueError
+        If one of the two would have no day left, or another block is in the way.
+    """
+    blocks = queries.blocks(store)
+    first = _named(blocks, first_id)
+    moved = {first_id: replace(first, end=day - DAY)}
+    if second_id is not None:
+        moved[second_id] = replace(_named(blocks, second_id), start=day)
+    for block in moved.values():
+        if block.end < block.start:
+            raise ValueError(f'"{block.name}" would have no day left')
+    return _set(
+        store,
+        [moved.get(block.id or 0, block) for block in blocks],
+        f"Move the end of {first.name}",
+        ("edge", first_id),
+    )
+
+
+def split_block(store: Store, block_id: int, day: date) -> Changes:
+    """Cut a block in two; the second begins on ``day`` with the same purpose.
+
+    Raises
+    ------
+    ValueError
+        Unless ``day`` lies inside, after its first day.
+    """
+    blocks = queries.blocks(store)
+    whole = _named(blocks, block_id)
+    if not whole.start < day <= whole.end:
+        raise ValueError(f'"{whole.name}" cannot be split on its first day or outside of it')
+    parts = [
+        replace(whole, end=day - DAY),
+        replace(whole, id=None, start=day, name=f"{whole.name} 2"),
+    ]
+    others = [block for block in blocks if block is not whole]
+    return _set(store, [*others, *parts], f"Split {whole.name}")
+
+
+def join_blocks(store: Store, first_id: int, second_id: int) -> Changes:
+    """Make one block of two; the first one's name, kind and targets stay."""
+    blocks = queries.blocks(store)
+    first, second = _named(blocks, first_id), _named(blocks, second_id)
+    joined = replace(first, start=min(first.start, second.start), end=max(first.end, second.end))
+    others = [block for block in blocks if block not in (first, second)]
+    return _set(store, [*others, joined], f"Join {first.name} and {second.name}")
+
+
+def set_race(store: Store, race: Race) -> Changes:
+    """Put a race; if it is the main one, no other is."""
+    step = f"Add {race.name}" if race.id is None else f"Change {race.name}"
+    others = [other for other in queries.races(store) if other.id != race.id]
+    if race.main:
+        others = [replace(other, main=False) for other in others]
+    with store.atomic(step):
+        for row in queries.race_rows([*others, race]):
+            store.put("race", row)
+    return Changes(plan=True, step=step)
+
+
+def remove_race(store: Store, race_id: int) -> Changes:
+    """Remove a race."""
+    step = "Remove a race"
+    with store.atomic(step):
+        store.remove("race", race_id)
+    return Changes(plan=True, step=step)
+
+
+def laid_blocks(
+    blocks: Sequence[Block],
+    races: Sequence[Race],
+    race: Race,
+    start: date,
+    today: date,
+    volume: float,
+    rules: Rules | None = None,
+) -> list[Block]:
+    """All blocks as they would be after counting back from a race.
+
+    Parameters
+    ----------
+    blocks, races
+        As they are.
+    race : Race
+        The main one.
+    start : date
+        What lies before stays; a block under way is cut there unless it begins there.
+    today : date
+    volume : float
+        Run in a week nowadays. [s]
+    rules : Rules or None
+
+    Returns
+    -------
+    list of Block
+        In order. A block laid out again keeps its name and its targets where its kind is the
+        same. What comes after the race stays.
+    """
+    others = [other.day for other in races if other.day != race.day]
+    laid = count_back(race.day, start, today, volume, rules, others)
+    kept: list[Block] = []
+    replaced: list[Block] = []
+    for block in sorted(blocks, key=lambda item: item.start):
+        if block.end < start or block.start > race.day:
+            kept.append(block)
+        elif block.start < start:
+            kept.append(replace(block, end=start - DAY))
+        else:
+            replaced.append(block)
+            if block.end > race.day and block.kind == "recovery":
+                kept.append(replace(block, start=race.day + DAY))
+                replaced.pop()
+    for part in laid:
+        old = next((block for block in replaced if block.kind == part.kind), None)
+        if old is not None:
+            replaced.remove(old)
+            made = replace(old, start=part.start, end=part.end)
+        else:
+            easy, moderate, hard = SHARES[part.kind]
+            made = Block(
+                part.start,
+                part.end,
+                part.kind.capitalize(),
+                part.kind,
+                easy,
+                None,
+                moderate,
+                hard,
+            )
+        if part.volume is not None:
+            made = replace(made, volume=part.volume, measure="time")
+        kept.append(made)
+    return checked(kept)
+
+
+def lay_out(
+    store: Store,
+    race_id: int,
+    start: date,
+    today: date,
+    volume: float,
+    rules: Rules | None = None,
+) -> Changes:
+    """Count the season back from a race, which becomes the main one; one step."""
+    races = queries.races(store)
+    race = next((item for item in races if item.id == race_id), None)
+    if race is None:
+        raise ValueError("that race is no longer there")
+    made = laid_blocks(queries.blocks(store), races, race, start, today, volume, rules)
+    step = f"Count back from {race.name}"
+    with store.atomic(step, ("count back", race_id)):
+        replace_blocks(store, made)
+        for row in queries.race_rows([replace(item, main=item is race) for item in races]):
+            store.put("race", row)
+    return Changes(plan=True, step=step)
+
+
+def add_planned(store: Store, day: date, notation: str, note: str = "") -> Changes:
+    """Plan a session, after what is already planned that day."""
+    text = notation.strip()
+    if not text:
+        return Changes()
+    step = "Plan a session"
+    with store.atomic(step):
+        _put(store, Planned(day, text, _next_place(store, day), note))
+    return Changes(plan=True, step=step)
+
+
+def edit_planned(store: Store, planned_id: int, notation: str) -> Changes:
+    """Change a planned session's line; an empty line removes it. Edits in a row are one step."""
+    text = notation.strip()
+    if not text:
+        return remove_planned(store, planned_id)
+    step = "Change a planned session"
+    with store.atomic(step, ("planned", planned_id)):
+        _put(store, replace(_planned(store, planned_id), notation=text))
+    return Changes(plan=True, step=step)
+
+
+def move_planned(store: Store, planned_id: int, day: date, *, copy: bool = False) -> Changes:
+    """Move a planned session to another day, or copy it there."""
+    step = "Copy a planned session" if copy else "Move a planned session"
+    with store.atomic(step):
+        entry = _planned(store, planned_id)
+        if copy or day != entry.day:
+            moved = replace(entry, day=day, place=_next_place(store, day))
+            _put(store, replace(moved, id=None) if copy else moved)
+    return Changes(plan=True, step=step)
+
+
+def remove_planned(store: Store, planned_id: int) -> Changes:
+    """Remove a planned session."""
+    step = "Remove a planned session"
+    with store.atomic(step):
+        store.remove("planned", planned_id)
+    return Changes(plan=True, step=step)
+
+
+def copy_week(store: Store, monday: date) -> Changes:
+    """Plan the next week as this one, after what it already holds."""
+    step = "Copy a week's plan"
+    entries = [e for e in plan_queries.planned(store) if monday <= e.day < monday + 7 * DAY]
+    with store.atomic(step):
+        for entry in entries:
+            day = entry.day + 7 * DAY
+            _put(store, replace(entry, id=None, day=day, place=_next_place(store, day)))
+    return Changes(plan=True, step=step)
+
+
+def take_calendar(store: Store, entries: Sequence[Entry]) -> Changes:
+    """Plan what a calendar holds; a line that its day already has is left out."""
+    known = {(entry.day, entry.notation) for entry in plan_queries.planned(store)}
+    fresh = [entry for entry in entries if (entry.day, entry.text) not in known]
+    step = f"Plan {len(fresh)} sessions from a calendar"
+    with store.atomic(step):
+        for entry in fresh:
+            place = _next_place(store, entry.day)
+            _put(store, Planned(entry.day, entry.text, place, entry.note))
+    return Changes(plan=True, step=step)
+
+
+def calendar_entries(store: Store) -> list[Entry]:
+    """All planned sessions and races as entries of a calendar."""
+    planned = [
+        Entry(item.day, item.notation, item.note, f"planned-{item.id}")
+        for item in plan_queries.planned(store)
+    ]
+    races = [
+        Entry(race.day, race.name, "Race", f"race-{race.id}", race=True)
+        for race in queries.races(store)
+    ]
+    return planned + races
+
+
+def _planned(store: Store, planned_id: int) -> Planned:
+    found = next((e for e in plan_queries.planned(store) if e.id == planned_id), None)
+    if found is None:
+        raise ValueError("that planned session is no longer there")
+    return found
+
+
+def _next_place(store: Store, day: date) -> int:
+    return max((e.place + 1 for e in plan_queries.planned(store) if e.day == day), default=0)
+
+
+def _put(store: Store, entry: Planned) -> None:
+    store.put("planned", plan_queries.planned_row(entry))

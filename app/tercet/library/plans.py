@@ -1,0 +1,177 @@
+"""The plan as the screens show it: planned sessions understood, what became of them, volumes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from tercet.domain import Block, DatedThresholds, Planned
+from tercet.engine.allowance import Allowance, allowance
+from tercet.engine.countback import SHARES, USUAL_SHARES, eased_weeks, mondays, week_volumes
+from tercet.engine.matching import amount_of, pair
+from tercet.engine.shades import Shade, Thresholds
+from tercet.library.views import (
+    ZERO,
+    BlockView,
+    Five,
+    PlannedView,
+    SeasonView,
+    SessionView,
+    Three,
+    WeekView,
+)
+from tercet.store import plan_queries, queries
+from tercet.store.database import Store
+
+if TYPE_CHECKING:
+    from tercet.formats.paper import Unclear
+
+DAY = timedelta(days=1)
+#: What is run in a week nowadays is the mean of so many whole weeks (common practice, no source).
+NOWADAYS_WEEKS = 4
+
+
+@dataclass(frozen=True)
+class Understood:
+    """What one line of a plan comes to for a runner."""
+
+    seconds: Five = ZERO
+    metres: Five = ZERO
+    unclear: tuple[Unclear, ...] = ()
+    rest: bool = False
+
+    @property
+    def running_s(self) -> float:
+        """Running time: easy, moderate, hard and unjudged seconds."""
+        return sum(self.seconds[:3]) + self.seconds[4]
+
+
+@lru_cache(maxsize=8192)
+def understand(notation: str, values: Thresholds | None) -> Understood:
+    """Turn a line into seconds and metres by shade; what is unclear adds nothing."""
+    # Only whoever plans waits for the parser and the arrays.
+    from tercet.engine.notation import stretches
+    from tercet.formats.paper import is_rest, parse_session
+
+    if is_rest(notation):
+        return Understood(rest=True)
+    session = parse_session(notation)
+    seconds, metres = [0.0] * 5, [0.0] * 5
+    for item in stretches(session.pieces, values):
+        shade = Shade.UNJUDGED if item.shade > Shade.UNJUDGED else item.shade
+        seconds[shade] += item.seconds or 0.0
+        metres[shade] += item.metres or 0.0
+    return Understood(_five(seconds), _five(metres), session.unclear)
+
+
+def _five(values: Sequence[float]) -> Five:
+    a, b, c, d, e = values
+    return a, b, c, d, e
+
+
+def planned_views(
+    store: Store, running: Sequence[SessionView], today: date
+) -> dict[date, tuple[PlannedView, ...]]:
+    """Planned sessions by day, each with the run that was made for it."""
+    entries = plan_queries.planned(store)
+    if not entries:
+        return {}
+    thresholds = queries.thresholds(store)
+    by_day: dict[date, list[Planned]] = {}
+    for entry in entries:
+        by_day.setdefault(entry.day, []).append(entry)
+    run: dict[date, list[SessionView]] = {day: [] for day in by_day}
+    for view in running:
+        if view.day in run:
+            run[view.day].append(view)
+    return {day: _views_of_day(items, run[day], thresholds, today) for day, items in by_day.items()}
+
+
+def _views_of_day(
+    items: Sequence[Planned],
+    run: Sequence[SessionView],
+    thresholds: Sequence[DatedThresholds],
+    today: date,
+) -> tuple[PlannedView, ...]:
+    from tercet.library.reading import in_force
+
+    force = in_force(thresholds, items[0].day)
+    told = [
+        understand(item.notation, force.values if force is not None else None) for item in items
+    ]
+    asked = [k for k, item in enumerate(told) if not item.rest]
+    found = pair(
+        [amount_of(told[k].seconds) for k in asked], [amount_of(view.seconds) for view in run]
+    )
+    made_by = {k: run[place].id for k, place in zip(asked, found, strict=True) if place is not None}
+    out = []
+    for k, (item, sense) in enumerate(zip(items, told, strict=True)):
+        missed = "missed" if item.day < today else "to run"
+        state = "rest" if sense.rest else "done" if k in made_by else missed
+        out.append(
+            PlannedView(
+                item.id or 0,
+                item.day,
+                item.place,
+                item.notation,
+                sense.seconds,
+                sense.metres,
+                state,
+                made_by.get(k),
+                sense.unclear,
+                item.note,
+            )
+        )
+    return tuple(out)
+
+
+def shares_of(block: Block) -> Three:
+    """Wanted easy, moderate and hard of a block; where only easy was said, the rest as usual."""
+    if block.moderate_target is not None and block.hard_target is not None:
+        return block.easy_target, block.moderate_target, block.hard_target
+    _, moderate, hard = SHARES.get(block.kind, USUAL_SHARES)
+    rest = 1.0 - block.easy_target
+    return block.easy_target, rest * moderate / (moderate + hard), rest * hard / (moderate + hard)
+
+
+def wanted_weeks(block: Block, races: Sequence[date]) -> list[tuple[date, float | None]]:
+    """Mondays of a block's weeks with what is wanted in each, cut weeks by their days."""
+    weeks = mondays(block.start, block.end)
+    if block.volume is None:
+        return [(monday, None) for monday in weeks]
+    # The race that ends a block is what its volume leads to; others make their week easier.
+    lesser = [day for day in races if day != block.end]
+    eased = eased_weeks(block.start, block.end, lesser)
+    volumes = week_volumes(block.volume, len(weeks), eased)
+    return [
+        (monday, volume * _days_inside(monday, block) / 7)
+        for monday, volume in zip(weeks, volumes, strict=True)
+    ]
+
+
+def _days_inside(monday: date, block: Block) -> int:
+    first, last = max(monday, block.start), min(monday + 6 * DAY, block.end)
+    # A race week is a whole one, on whatever day the race is.
+    return 7 if block.end < monday + 6 * DAY and first == monday else (last - first).days + 1
+
+
+def week_allowance(block: BlockView, week: WeekView) -> Allowance | None:
+    """What a week still allows, in its block's measure; None where no volume is wanted."""
+    if week.wanted is None:
+        return None
+    run = week.seconds if block.measure == "time" else week.metres
+    return allowance(week.wanted, block.shares, run)
+
+
+def nowadays(view: SeasonView) -> float:
+    """Running time of a week nowadays [s]: the mean of the last whole weeks, 0 without runs."""
+    this = view.today - view.today.weekday() * DAY
+    total = sum(
+        session.running_s
+        for session in view.sessions
+        if session.sport == "running" and this - 7 * NOWADAYS_WEEKS * DAY <= session.day < this
+    )
+    return total / NOWADAYS_WEEKS

@@ -1,0 +1,57 @@
+"""Named questions to the store about planned sessions and repetitions."""
+
+from __future__ import annotations
+
+import json
+from datetime import date
+from typing import TYPE_CHECKING
+
+from tercet.domain import Planned
+from tercet.engine.shades import Shade
+from tercet.store.database import Row, Store
+
+if TYPE_CHECKING:
+    from tercet.engine.judgement import Repetition
+
+
+def planned(store: Store) -> list[Planned]:
+    """All planned sessions, by day and their order in it."""
+    return [
+        Planned(
+            date.fromisoformat(row["day"]), row["notation"], row["place"], row["note"], row["id"]
+        )
+        for row in store.rows("SELECT * FROM planned ORDER BY day, place, id")
+    ]
+
+
+def planned_row(entry: Planned) -> Row:
+    """A row to put for a planned session."""
+    return {
+        "id": entry.id,
+        "day": entry.day.isoformat(),
+        "place": entry.place,
+        "notation": entry.notation,
+        "note": entry.note,
+    }
+
+
+def repetitions(store: Store) -> list[tuple[int, date, str, tuple[Repetition, ...]]]:
+    """Id, local day, words and repetitions of every running session that has some."""
+    from tercet.engine.judgement import Repetition
+
+    found = store.rows(
+        "SELECT r.id, r.day, j.words, j.repetitions FROM run r JOIN judgement j ON j.run_id = r.id "
+        "WHERE r.sport = 'running' AND j.repetitions NOT IN ('', '[]') ORDER BY r.start_utc, r.id"
+    )
+    return [
+        (
+            row["id"],
+            date.fromisoformat(row["day"]),
+            row["words"],
+            tuple(
+                Repetition(**{**item, "shade": Shade(item["shade"])})
+                for item in json.loads(row["repetitions"])
+            ),
+        )
+        for row in found
+    ]

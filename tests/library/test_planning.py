@@ -1,0 +1,192 @@
+"""The plan's operations: never overlapping, one step each, laid over what is there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date, timedelta
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tercet.domain import Block, Planned, Race
+from tercet.engine.countback import Rules, Volume, mondays
+from tercet.formats.calendar import read, write
+from tercet.library import operations, planning, season
+from tercet.store import plan_queries, queries
+from tercet.store.database import Store
+
+DAY = timedelta(days=1)
+TODAY = date(2026, 6, 17)  # a Wednesday
+BASE = Block(date(2026, 4, 6), date(2026, 5, 31), "Hills", "base", 0.9)
+PEAK = Block(date(2026, 6, 1), date(2026, 7, 5), "Sharpening", "specific", 0.8)
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    made = Store(tmp_path)
+    operations.set_plan(made, [BASE, PEAK], [Race(date(2026, 8, 2), "Half", 21_097.5)])
+    yield made
+    made.close()
+
+
+def _blocks(store: Store) -> list[tuple[str, date, date]]:
+    return [(block.name, block.start, block.end) for block in queries.blocks(store)]
+
+
+def test_an_edge_moves_both_and_is_one_step(store: Store) -> None:
+    first, second = queries.blocks(store)
+    assert first.id and second.id
+    planning.move_edge(store, first.id, second.id, date(2026, 6, 8))
+    planning.move_edge(store, first.id, second.id, date(2026, 6, 15))
+    assert _blocks(store) == [
+        ("Hills", BASE.start, date(2026, 6, 14)),
+        ("Sharpening", date(2026, 6, 15), PEAK.end),
+    ]
+    operations.undo(store)
+    assert _blocks(store) == [("Hills", BASE.start, BASE.end), ("Sharpening", PEAK.start, PEAK.end)]
+    with pytest.raises(ValueError, match="no day left"):
+        planning.move_edge(store, first.id, second.id, date(2026, 7, 13))
+
+
+def test_split_and_join(store: Store) -> None:
+    first, second = queries.blocks(store)
+    assert first.id and second.id
+    planning.split_block(store, first.id, date(2026, 5, 4))
+    a, b, _ = queries.blocks(store)
+    assert (a.end, b.start, b.kind) == (date(2026, 5, 3), date(2026, 5, 4), "base")
+    assert a.id and b.id
+    planning.join_blocks(store, a.id, b.id)
+    assert _blocks(store)[0] == ("Hills", BASE.start, BASE.end)
+    with pytest.raises(ValueError, match="split"):
+        planning.split_block(store, second.id, PEAK.start)
+
+
+def test_targets_and_volume_are_kept_and_shown(store: Store) -> None:
+    block = queries.blocks(store)[1]
+    volume = Volume(22_800.0, 0.08, 27_000.0, 4, 0.7)
+    wanted = replace(
+        block,
+        easy_target=0.78,
+        moderate_target=0.07,
+        hard_target=0.15,
+        measure="metres",
+        volume=volume,
+        longest=6600.0,
+    )
+    planning.set_block(store, wanted)
+    assert queries.blocks(store)[1] == wanted
+    shown = season.season(store, TODAY).blocks[1]
+    assert (shown.shares, shown.measure, shown.volume) == ((0.78, 0.07, 0.15), "metres", volume)
+    assert [week.wanted for week in shown.weeks] == pytest.approx(
+        [22_800, 24_624, 26_593.92, 0.7 * 26_593.92, 26_593.92]
+    )
+    with pytest.raises(ValueError, match="overlap"):
+        planning.set_block(store, replace(wanted, start=date(2026, 5, 20)))
+    other = season.season(store, TODAY).blocks[0]
+    assert other.shares == pytest.approx((0.9, 0.02, 0.08))  # usual in a base block
+
+
+def test_counting_back_keeps_what_was_run(store: Store) -> None:
+    race = queries.races(store)[0]
+    assert race.id
+    planning.lay_out(store, race.id, date(2026, 6, 15), TODAY, 20_000.0, Rules())
+    blocks = queries.blocks(store)
+    assert [(b.name, b.start, b.end) for b in blocks] == [
+        ("Hills", BASE.start, BASE.end),
+        ("Sharpening", PEAK.start, date(2026, 6, 14)),
+        ("Specific", date(2026, 6, 15), date(2026, 7, 19)),
+        ("Taper", date(2026, 7, 20), date(2026, 8, 2)),
+    ]
+    assert queries.races(store)[0].main
+    operations.undo(store)
+    assert len(queries.blocks(store)) == 2
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(st.tuples(st.integers(1, 60), st.integers(0, 20)), max_size=6),
+    st.integers(-100, 50),
+    st.integers(60, 300),
+    st.integers(-80, 0),
+)
+def test_laid_blocks_never_overlap(
+    spans: list[tuple[int, int]], first: int, race_in: int, start: int
+) -> None:
+    at = TODAY + first * DAY
+    blocks = []
+    for number, (length, gap) in enumerate(spans):
+        blocks.append(Block(at, at + (length - 1) * DAY, f"b{number}", "base", 0.9, number + 1))
+        at += (length + gap) * DAY
+    race = Race(TODAY + race_in * DAY, "Race", 10_000.0, 1)
+    made = planning.laid_blocks(blocks, [race], race, TODAY + start * DAY, TODAY, 20_000.0)
+    for one, two in pairwise(made):
+        assert one.end < two.start
+    assert race.day in [block.end for block in made]
+    ids = [block.id for block in made if block.id is not None]
+    assert len(set(ids)) == len(ids)
+
+
+def test_planned_sessions_are_understood_matched_and_moved(store: Store) -> None:
+    planning.add_planned(store, date(2026, 6, 16), "30 min easy")
+    planning.add_planned(store, date(2026, 6, 19), "20 min easy, 8 x 1 min hard / 1 min jog")
+    planning.add_planned(store, date(2026, 6, 20), "rest")
+    planning.add_planned(store, date(2026, 6, 20), "40 min easy, 6 x 100 strds")
+    view = season.season(store, TODAY)
+    week = next(w for b in view.blocks for w in b.weeks if w.monday == date(2026, 6, 15))
+    tuesday, friday, saturday = week.planned[1], week.planned[4], week.planned[5]
+    assert [item.state for item in (*tuesday, *friday, *saturday)] == [
+        "missed",
+        "to run",
+        "rest",
+        "to run",
+    ]
+    assert friday[0].seconds[:3] == (20 * 60 + 8 * 60, 0.0, 480.0)
+    assert saturday[1].unclear[0].text == "strds"
+    assert saturday[1].seconds[:3] == (2400.0, 0.0, 0.0)  # what is unclear adds nothing
+    planning.move_planned(store, friday[0].id, date(2026, 6, 18))
+    planning.move_planned(store, friday[0].id, date(2026, 6, 21), copy=True)
+    assert [e.day.day for e in plan_queries.planned(store)] == [16, 18, 20, 20, 21]
+    planning.copy_week(store, date(2026, 6, 15))
+    assert len(plan_queries.planned(store)) == 10
+    operations.undo(store)
+    planning.edit_planned(store, friday[0].id, " ")
+    assert len(plan_queries.planned(store)) == 4
+
+
+def test_a_plan_goes_through_a_calendar_and_back(store: Store) -> None:
+    lines = ["30 min easy", "15 min easy, 10 x 100 m fast / 100 m jog; 10 min easy"]
+    for number, line in enumerate(lines):
+        planning.add_planned(store, TODAY + number * DAY, line)
+    written = write(planning.calendar_entries(store))
+    found = read(written)
+    assert isinstance(found, list)
+    planning.take_calendar(store, found)
+    assert [e.notation for e in plan_queries.planned(store)] == lines  # nothing twice
+    for entry in plan_queries.planned(store):
+        planning.remove_planned(store, entry.id or 0)
+    planning.take_calendar(store, found)
+    assert [(e.day, e.notation) for e in plan_queries.planned(store)] == [
+        (TODAY, lines[0]),
+        (TODAY + DAY, lines[1]),
+    ]
+
+
+def test_only_one_race_is_the_main_one(store: Store) -> None:
+    planning.set_race(store, Race(date(2026, 7, 5), "10 km", 10_000.0, main=True))
+    half = next(race for race in queries.races(store) if race.name == "Half")
+    planning.set_race(store, replace(half, main=True, goal_s=5040.0))
+    assert [(r.name, r.main, r.goal_s) for r in queries.races(store)] == [
+        ("10 km", False, None),
+        ("Half", True, 5040.0),
+    ]
+
+
+def test_a_planned_row_round_trip(store: Store) -> None:
+    entry = Planned(TODAY, "45 min easy", 2, "with Aldo")
+    row = plan_queries.planned_row(entry)
+    assert row == {**row, "day": "2026-06-17", "place": 2, "note": "with Aldo"}
+    assert len(mondays(BASE.start, BASE.end)) == 8
