@@ -10,12 +10,12 @@ from functools import partial
 from statistics import median
 
 import numpy as np
+
+from tercet.engine import judge
 from tests.accuracy.methods import METHODS, streams_of, thresholds_of
 from tests.accuracy.score import Score
 from tests.simulator import KINDS, Runner, prescribe, season, simulate
 from tests.simulator.noise import stream
-
-from tercet.engine import judge
 
 #: Never used for choosing anything in the engine.
 SEEDS = (101, 102, 103, 104)

@@ -7,11 +7,11 @@ from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
-from tests.simulator import Simulated
-from tests.simulator.terrain import cost_ratio
 
 from tercet import engine as tercet_engine
 from tercet.engine import Repetition, Thresholds
+from tests.simulator import Simulated
+from tests.simulator.terrain import cost_ratio
 
 Shades = NDArray[np.uint8]
 EASY, MODERATE, HARD, NOT_RUNNING, UNJUDGED = range(5)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 import numpy as np
+
 from tests.accuracy.methods import EASY, HARD, MODERATE, NOT_RUNNING, Judged
 from tests.simulator import Simulated
 

@@ -12,12 +12,12 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import fitdecode
-from tests.bench.timing import Figure, once, pair, process
 
 from tercet import formats, resources
 from tercet.domain import Recording
 from tercet.library import reading, season, season_file
 from tercet.library.library import Library
+from tests.bench.timing import Figure, once, pair, process
 
 #: Runs in the store for the season's figures: ten years of 300.
 MANY_RUNS = 3000

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, fields, replace
 
 import numpy as np
+
 from tests.simulator.noise import clipped_normal
 from tests.simulator.sessions import Session
 

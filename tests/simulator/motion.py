@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 
 import numpy as np
+
 from tests.simulator.conditions import Conditions
 from tests.simulator.noise import Floats, stream, wander
 from tests.simulator.runner import Runner

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 import numpy as np
+
 from tests.simulator.conditions import Conditions, draw_conditions
 from tests.simulator.heart import heart_rate
 from tests.simulator.motion import move, truth

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
+
 from tests.simulator.noise import clipped_normal
 
 

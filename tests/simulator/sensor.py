@@ -8,6 +8,7 @@ is off by some 5-7 beats/min on the whole and the strap by 1-2.
 from __future__ import annotations
 
 import numpy as np
+
 from tests.simulator.conditions import Conditions
 from tests.simulator.noise import Floats, lagged, stream, wander
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+
 from tests.simulator.noise import stream
 
 Floats = NDArray[np.float64]

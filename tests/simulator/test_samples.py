@@ -11,6 +11,7 @@ from pathlib import Path
 
 import fitdecode
 import pytest
+
 from tests.simulator import sample_plan as samples
 from tests.simulator.write_samples import main, season_toml
 

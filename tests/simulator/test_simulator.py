@@ -6,6 +6,7 @@ import itertools
 
 import numpy as np
 import pytest
+
 from tests.simulator import (
     KINDS,
     MIDDLE_DISTANCE_MIX,

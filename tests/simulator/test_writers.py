@@ -11,6 +11,7 @@ import gpxpy
 import numpy as np
 import pytest
 from fit_tool.fit_file import FitFile
+
 from tests.simulator import Runner, Simulated, prescribe, simulate
 from tests.simulator.noise import stream
 from tests.simulator.write_fit import crc16, fit_bytes

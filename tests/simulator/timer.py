@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 
 import numpy as np
+
 from tests.simulator.conditions import Conditions
 from tests.simulator.motion import Motion
 from tests.simulator.noise import Floats, stream

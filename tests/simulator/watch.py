@@ -13,6 +13,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+
 from tests.simulator.conditions import Conditions
 from tests.simulator.motion import Motion
 from tests.simulator.noise import Floats, clipped_normal, lagged, stream, wander

@@ -10,6 +10,7 @@ import struct
 from datetime import UTC, datetime
 
 import numpy as np
+
 from tests.simulator.record import Simulated
 
 FIT_EPOCH = datetime(1989, 12, 31, tzinfo=UTC)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from xml.sax.saxutils import escape
 
 import numpy as np
+
 from tests.simulator.record import Simulated
 from tests.simulator.write_tcx import SCHEMA, stamp
 

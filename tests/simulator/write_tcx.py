@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from xml.sax.saxutils import escape
 
 import numpy as np
+
 from tests.simulator.record import Simulated
 
 SCHEMA = "http://www.garmin.com/xmlschemas"

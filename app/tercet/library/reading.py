@@ -16,7 +16,7 @@ import numpy as np
 
 from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording, Stream
-from tercet.engine import estimate, judging, timeline
+from tercet.engine import causes, curve, estimate, judging, timeline
 from tercet.engine.cleaning import moving_mean
 from tercet.engine.corrections import Correction, apply_corrections
 from tercet.engine.repetitions import in_words
@@ -94,10 +94,34 @@ def judgement_row(judged: engine.Judgement, entry: DatedThresholds | None) -> Ro
         "shades": packing.pack_shades(judged.shades),
         "repetitions": json.dumps([asdict(rep) for rep in judged.repetitions]),
         "words": in_words(judged.repetitions),
+        "causes": causes_text(judged, entry),
+        "spread": curve.spread(judged).astype("<u4").tobytes(),
         "mends": json.dumps(dict(judged.mends)),
         "remarks": json.dumps(list(judged.remarks)),
         "intervals": json.dumps(judged.intervals),
     }
+
+
+def causes_text(judged: engine.Judgement, entry: DatedThresholds | None) -> str:
+    """Moderate seconds by cause, with the speed of that part and the speed that was easy."""
+    values = entry.values if entry is not None else None
+    found = causes.parts(judged, values, causes.causes(judged, values))
+    rows = {
+        cause.name: [
+            round(part.seconds, 1),
+            *(None if math.isnan(v) else round(v, 3) for v in (part.speed, part.easy_speed)),
+        ]
+        for cause, part in found.items()
+    }
+    return json.dumps(rows, separators=(",", ":"))
+
+
+def start_place(recording: Recording) -> str:
+    """Where about a run began, to some 200 m, so that loops can be told apart; never shown."""
+    both = [recording.streams.get(name) for name in ("latitude", "longitude")]
+    if any(stream is None or not len(stream.values) for stream in both):
+        return ""
+    return " ".join(f"{float(stream.values[0]):.3f}" for stream in both if stream is not None)
 
 
 def run_row(recording: Recording, part: int, judged: engine.Judgement, zone_name: str) -> Row:
@@ -132,6 +156,7 @@ def run_row(recording: Recording, part: int, judged: engine.Judgement, zone_name
         "laps": json.dumps([asdict(lap) for lap in recording.laps]),
         "damage": recording.damage,
         "notation": "",
+        "place": start_place(recording),
     }
 
 

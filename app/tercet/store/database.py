@@ -88,7 +88,8 @@ class Store:
                 f"The store cannot be opened: {error}. Make sure that {folder} may be written "
                 "and that its disk has room."
             ) from error
-        except sqlite3.DatabaseError as error:
+        except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
+            # SQLite quotes damaged names in its message, which then may be no text.
             self._db.close()
             raise StoreError(
                 f"The store's file is damaged or not a store: {path}. Your original recordings "
@@ -140,7 +141,7 @@ class Store:
         """Run a query; only modules of the store call this."""
         try:
             return self._db.execute(sql, values).fetchall()
-        except sqlite3.DatabaseError as error:
+        except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
             raise StoreError(f"The store could not be read: {error}.") from error
 
     # Writing -----------------------------------------------------------------------------

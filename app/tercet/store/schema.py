@@ -65,6 +65,12 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         "ALTER TABLE threshold ADD COLUMN change TEXT NOT NULL DEFAULT 'step'",
         "ALTER TABLE threshold ADD COLUMN top_speed REAL",
         "ALTER TABLE judgement ADD COLUMN intervals TEXT NOT NULL DEFAULT ''",
+        # Moderate seconds by cause with their speeds (JSON), and seconds by intensity (60 x u4).
+        "ALTER TABLE judgement ADD COLUMN causes TEXT NOT NULL DEFAULT ''",
+        "ALTER TABLE judgement ADD COLUMN spread BLOB",
+        # Whether the runner meant the moderate running of a run, and where about it began.
+        "ALTER TABLE run ADD COLUMN meant INTEGER",
+        "ALTER TABLE run ADD COLUMN place TEXT NOT NULL DEFAULT ''",
         # When note, effort or kind were last said, ISO 8601 UTC; copies are merged by it.
         "ALTER TABLE run ADD COLUMN said_at TEXT NOT NULL DEFAULT ''",
         # A session still to run, in the notation of paper logs.

