@@ -133,6 +133,21 @@ def test_repetitions_stand_in_order_each_with_its_recovery() -> None:
     assert (judged.evidence[250:280] == Evidence.NONE).all()
 
 
+def test_sets_are_run_as_often_as_written_each_with_its_recovery() -> None:
+    fast, jog = Bout(seconds=20, word="fast"), Bout(seconds=10, word="jog")
+    walk = Bout(seconds=30, word="walk")
+    inner = (Piece(fast, 2, jog), Piece(Bout(seconds=5, word="hard")), Piece(jog))
+    judged = judge_pieces([Piece(count=2, recovery=walk, inner=inner)], RUNNER)
+    once = ("H" * 20 + "E" * 10) * 2 + "H" * 5 + "E" * 10 + "R" * 30
+    assert judged.letters == once * 2
+    # Four fast ones and the single hard one of each set; the jog between is no repetition.
+    assert [rep.duration_s for rep in judged.repetitions] == [20.0, 20.0, 5.0] * 2
+    assert [rep.start_s for rep in judged.repetitions] == [0.0, 30.0, 60.0, 105.0, 135.0, 165.0]
+    deep = Piece(count=2, inner=(Piece(count=3, inner=(Piece(fast, 4),), recovery=walk),))
+    assert sum(times for times, bout in deep.bouts() if bout is fast) == 24
+    assert judge_pieces([deep], RUNNER).seconds_by_shade()[Shade.HARD] == 480
+
+
 def test_speed_is_what_was_written_and_level_speed_also_what_is_typical() -> None:
     pieces = [Piece(Bout(seconds=60, word="easy")), Piece(Bout(metres=400, seconds=80))]
     judged = judge_pieces(pieces, RUNNER)
@@ -168,9 +183,15 @@ BOUTS = st.builds(
     word=st.sampled_from(["", *WORDS]),
     speed=st.none() | st.floats(1, 9),
 )
-PIECES = st.lists(
-    st.builds(Piece, BOUTS, st.integers(1, 9), st.none() | BOUTS), min_size=1, max_size=5
+PLAIN = st.builds(Piece, BOUTS, st.integers(1, 9), st.none() | BOUTS)
+SETS = st.builds(
+    Piece,
+    st.just(Bout()),
+    st.integers(1, 4),
+    st.none() | BOUTS,
+    st.lists(PLAIN, min_size=1, max_size=3).map(tuple),
 )
+PIECES = st.lists(PLAIN | SETS, min_size=1, max_size=5)
 
 
 @given(PIECES)
@@ -184,4 +205,10 @@ def test_shades_last_as_long_as_written_and_metres_are_all_there(pieces) -> None
         assert judged.metres_by_shade()[shade] == pytest.approx(metres)
     points = judged.scale[judged.shades == Shade.MODERATE]
     assert ((points >= 1) & (points < 2)).all()
-    assert len(judged.repetitions) == sum(piece.count for piece in pieces if piece.count > 1)
+    plain = [piece for piece in pieces if not piece.inner]
+    if len(plain) == len(pieces):
+        assert len(judged.repetitions) == sum(piece.count for piece in plain if piece.count > 1)
+    written = [(n, bout) for piece in pieces for n, bout in piece.bouts()]
+    assert len(run) == sum(n for n, _ in written)
+    seconds = sum(n * bout.seconds for n, bout in written if bout.seconds is not None)
+    assert seconds <= sum(item.seconds or 0.0 for item in run) * (1 + 1e-9)

@@ -116,17 +116,26 @@ def test_pieces_keep_their_places_and_comments_are_kept_apart() -> None:
     [
         ("10 x 100 m strds", "strds", "strides?", ("strides",)),
         ("20 min stedy", "stedy", "steady?", ("steady",)),
-        ("20 min zwift", "zwift", "What does it mean?", ()),
+        ("20 min grumf", "grumf", "What does it mean?", ("easy", "steady", "hard")),
+        ("20 min T", "T", "threshold or tempo?", ("threshold", "tempo")),
+        ("3/4 x 1 mile hard", "3/4 x", "3 or 4 times?", ("3 x", "4 x")),
+        ("16 x 1 on 1 off", "16 x 1 on 1 off", "hard was", ("16 x 1 min hard / 1 min jog",)),
+        ("20 min @ 4:10-4:16/km", "@ 4:10-4:16/km", "Which pace?", ("@ 4:13/km", "@ 4:10/km")),
+        ("easy 20 min steady", "easy 20 min steady", "easy or steady?", ()),
+        ("8 km easy, last 5 min hard", "last 5 min hard", "How much of", ()),
+        ("4 x 400 in 500", "500", "500 what", ()),
+        ("2 x (2 x (2 x (2 x (400 m))))", "2 x (400 m)", "Sets within", ()),
+        ("9 x (9 x (9 x 1 s fast))", "9 x (9 x (9 x 1 s fast))", "More than 500", ()),
         ("45 easy", "45", "45 what", ("45 min", "45 km", "45 miles")),
         ("15 m easy", "15 m", "Minutes or metres?", ("15 min", "15 metres")),
         ("1:30 easy", "1:30", "Hours or minutes?", ("1:30 h", "1:30 min")),
-        ("20 min @ 4:10", "4:10", "kilometre or a mile", ("@ 4:10/km", "@ 4:10/mile")),
-        ("5 x 1200 m @ 4:10", "4:10", "For the repetition", ("in 4:10", "@ 4:10/km")),
-        ("10 x 400 @ 80", "80", "80 what?", ("in 80 s", "@ 80 km pace")),
+        ("20 min @ 4:10", "@ 4:10", "kilometre or a mile", ("@ 4:10/km", "@ 4:10/mile")),
+        ("5 x 1200 m @ 4:10", "@ 4:10", "For the repetition", ("in 4:10", "@ 4:10/km")),
+        ("10 x 400 @ 80", "@ 80", "80 what?", ("in 80 s", "@ 80 km pace")),
         ("10 km race pace", "race pace", "Pace of which race?", ("@ 5 km pace",)),
-        ("10 x strides", "strides", "How long?", ("10 x 100 m strides",)),
+        ("10 x strides", "strides", "How long?", ("100 m strides",)),
         ("easy steady 20 min", "easy steady", "easy or steady?", ("easy", "steady")),
-        ("2 x 6 x 200", "2 x 6 x 200", "How should this be read?", ()),
+        ("2 x 6 x 200", "2 x 6 x 200", "2 sets of 6 x 200?", ("2 x (6 x 200)",)),
         ("10 x", "10 x", "How should this be read?", ()),
         ("300 x 1 min hard", "300 x", "whole numbers", ()),
         ("0 min easy", "0 min", "Nothing at all?", ()),
@@ -141,11 +150,51 @@ def test_an_unclear_piece_is_asked_about_and_counts_nothing(
 ) -> None:
     for before, after in (("", ""), ("15 min easy, ", ", 5 km jog")):
         session = parse_session(before + text + after)
-        assert len(session.pieces) == (2 if before else 0)
+        known = text.startswith("8 km easy")
+        assert len(session.pieces) == (2 if before else 0) + known
         (unclear,) = session.unclear
         assert unclear.text == where == (before + text)[unclear.start : unclear.end]
         assert question in unclear.question
         assert unclear.readings[: len(readings)] == readings
+
+
+@pytest.mark.parametrize(
+    ("text", "wanted"),
+    [
+        ("2 x (5 x 200 m / 200 m jog) / 3 min",
+         [Piece(count=2, recovery=Bout(180), inner=(Piece(Bout(metres=200), 5, JOG_200),))]),
+        ("3 x (1 km @ 10k pace, 400 fast) (2 min jog)",
+         [Piece(count=3, recovery=Bout(120, word="jog"),
+                inner=(Piece(Bout(metres=1000, race_m=10_000)),
+                       Piece(Bout(metres=400, word="fast"))))]),
+        ("2 sets of (6 x 30 s fast / 30 s jog), 3 min walk between sets",
+         [Piece(count=2, recovery=Bout(180, word="walk"),
+                inner=(Piece(Bout(30, word="fast"), 6, Bout(30, word="jog")),))]),
+        ("6 x 3 min hard, 2 min jog between",
+         [Piece(Bout(180, word="hard"), 6, Bout(120, word="jog"))]),
+        ("45 min easy, last 10 min steady",
+         [Piece(Bout(2100, word="easy")), Piece(Bout(600, word="steady"))]),
+        ("10 km, first 2 km easy",
+         [Piece(Bout(metres=2000, word="easy")), Piece(Bout(metres=8000))]),
+        ("14 miles easy, 1:52", [Piece(Bout(6720, 14 * MILE, "easy"))]),
+        ("10 x 400 in 80", [Piece(Bout(80, 400), 10)]),
+        ("20 min MP + 5 min easy",
+         [Piece(Bout(1200, race_m=42_195)), Piece(Bout(300, word="easy"))]),
+        ("20 min easy then 6 x 20 s strides",
+         [Piece(Bout(1200, word="easy")), Piece(Bout(20, word="strides"), 6)]),
+    ],
+)  # fmt: skip
+def test_sets_parts_and_whole_times(text, wanted) -> None:
+    assert pieces(text) == wanted
+
+
+def test_words_that_say_nothing_of_the_running_are_notes() -> None:
+    session = parse_session("5k race 19:42, mud, 3rd # cold")
+    assert session.pieces == (Piece(Bout(1182, 5000, "race")),) and not session.unclear
+    assert session.note == "mud, 3rd, cold"
+    session = parse_session("7 miles easy w/ Bea and Tom, hills")
+    assert len(session.pieces) == 1 and session.notes == ("w/ Bea and Tom", "hills")
+    assert parse_session("20 min easy, strds").unclear  # may be running
 
 
 def test_a_day_cannot_hold_more_than_a_day() -> None:

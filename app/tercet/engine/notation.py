@@ -52,14 +52,26 @@ class Bout:
 class Piece:
     """A stretch run ``count`` times, each followed by the recovery if there is one.
 
-    ``start`` and ``end`` say which characters of the text it was written with.
+    In a set ``inner`` holds pieces that are run in turn instead of ``work``, which then says
+    nothing. ``start`` and ``end`` say which characters of the text it was written with.
     """
 
-    work: Bout
+    work: Bout = field(default_factory=Bout)
     count: int = 1
     recovery: Bout | None = None
+    inner: tuple[Piece, ...] = ()
     start: int = field(default=0, compare=False)
     end: int = field(default=0, compare=False)
+
+    def bouts(self) -> Iterator[tuple[int, Bout]]:
+        """Every bout that was written, once, with how often it is run."""
+        for part in self.inner:
+            for times, bout in part.bouts():
+                yield self.count * times, bout
+        if not self.inner:
+            yield self.count, self.work
+        if self.recovery is not None:
+            yield self.count, self.recovery
 
 
 @dataclass(frozen=True)
@@ -157,8 +169,9 @@ def stretches(
     Returns
     -------
     list of Stretch
-        A piece gives its work and its recovery ``count`` times; the recovery also follows the
-        last repetition, as it is written.
+        A piece gives its work (a set: its pieces) and its recovery ``count`` times; the recovery
+        also follows the last repetition, as it is written. What is run again with a set is a
+        repetition too, unless it is easy or a rest by its word.
 
     Notes
     -----
@@ -174,16 +187,25 @@ def stretches(
     ``None``.
     """
     known = thresholds or Thresholds()
+    numbers: dict[tuple[int, ...], int] = {(k,): k for k in range(len(pieces))}
     return [
         _stretch(bout, known, race, place)
-        for number, piece in enumerate(pieces)
-        for bout, place in _bouts(piece, number)
+        for k, piece in enumerate(pieces)
+        for bout, place in _bouts(piece, (k,), numbers, again=False)
     ]
 
 
-def _bouts(piece: Piece, number: int) -> Iterator[tuple[Bout, int | None]]:
+def _bouts(
+    piece: Piece, path: tuple[int, ...], numbers: dict[tuple[int, ...], int], *, again: bool
+) -> Iterator[tuple[Bout, int | None]]:
+    """Bouts in the order run, each with its piece's number if it is a repetition."""
+    repeated = again and WORDS.get(piece.work.word) not in (Shade.EASY, Shade.NOT_RUNNING)
     for _ in range(piece.count):
-        yield piece.work, number if piece.count > 1 else None
+        for k, part in enumerate(piece.inner):
+            yield from _bouts(part, (*path, k), numbers, again=again or piece.count > 1)
+        if not piece.inner:
+            counted = repeated or piece.count > 1
+            yield piece.work, numbers.setdefault(path, len(numbers)) if counted else None
         if piece.recovery is not None:
             yield piece.recovery, None
 

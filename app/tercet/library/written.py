@@ -74,7 +74,9 @@ def run_row(run: PaperRun, part: int, judged: engine.Judgement, zone_name: str) 
         "utc_offset_s": offset,
         "day": run.start.date().isoformat(),
         "sport": "running",
-        "kind": "race" if any(piece.work.word == "race" for piece in pieces) else "",
+        "kind": "race"
+        if any(b.word == "race" for piece in pieces for _, b in piece.bouts())
+        else "",
         "name": "",
         "device": "",
         "format": FORMAT,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -33,12 +34,18 @@ _HEAD = re.compile(
     (?P<half>(?:am|pm|a\.m\.|p\.m\.)(?![a-z]))?\s*(?P<mark>:|-(?!-)|–|—)?""",
     re.IGNORECASE | re.VERBOSE,
 )
+#: Days by one letter count only below a week's heading; S is the Saturday if that is to come.
+_LETTER = re.compile(
+    r"\s*(?P<letter>Su|Th|[MTWRFS])(?![\w/.'-])[:.,]?\s*(?P<half>am|pm)?(?=[\s:]|$)\s*:?"
+)
+_BY_LETTER = {"M": 0, "T": 1, "W": 2, "Th": 3, "R": 3, "F": 4, "S": 5, "Su": 6}
 _WEEK = re.compile(
     rf"\W*(?:training\s+)?(?:week|wk|w/c)(?![a-z])\s*(?:\d\d?\s*[:,(–-])?[^\d:]{{0,20}}?(?:{_WEEKDAY}[.,]?\s*)?"
     rf"(?P<date>{_DATE})",
     re.IGNORECASE | re.VERBOSE,
 )
 _YEAR_LINE = re.compile(rf"\D*?(?P<year>{_YEAR})\D*")
+WHICH_YEAR = "Which year?"
 #: A yearless date that lies this far before the one above it may belong to the next year. [days]
 HALF_A_YEAR = 183
 
@@ -56,6 +63,8 @@ class Head:
     year: int | None = None
     #: "3/4/2026" may be the 3rd of April or the 4th of March.
     either_way: bool = False
+    #: Named by one letter, which elsewhere may mean something else.
+    letter: bool = False
 
     @property
     def dated(self) -> bool:
@@ -67,12 +76,21 @@ def head_of(line: str) -> Head | None:
     """Find the day with which a line begins: "Tue am:", "Tue 9 June:", "2026-06-09", "pm:"."""
     found = _HEAD.match(line)
     if found is None or not any(found[name] for name in ("weekday", "date", "half")):
-        return None
+        return _by_letter(line)
     named = found["d2"] or found["m3"]
     clear = found["weekday"] or found["half"] or found["mark"] or found["y2"] or found["y3"]
     if (named and not clear) or (not found["weekday"] and not found["date"] and not found["mark"]):
         return None
     return _head(found, found.end())
+
+
+def _by_letter(line: str) -> Head | None:
+    found = _LETTER.match(line)
+    if found is None:
+        return None
+    start = found.start("letter")
+    weekday = _BY_LETTER[found["letter"]]
+    return Head(start, found.end(), weekday, (found["half"] or ""), letter=True)
 
 
 def week_of(line: str) -> Head | None:
@@ -141,18 +159,25 @@ def date_of(head: Head, year: int | None, last: date | None) -> date:
         raise Doubt(head.start, head.end, "Which date?")
     year_known = head.year or year
     if year_known is None:
-        raise Doubt(head.start, head.end, "Which year?")
+        raise Doubt(head.start, head.end, WHICH_YEAR, kind="year")
     try:
         if head.either_way:
             both = date(year_known, head.month, head.day), date(year_known, head.day, head.month)
-            raise Doubt(head.start, head.end, "Day or month first?", [f"{d}" for d in both])
+            readings = _heads([f"{d}" for d in both], head)
+            raise Doubt(head.start, head.end, "Day or month first?", readings)
         found = date(year_known, head.month, head.day)
     except ValueError:
         raise Doubt(head.start, head.end, "There is no such date: which one?") from None
     if head.year is None and last is not None and (last - found).days > HALF_A_YEAR:
         later = [f"{year_known + k}-{head.month:02d}-{head.day:02d}" for k in (1, 0)]
-        raise Doubt(head.start, head.end, "Which year?", later)
+        raise Doubt(head.start, head.end, WHICH_YEAR, _heads(later, head))
     if head.weekday is not None and found.weekday() != head.weekday:
         said = f"{found} is a {_NAMES[found.weekday()]}: which day was it?"
-        raise Doubt(head.start, head.end, said, (f"{_NAMES[found.weekday()]} {found}",))
+        raise Doubt(head.start, head.end, said, _heads([f"{found}"], head))
     return found
+
+
+def _heads(days: Sequence[str], head: Head) -> list[str]:
+    """Dates as they would be written in a head's place."""
+    half = f" {head.half}" if head.half else ""
+    return [f"{day}{half}: " for day in days]

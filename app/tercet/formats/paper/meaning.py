@@ -27,6 +27,8 @@ SLOWEST, FASTEST, FASTEST_FAR, FAR_M = 1.0, 12.0, 7.9, 600.0
 #: "@ 3:30" without a unit is not asked about where it would be faster than this. [m/s]
 FASTEST_PACE = 7.0
 MAX_COUNT = 200
+#: A set may hold sets to this depth, and all of it no more repetitions than this.
+DEEPEST, MAX_REPETITIONS = 3, 500
 #: A clock without a unit means minutes and seconds if it would be more hours than this.
 MOST_HOURS = 9
 #: Races whose pace may be asked for. [m]
@@ -35,31 +37,54 @@ RACES = (400.0, 200_000.0)
 
 @dataclass(frozen=True)
 class Unclear:
-    """Characters ``start`` to ``end`` of a text that could not be read for certain."""
+    """Characters ``start`` to ``end`` of a text that could not be read for certain.
+
+    Each of ``readings``, the likeliest first, can be put in the place of these characters.
+    ``kind`` is "word" for a word that may be this runner's own, "bare" for a number without a
+    unit, else "". ``likely`` says that the first reading is good enough to be shown as a guess.
+    """
 
     start: int
     end: int
     text: str
     question: str
-    readings: tuple[str, ...] = ()  # the likeliest first
+    readings: tuple[str, ...] = ()
+    kind: str = ""
+    likely: bool = False
 
 
 class Doubt(Exception):
     """A piece cannot be read for certain."""
 
-    def __init__(self, start: int, end: int, question: str, readings: Sequence[str] = ()) -> None:
+    def __init__(
+        self,
+        start: int,
+        end: int,
+        question: str,
+        readings: Sequence[str] = (),
+        *,
+        kind: str = "",
+        likely: bool = False,
+    ) -> None:
         super().__init__(question)
         self.start, self.end = start, end
         self.question, self.readings = question, tuple(readings)
+        self.kind, self.likely = kind, likely
 
     def moved(self, by: int) -> Doubt:
         """The same, further on in a longer text."""
-        return Doubt(self.start + by, self.end + by, self.question, self.readings)
+        return self.over(self.start + by, self.end + by)
+
+    def over(self, start: int, end: int) -> Doubt:
+        """The same about other characters."""
+        return Doubt(start, end, self.question, self.readings, kind=self.kind, likely=self.likely)
 
     def in_text(self, text: str) -> Unclear:
         """The same with the words it is about."""
         words = text[self.start : self.end]
-        return Unclear(self.start, self.end, words, self.question, self.readings)
+        return Unclear(
+            self.start, self.end, words, self.question, self.readings, self.kind, self.likely
+        )
 
 
 @dataclass
@@ -75,7 +100,7 @@ class _Said:
     clocks: list[tuple[Node, str]] = field(default_factory=list)
 
 
-def meaning_of(tree: Node) -> Piece:
+def meaning_of(tree: Node, depth: int = 0) -> Piece:
     """Turn the tree of one piece into the piece.
 
     Raises
@@ -90,19 +115,28 @@ def meaning_of(tree: Node) -> Piece:
         if not number.is_integer() or not 1 <= number <= MAX_COUNT:
             raise _doubt(parts["repeats"], f"Repetitions are whole numbers up to {MAX_COUNT}.")
         count = int(number)
-    bout = parts["bout"]
-    bare_is_metres = several or any(_name(part) == "inside" for part in bout.children)
-    work = _bout(bout, short=several, bare_is_metres=bare_is_metres, count=count)
     recovery = None
+    if "set" in parts:
+        if depth >= DEEPEST:
+            raise _doubt(tree, "Sets within sets within sets: how should this be read?")
+        inner = tuple(meaning_of(part, depth + 1) for part in parts["set"].children)
+        work = Bout()
+    else:
+        inner = ()
+        bout = parts["bout"]
+        short = several or depth > 0
+        bare_is_metres = short or any(_name(part) == "inside" for part in bout.children)
+        work = _bout(bout, short=short, bare_is_metres=bare_is_metres)
     if "recovery" in parts:
         rest = parts["recovery"].children[0]
         recovery = _bout(rest, short=True, bare_is_metres=True, recovering=True)
-    return Piece(work, count, recovery)
+    piece = Piece(work, count, recovery, inner)
+    if sum(times for times, _ in piece.bouts()) > MAX_REPETITIONS:
+        raise _doubt(tree, f"More than {MAX_REPETITIONS} repetitions: is that right?")
+    return piece
 
 
-def _bout(
-    tree: Node, *, short: bool, bare_is_metres: bool, count: int = 1, recovering: bool = False
-) -> Bout:
+def _bout(tree: Node, *, short: bool, bare_is_metres: bool, recovering: bool = False) -> Bout:
     said = _Said()
     for part in tree.children:
         _hear(part, said, bare_is_metres)
@@ -116,7 +150,7 @@ def _bout(
     if recovering and word == "recovery":
         word = ""  # the name of the thing, not how it was spent
     if seconds is None and metres is None:
-        raise _doubt(tree, "How long?", _lengths_for(word, count, short and not recovering))
+        raise _doubt(tree, "How long?", _lengths_for(word, short and not recovering))
     if (speed is not None) + (race is not None) + (None not in (seconds, metres)) > 1:
         raise _doubt(tree, "Two paces: which one?")
     for pace in (speed, metres / seconds if metres and seconds else None):
@@ -139,6 +173,8 @@ def _hear(part: Node, said: _Said, bare_is_metres: bool) -> None:
         inner = children[0]
         if _name(inner) == "clock":
             said.clocks.append((inner, "in"))
+        elif _name(inner) == "bare":
+            said.clocks.append((inner, "bare"))
         else:
             said.times.append((inner, _seconds(inner)))
     elif name == "per_repetition":
@@ -157,7 +193,7 @@ def _hear(part: Node, said: _Said, bare_is_metres: bool) -> None:
     elif name in ("race_pace", "named_race"):
         said.races.append((part, _race(part)))
     elif name == "no_race":
-        readings = ("@ 5 km pace", "@ 10 km pace", "@ half marathon pace", "@ marathon pace")
+        readings = ("@ 5 km pace", "@ 10 km pace", "@ half marathon pace")
         raise _doubt(part, "Pace of which race?", readings)
     else:
         said.times.append((part, _seconds(part)))
@@ -166,6 +202,9 @@ def _hear(part: Node, said: _Said, bare_is_metres: bool) -> None:
 def _hear_clock(part: Node, place: str, said: _Said, metres: float | None, short: bool) -> None:
     """Say what "1:30" is: by what it would make of the distance, else by where it stands."""
     text = str(part.children[0])
+    if place == "bare":
+        said.times.append((part, _seconds_alone(part, metres)))
+        return
     figures = [int(figure) for figure in text.split(":")]
     if len(figures) == 3:
         seconds = figures[0] * 3600 + figures[1] * 60 + figures[2]
@@ -200,6 +239,20 @@ def _hear_clock(part: Node, place: str, said: _Said, metres: float | None, short
         raise _doubt(part, "Hours or minutes?", (f"{text} h", f"{text} min"))
 
 
+def _seconds_alone(part: Node, metres: float | None) -> float:
+    """What a number without a unit after "in" is: the only unit in which somebody runs that."""
+    number = _number(part.children[0])
+    figure = f"{number:g}"
+    told = {
+        f"{figure} {unit}": number * factor
+        for unit, factor in (("s", 1.0), ("min", 60.0))
+        if metres is not None and number > 0 and _runs(metres / (number * factor), metres)
+    }
+    if len(told) != 1:
+        raise _doubt(part, f"{figure} what: s or min?", tuple(told))
+    return next(iter(told.values()))
+
+
 def _runs(speed: float, metres: float | None) -> bool:
     fastest = FASTEST_FAR if metres is not None and metres >= FAR_M else FASTEST
     return SLOWEST <= speed <= fastest
@@ -215,14 +268,15 @@ def _word(said: _Said) -> str:
     shades = {WORDS[word] for _, word in said.words}
     names = [word for _, word in said.words]
     if len(shades) > 1:
-        start, end = _place(said.words[0][0])[0], _place(said.words[-1][0])[1]
-        raise Doubt(start, end, f"{' or '.join(dict.fromkeys(names))}?", tuple(names))
+        (start, end), (again, last) = _place(said.words[0][0]), _place(said.words[-1][0])
+        readings = tuple(names) if len(names) == 2 and again - end <= 1 else ()
+        raise Doubt(start, last, f"{' or '.join(dict.fromkeys(names))}?", readings)
     return "race" if "race" in names else names[0] if names else ""
 
 
-def _lengths_for(word: str, count: int, several: bool) -> tuple[str, ...]:
-    if several:
-        return (f"{count} x 100 m {word}", f"{count} x 20 s {word}")
+def _lengths_for(word: str, several: bool) -> tuple[str, ...]:
+    if several and word:
+        return (f"100 m {word}", f"20 s {word}")
     return (f"10 min {word}", f"2 km {word}") if word else ()
 
 
@@ -238,7 +292,10 @@ def _metres(part: Node, bare_is_metres: bool) -> float:
             return number
         units = ("min", "s", "m") if bare_is_metres else ("min", "km", "miles")
         readings = tuple(f"{figure} {unit}" for unit in units)
-        raise _doubt(part, f"{figure} what: {', '.join(units)}?", readings)
+        raise Doubt(
+            *_place(part), f"{figure} what: {', '.join(units[:-1])} or {units[-1]}?", readings,
+            kind="bare",
+        )  # fmt: skip
     if str(children[1]).casefold() == "m" and number < LEAST_METRES:
         raise _doubt(part, "Minutes or metres?", (f"{figure} min", f"{figure} metres"))
     return _positive(part, number * _METRES[children[1].type])
@@ -246,12 +303,14 @@ def _metres(part: Node, bare_is_metres: bool) -> float:
 
 def _race(part: Node) -> float:
     inner = part.children[0]
-    metres = MILE if _name(inner) == "MILES" else 0.0
+    short = {"MILES": MILE, "HALF_PACE": _NAMED["HALF"], "MARATHON_PACE": _NAMED["MARATHON"]}
+    metres = short.get(_name(inner), 0.0)
     if _name(inner) == "bare":
         number = _number(inner.children[0])
         if number not in TRACK or number < RACES[0]:
             figure = f"{number:g}"
-            raise _doubt(part, f"{figure} what?", (f"in {figure} s", f"@ {figure} km pace"))
+            readings = (f"in {figure} s", f"@ {figure} km pace")
+            raise Doubt(*_place(part), f"{figure} what?", readings, likely=True)
         metres = number
     metres = metres or _metres(inner, True)
     if not RACES[0] <= metres <= RACES[1]:
