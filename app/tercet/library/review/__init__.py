@@ -1,0 +1,1 @@
+"""The season review: its pages as plain words, numbers and pictures; no Qt."""

@@ -1,0 +1,132 @@
+"""Build-up by block: each block against what it was for."""
+
+from __future__ import annotations
+
+import math
+from datetime import date
+
+from tercet.engine.scale import Shade
+from tercet.library import season
+from tercet.library.review import figures
+from tercet.library.review.content import Page, Table
+from tercet.library.review.overview import running
+from tercet.library.review.pictures import BuildUpPart, BuildUpPicture
+from tercet.library.views import BlockView, BuildUp, SeasonView
+
+#: No target line, and no word on the share, before this much has been run in a block. [s]
+ENOUGH_S = 7200.0
+
+
+def build_up(view: SeasonView) -> Page:
+    """Every block from zero: easy above, moderate and hard below, the easy asked for dashed."""
+    parts = tuple(_part(item, view.today) for item in season.build_up(view))
+    judged = [block for block in view.blocks if sum(block.seconds[:3]) >= ENOUGH_S]
+    behind = [block for block in judged if is_short(block)]
+    rows = tuple(
+        (
+            block.name,
+            block.kind,
+            figures.share(block.easy_target),
+            figures.share(block.easy_share, estimated=block.estimated),
+            *(figures.hours(value) for value in block.seconds[:3]),
+            *_in_hand(block),
+        )
+        for block in view.blocks
+    )
+    if len(behind) == 1:
+        title = f"{behind[0].name} fell short of its easy share"
+    elif behind:
+        title = f"{len(behind)} of {len(judged)} blocks fell short of their easy share"
+    else:
+        title = "Every block held its easy share" if len(judged) > 1 else "The easy share was held"
+    first, last = (view.blocks[0].start, view.blocks[-1].end) if view.blocks else (view.today,) * 2
+    inside = first <= view.today <= last
+    return Page(
+        "blocks",
+        "Build-up by block",
+        title,
+        "Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for.",
+        BuildUpPicture(
+            parts, months(first, last), float(view.today.toordinal() + 1) if inside else None
+        ),
+        Table(
+            ("block", "for", "easy wanted", "easy run", "easy", "moderate", "hard", "in hand",
+             "short"),
+            rows,
+            frozenset({0, 1}),
+            tuple(tuple(session.id for session in running(block)) for block in view.blocks),
+        ),
+        missing=""
+        if judged
+        else "This page needs a block with two hours of running that could be judged.",
+    )  # fmt: skip
+
+
+def asked(block: BlockView) -> float:
+    """Easy seconds that the block's moderate and hard ask for."""
+    part = min(block.easy_target, 0.99)
+    return part / (1.0 - part) * (block.seconds[1] + block.seconds[2])
+
+
+def is_short(block: BlockView) -> bool:
+    """Whether a block has less easy running than asked for."""
+    return sum(block.seconds[:3]) >= ENOUGH_S and block.seconds[0] < asked(block) - 1e-6
+
+
+def months(first: date, last: date, most: int = 12) -> tuple[tuple[float, str], ...]:
+    """First days of months with their names, thinned."""
+    out = []
+    year, month = first.year, first.month
+    while (year, month) <= (last.year, last.month):
+        day = date(year, month, 1)
+        if day >= first:
+            out.append((float(day.toordinal()), figures.MONTHS[month - 1][:3]))
+        year, month = (year + 1, 1) if month == 12 else (year, month + 1)
+    every = max(1, math.ceil(len(out) / most))
+    return tuple(out[::every])
+
+
+def _in_hand(block: BlockView) -> tuple[str, str]:
+    """Easy time over what is asked for, and under it, one of the two in words."""
+    if sum(block.seconds[:3]) < ENOUGH_S:
+        return (figures.NOTHING, figures.NOTHING)
+    over = block.seconds[0] - asked(block)
+    said = figures.hours(over)
+    return (said, figures.NOTHING) if over >= 0.0 else (figures.NOTHING, said)
+
+
+def _part(item: BuildUp, today: date) -> BuildUpPart:
+    block = item.block
+    kept = [k for k, day in enumerate(item.days) if day <= today.toordinal() + 1]
+    part = min(block.easy_target, 0.99)
+    factor = part / (1.0 - part)
+    columns = {}
+    for shade, values in (
+        (Shade.EASY, item.easy),
+        (Shade.MODERATE, item.moderate),
+        (Shade.HARD, item.hard),
+    ):
+        columns[shade] = tuple(values[k] / 3600.0 for k in kept)
+    easy, moderate, hard = (columns[s] for s in (Shade.EASY, Shade.MODERATE, Shade.HARD))
+    target = tuple(
+        factor * (m + h) if e + m + h >= ENOUGH_S / 3600.0 else None
+        for e, m, h in zip(easy, moderate, hard, strict=True)
+    )
+    return BuildUpPart(
+        block.name,
+        float(block.start.toordinal()),
+        float(block.end.toordinal() + 1),
+        tuple(float(item.days[k]) for k in kept),
+        easy,
+        moderate,
+        hard,
+        target,
+        _label(block),
+    )
+
+
+def _label(block: BlockView) -> str:
+    if block.easy_share is None:
+        return ""
+    words = figures.share(block.easy_share, estimated=block.estimated)
+    return f"short, {words}" if is_short(block) else words

@@ -1,0 +1,76 @@
+"""A review from the store: the pages of a season, a block or a pair of blocks."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from tercet.library import season
+from tercet.library.review import (
+    ahead,
+    blocks,
+    choices,
+    levels,
+    overview,
+    scope,
+    volume,
+    work,
+)
+from tercet.library.review.choices import Choices
+from tercet.library.review.content import Review
+from tercet.library.views import SeasonView
+from tercet.store import queries
+from tercet.store.database import Store
+
+
+def review(
+    store: Store, key: str = "", today: date | None = None, units: str = "km"
+) -> tuple[Review, Choices]:
+    """Make a review and give the choices it was made by.
+
+    Parameters
+    ----------
+    store : Store
+        The runner's.
+    key : str
+        What it is about (see :mod:`~tercet.library.review.scope`); empty for the last season.
+    today : date, optional
+        Later days are still to run.
+    units : {"km", "miles"}
+        For distances and paces.
+    """
+    view = season.season(store, today)
+    return of_view(store, view, key, units)
+
+
+def of_view(
+    store: Store, view: SeasonView, key: str = "", units: str = "km"
+) -> tuple[Review, Choices]:
+    """The same from a season that was read already."""
+    about = scope.scope(view, key)
+    chosen = choices.read(store, about.key)
+    cut = about.view
+    races = [
+        race
+        for race in queries.races(store)
+        if any(block.start <= race.day <= block.end for block in cut.blocks)
+    ]
+    ran = levels.results(store, cut, races)
+    found = work.sets(store, cut)
+    pages = [
+        overview.season_line(cut, units),
+        overview.weeks(cut),
+        blocks.build_up(cut),
+        work.repetitions(found, cut, units),
+        levels.levels(cut, queries.thresholds(store), races, ran, units),
+        volume.volume(cut),
+        levels.best(cut, found, ran, units),
+        ahead.next_block(cut, chosen.next_lines),
+    ]
+    made = Review(
+        runner=queries.setting(store, "runner") or "Runner",
+        scope=about.key,
+        name=about.name,
+        pages=choices.apply(pages, chosen),
+        scopes=tuple(scope.choices(view)),
+    )
+    return made, chosen

@@ -1,0 +1,196 @@
+"""The season in a line, and the season week by week."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import timedelta
+
+from tercet.engine import tally
+from tercet.library.review import figures
+from tercet.library.review.content import Page, Table
+from tercet.library.review.pictures import (
+    LinePart,
+    SeasonLine,
+    Three,
+    Value,
+    WeekBlock,
+    WeekRow,
+    Weeks,
+)
+from tercet.library.views import BlockView, SeasonView, SessionView, WeekView
+
+
+def running(block: BlockView) -> list[SessionView]:
+    """The running of a block, oldest first."""
+    return [s for week in block.weeks for day in week.days for s in day if s.sport == "running"]
+
+
+def runs_of(week: WeekView) -> list[SessionView]:
+    """The running of a week, oldest first."""
+    return [s for day in week.days for s in day if s.sport == "running"]
+
+
+def three(seconds: Sequence[float]) -> Three:
+    """Easy, moderate and hard of the five."""
+    return (seconds[0], seconds[1], seconds[2])
+
+
+def exact(seconds: Sequence[float]) -> tuple[float, ...]:
+    """Easy, moderate, hard and unjudged seconds for the file of numbers."""
+    return (*(round(value, 3) for value in seconds[:3]), round(seconds[4], 3))
+
+
+def total(blocks: Sequence[BlockView]) -> Three:
+    """Easy, moderate and hard seconds of blocks."""
+    sums = [sum(block.seconds[k] for block in blocks) for k in range(3)]
+    return (sums[0], sums[1], sums[2])
+
+
+def run_seconds(view: SeasonView) -> float:
+    """Running time, that which could not be judged included."""
+    return sum(sum(block.seconds[:3]) + block.seconds[4] for block in view.blocks)
+
+
+def season_line(view: SeasonView, units: str) -> Page:
+    """Hours, sessions, share of easy and races, and the blocks as one line."""
+    name = "Season in a line"
+    blocks = [block for block in view.blocks if sum(block.seconds[:3]) > 0.0]
+    amounts = total(view.blocks)
+    share = tally.easy_share((*amounts, 0.0, 0.0))
+    ran = run_seconds(view)
+    metres = sum(sum(block.metres[:3]) + block.metres[4] for block in view.blocks)
+    percent = figures.share(share, estimated=view.estimated)
+    sessions = figures.counted(view.session_count, "session")
+    values = [
+        Value(figures.hours(ran), "hours run"),
+        Value(figures.distance(metres, units), "distance"),
+        Value(str(view.session_count), "session" if view.session_count == 1 else "sessions"),
+        Value(percent, "easy"),
+        Value(str(len(view.races)), "race" if len(view.races) == 1 else "races"),
+    ]
+    rows, behind = [], []
+    for block in view.blocks:
+        ran_block = sum(block.seconds[:3]) + block.seconds[4]
+        rows.append(
+            (
+                block.name,
+                figures.span(block.start, block.end),
+                figures.hours(ran_block),
+                *(figures.hours(value) for value in block.seconds[:3]),
+                figures.share(block.easy_share, estimated=block.estimated),
+            )
+        )
+        behind.append(tuple(session.id for session in running(block)))
+    rows.append(
+        ("All", "", figures.hours(ran), *(figures.hours(value) for value in amounts), percent)
+    )
+    table = Table(
+        ("block", "days", "hours", "easy", "moderate", "hard", "easy share"),
+        tuple(rows),
+        frozenset({0, 1}),
+        tuple(behind),
+        exact=tuple(exact(block.seconds) for block in view.blocks),
+    )
+    parts = tuple(
+        LinePart(
+            block.name,
+            three(block.seconds),
+            figures.hours(sum(block.seconds[:3]) + block.seconds[4]),
+            f"{figures.share(block.easy_share, estimated=block.estimated)} easy",
+            row,
+            block.estimated,
+        )
+        for row, block in enumerate(view.blocks)
+        if block in blocks
+    )
+    races = []
+    for race in view.races:
+        for k, block in enumerate(blocks):
+            if block.start <= race.day <= block.end:
+                days = (block.end - block.start).days + 1
+                races.append((k, ((race.day - block.start).days + 0.5) / days, race.name))
+    start = view.blocks[0].start if view.blocks else view.today
+    end = min(view.blocks[-1].end, view.today) if view.blocks else view.today
+    line = f"{figures.span(start, max(start, end))}. One hour has one length in every block."
+    return Page(
+        "line",
+        name,
+        f"{figures.hours(ran)} hours in {sessions}, {percent} easy",
+        line,
+        SeasonLine(tuple(values), parts, tuple(races)),
+        table,
+        missing="" if blocks else "Nothing has been run in these blocks yet.",
+    )
+
+
+def weeks(view: SeasonView) -> Page:
+    """The sheet without gutters: which days carry what."""
+    race_days = {race.day for race in view.races}
+    blocks, rows, behind, sums = [], [], [], []
+    hard_by_day, long_by_day = [0.0] * 7, [0] * 7
+    month = 0
+    for block in view.blocks:
+        kept = []
+        for week in block.weeks:
+            runs = runs_of(week)
+            for k, day in enumerate(week.days):
+                hard_by_day[k] += sum(s.seconds[2] for s in day if s.sport == "running")
+            if runs:
+                longest = max(runs, key=lambda session: session.running_s)
+                long_by_day[longest.day.weekday()] += 1
+            if week.monday > view.today:
+                continue
+            first = week.monday.month != month
+            month = week.monday.month
+            kept.append(
+                WeekRow(
+                    tuple(
+                        tuple(three(s.seconds) for s in day if s.sport == "running")
+                        for day in week.days
+                    ),
+                    tuple(week.monday + timedelta(days=k) in race_days for k in range(7)),
+                    figures.MONTHS[month - 1][:3] if first else "",
+                )
+            )
+            ran = sum(week.seconds[:3]) + week.seconds[4]
+            rows.append(
+                (
+                    block.name,
+                    figures.short_day(week.monday),
+                    figures.hours(ran),
+                    *(figures.hours(value) for value in week.seconds[:3]),
+                    figures.share(tally.easy_share(week.seconds)),
+                    str(len(runs)),
+                )
+            )
+            behind.append(tuple(session.id for session in runs))
+            sums.append(exact(week.seconds))
+        if kept:
+            ran = sum(block.seconds[:3]) + block.seconds[4]
+            share = figures.share(block.easy_share, estimated=block.estimated)
+            words = f"{figures.hours(ran)}, {share} easy"
+            blocks.append(WeekBlock(block.name, words, tuple(kept)))
+    hard = hard_by_day.index(max(hard_by_day))
+    longest_day = long_by_day.index(max(long_by_day))
+    title = f"The long run fell on {figures.DAYS[longest_day]}"
+    if max(hard_by_day) > 0.0:
+        title = (
+            f"{figures.DAYS[hard]} was the hard day, {figures.DAYS[longest_day]} the long one"
+            if hard != longest_day
+            else f"{figures.DAYS[hard]} was the hard day and the long one"
+        )
+    return Page(
+        "weeks",
+        "Week by week",
+        title,
+        "Every line a week, every stair a run: low easy, middle moderate, high hard.",
+        Weeks(tuple(blocks), tuple(day[:3] for day in figures.DAYS)),
+        Table(
+            ("block", "week of", "hours", "easy", "moderate", "hard", "easy share", "runs"),
+            tuple(rows),
+            frozenset({0, 1}),
+            tuple(behind),
+            exact=tuple(sums),
+        ),
+        missing="" if any(behind) else "Nothing has been run in these blocks yet.",
+    )

@@ -1,0 +1,168 @@
+"""Volume, long runs, spacing of hard days, rests, and gaps with what the notes say of them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from datetime import date, timedelta
+from itertools import pairwise
+
+import numpy as np
+
+from tercet.library.review import figures
+from tercet.library.review.content import Page, Table
+from tercet.library.review.overview import runs_of, three
+from tercet.library.review.pictures import Column, Three, VolumePicture
+from tercet.library.views import SeasonView, SessionView
+
+DAY = timedelta(days=1)
+#: A day with this much hard running counts as a hard day. [s]
+HARD_DAY_S = 240.0
+#: Days in a row without running that make a gap worth a word.
+GAP_DAYS = 4
+#: Notes this close to a gap are read for its reason.
+NEAR = timedelta(days=3)
+#: Only the word of the reason goes on the page, never the note itself.
+REASONS = (
+    ("ill", r"\b(ill|flu|fever|sick|covid|virus|infection|(?:a|bad|head) cold)\b"),
+    ("hurt", r"\b(injur\w+|hurt|pain\w*|strain\w*|sprain\w*)\b"),
+    ("away", r"\b(travel\w*|holiday\w*|vacation|trip|flight|away)\b"),
+    ("busy", r"\b(busy|work|exam\w*)\b"),
+)
+
+
+def volume(view: SeasonView) -> Page:
+    """Weeks as columns, the longest run of each marked, gaps in words."""
+    weeks: dict[date, list[SessionView]] = {}
+    spans: list[tuple[int, int, str]] = []
+    for block in view.blocks:
+        at = [week.monday for week in block.weeks if week.monday <= view.today]
+        for monday, week in zip(at, block.weeks, strict=False):
+            weeks.setdefault(monday, []).extend(runs_of(week))
+        if at:
+            order = list(weeks)
+            spans.append((order.index(at[0]), order.index(at[-1]), block.name))
+    mondays = list(weeks)
+    columns, rows, behind = [], [], []
+    for monday in mondays:
+        runs = weeks[monday]
+        seconds = _sum(runs)
+        ran = sum(session.running_s for session in runs)
+        longest = max((session.running_s for session in runs), default=0.0)
+        columns.append(Column(seconds, longest))
+        days = {session.day for session in runs}
+        hard = {s.day for s in runs if s.seconds[2] >= HARD_DAY_S}
+        rows.append(
+            (
+                figures.short_day(monday),
+                figures.hours(ran),
+                figures.hours(longest),
+                str(len(days)),
+                str(7 - len(days)),
+                str(len(hard)),
+            )
+        )
+        behind.append(tuple(session.id for session in runs))
+    sessions = [s for runs in weeks.values() for s in runs]
+    gaps = find_gaps(sessions, view)
+    for first, last, reason in gaps:
+        long = (last - first).days + 1
+        said = f"no runs: {reason}" if reason else "no runs"
+        rows.append((f"from {figures.short_day(first)}", said, "", "", str(long), ""))
+        behind.append(())
+    return Page(
+        "volume",
+        "Volume, long runs and rests",
+        _title(mondays, columns, weeks),
+        _line(sessions, gaps),
+        VolumePicture(
+            tuple(columns),
+            tuple(spans),
+            tuple(
+                ((first - mondays[0]).days / 7.0 + (last - first).days / 14.0, reason or "no runs")
+                for first, last, reason in gaps
+            )
+            if mondays
+            else (),
+            _labels(columns, weeks, mondays),
+        ),
+        Table(
+            ("week of", "hours", "longest run", "days run", "days without", "hard days"),
+            tuple(rows),
+            frozenset({0}),
+            tuple(behind),
+        ),
+        missing="" if sessions else "Nothing has been run in these blocks yet.",
+    )
+
+
+def find_gaps(sessions: Sequence[SessionView], view: SeasonView) -> list[tuple[date, date, str]]:
+    """Stretches of four days and more without running: first and last day, and the reason."""
+    days = sorted({session.day for session in sessions})
+    noted = [(s.day, s.note) for s in view.sessions if s.note]
+    out = []
+    for before, after in pairwise(days):
+        first, last = before + DAY, after - DAY
+        if (last - first).days + 1 >= GAP_DAYS:
+            near = [note for day, note in noted if first - NEAR <= day <= last + NEAR]
+            out.append((first, last, reason_in(near)))
+    return out
+
+
+def reason_in(notes: Sequence[str]) -> str:
+    """The first reason that notes name, in one word; empty for none."""
+    for word, pattern in REASONS:
+        if any(re.search(pattern, note, re.IGNORECASE) for note in notes):
+            return word
+    return ""
+
+
+def hard_days(sessions: Sequence[SessionView]) -> list[date]:
+    """Days with four minutes and more of hard running, in order."""
+    by_day: dict[date, float] = {}
+    for session in sessions:
+        by_day[session.day] = by_day.get(session.day, 0.0) + session.seconds[2]
+    return sorted(day for day, seconds in by_day.items() if seconds >= HARD_DAY_S)
+
+
+def _sum(runs: Sequence[SessionView]) -> Three:
+    sums = np.array([three(s.seconds) for s in runs]).reshape(-1, 3).sum(axis=0).tolist()
+    return (sums[0], sums[1], sums[2])
+
+
+def _line(sessions: Sequence[SessionView], gaps: Sequence[tuple[date, date, str]]) -> str:
+    hard = hard_days(sessions)
+    parts = ["Hours by week, the longest run of each as a bar."]
+    if len(hard) > 1:
+        between = np.array([(b - a).days for a, b in pairwise(hard)])
+        close = int((between == 1).sum())
+        running = f"{figures.counted(close, 'time')} on two days running" if close else ""
+        parts.append(
+            f"{len(hard)} hard days, usually {int(np.median(between))} days apart"
+            f"{f', {running}' if running else ''}."
+        )
+    if gaps:
+        parts.append(f"{figures.counted(len(gaps), 'gap')} of {GAP_DAYS} days or more.")
+    return " ".join(parts)
+
+
+def _title(
+    mondays: Sequence[date], columns: Sequence[Column], weeks: dict[date, list[SessionView]]
+) -> str:
+    if not columns:
+        return "Volume, long runs and rests"
+    ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
+    middle = figures.hours(float(np.median(ran)))
+    longest = figures.hours(max(column.longest for column in columns))
+    return f"The middle week held {middle}, the longest run took {longest}"
+
+
+def _labels(
+    columns: Sequence[Column], weeks: dict[date, list[SessionView]], mondays: Sequence[date]
+) -> tuple[tuple[int, str], ...]:
+    """Hours over the longest week, and the longest run beside its bar."""
+    if not columns:
+        return ()
+    ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
+    most = int(np.argmax(ran))
+    return ((most, figures.hours(ran[most])),)

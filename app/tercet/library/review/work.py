@@ -1,0 +1,184 @@
+"""Repetitions of one kind across the season, and how fast they were."""
+
+from __future__ import annotations
+
+import json
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+import numpy as np
+
+from tercet.library.review import figures
+from tercet.library.review.content import Page, Table
+from tercet.library.review.pictures import DotPicture, Dots
+from tercet.library.views import SeasonView
+from tercet.store import packing, queries
+from tercet.store.database import Store
+
+#: A kind is shown across the season from this many sessions on.
+LEAST_SESSIONS = 3
+#: Kinds of this length are shown before shorter and longer ones. [m]
+MIDDLING_M = (150.0, 1300.0)
+#: Repetitions further than this from their session's middle length are of another kind.
+ALIKE = 0.25
+
+
+@dataclass(frozen=True)
+class Set:
+    """The main set of one session: its kind in words, and its repetitions [m, s, m/s]."""
+
+    run_id: int
+    day: date
+    kind: str
+    metres: tuple[float, ...]
+    seconds: tuple[float, ...]
+    speeds: tuple[float, ...]
+    recovery: float | None  # median [s]
+
+    @property
+    def speed(self) -> float:
+        """Mean speed of the set [m/s]."""
+        return sum(self.metres) / sum(self.seconds)
+
+
+def sets(store: Store, view: SeasonView) -> list[Set]:
+    """The main sets of a season's running, oldest first."""
+    out = []
+    for session in view.sessions:
+        if not session.repetitions or session.sport != "running":
+            continue
+        row = queries.judgement(store, session.id)
+        found = json.loads(row["repetitions"]) if row is not None else []
+        kind = session.repetitions.partition("\N{MULTIPLICATION SIGN} ")[2]
+        if not kind or not found:
+            continue
+        out += _main_set(session.id, session.day, kind, found)
+    return out
+
+
+def _main_set(run_id: int, day: date, kind: str, found: Sequence[dict[str, float]]) -> list[Set]:
+    metres = np.array([rep["distance_m"] for rep in found])
+    seconds = np.array([rep["duration_s"] for rep in found])
+    by = seconds if kind.endswith(("min", " s")) else metres
+    alike = (np.abs(by / np.median(by) - 1.0) <= ALIKE) & (metres > 0.0) & (seconds > 0.0)
+    if not alike.any():
+        return []
+    rests = [
+        float(rep["recovery_s"])
+        for rep, ok in zip(found, alike, strict=True)
+        if ok and rep.get("recovery_s") is not None
+    ]
+    return [
+        Set(
+            run_id,
+            day,
+            kind,
+            tuple(metres[alike].tolist()),
+            tuple(seconds[alike].tolist()),
+            tuple((metres[alike] / seconds[alike]).tolist()),
+            float(np.median(rests)) if rests else None,
+        )
+    ]
+
+
+def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
+    """The kind run most often: every repetition a dot, faster is higher."""
+    name = "Repetitions"
+    kinds: dict[str, list[Set]] = defaultdict(list)
+    for item in found:
+        kinds[item.kind].append(item)
+    rows = tuple(
+        (
+            figures.short_day(item.day),
+            f"{len(item.metres)} \N{MULTIPLICATION SIGN} {item.kind}",
+            figures.duration(float(np.mean(item.seconds))),
+            f"{float(np.mean(item.metres)):.0f} m",
+            figures.pace(item.speed, units),
+            figures.NOTHING if item.recovery is None else figures.duration(item.recovery),
+        )
+        for item in found
+    )
+    table = Table(
+        ("day", "set", "time", "length", "pace", "recovery"),
+        rows,
+        frozenset({0, 1}),
+        tuple((item.run_id,) for item in found),
+    )
+    enough = [items for items in kinds.values() if len(items) >= LEAST_SESSIONS]
+    often = max(enough, key=lambda items: (_middling(items), len(items)), default=[])
+    if not often:
+        return Page(
+            "repetitions", name, name, "", None, table,
+            missing="This page needs three sessions with repetitions of one kind.",
+        )  # fmt: skip
+    kind = often[0].kind
+    first, last = often[0].speed, often[-1].speed
+    before, after = figures.pace(first, units), figures.pace(last, units)
+    if before == after:
+        title = f"The {kind} repetitions stayed at {after}"
+    else:
+        title = f"The {kind} repetitions went from {before.partition(' ')[0]} to {after}"
+    speeds = [speed for item in often for speed in item.speeds]
+    return Page(
+        "repetitions",
+        name,
+        title,
+        f"Every dot is one of the {figures.counted(len(often), 'session')} of {kind}; "
+        "faster is higher. The bar is a session's mean.",
+        DotPicture(
+            tuple(
+                Dots(
+                    float(item.day.toordinal()),
+                    item.speeds,
+                    item.speed,
+                    figures.pace(item.speed, units),
+                    found.index(item),
+                )
+                for item in often
+            ),
+            pace_marks(min(speeds), max(speeds), units),
+            tuple(
+                (float(b.start.toordinal()), float(b.end.toordinal() + 1), b.name)
+                for b in view.blocks
+            ),
+        ),
+        table,
+    )
+
+
+def _middling(items: Sequence[Set]) -> bool:
+    """Whether a kind tells more than strides, which stay alike, or long tempo pieces."""
+    low, high = MIDDLING_M
+    return low <= float(np.mean([metre for item in items for metre in item.metres])) <= high
+
+
+def fastest(store: Store, run_id: int, metres: float) -> float | None:
+    """Shortest time in which a run covered a distance [s]; None without its distance by time."""
+    row = queries.run(store, run_id)
+    if row is None:
+        return None
+    packed = queries.streams(store, row["sha256"], row["part"])
+    if "time" not in packed or "distance" not in packed:
+        return None
+    stream = packing.unpack_streams(packed)[1]["distance"]
+    far = np.maximum.accumulate(stream.values)
+    if len(far) < 2 or far[-1] - far[0] < metres:
+        return None
+    starts = far <= far[-1] - metres
+    ends = np.interp(far[starts] + metres, far, stream.time)
+    return float((ends - stream.time[starts]).min())
+
+
+def pace_marks(slow: float, fast: float, units: str) -> tuple[tuple[float, str], ...]:
+    """Three to six round paces between two speeds, as speed and words."""
+    unit = figures.UNIT_METRES[units]
+    low, high = unit / fast, unit / slow
+    for step in (5, 10, 15, 20, 30, 60, 120, 300):
+        count = int(high // step) - int(-(-low // step)) + 1
+        if count <= 5:
+            first = int(-(-low // step)) * step
+            paces = range(first, int(high) + 1, step)
+            return tuple((unit / pace, figures.pace(unit / pace, units)) for pace in paces)
+    return ()

@@ -1,0 +1,1 @@
+"""The season review on the screen, on the wall and on paper."""

@@ -1,0 +1,142 @@
+"""Painting the season in a line, and week by week."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF
+
+from tercet.library.review.pictures import SeasonLine, WeekBlock, Weeks
+from tercet.ui.review.board import Board
+
+LINE_HEIGHTS = (56.0, 88.0, 120.0)
+GAP = 14.0
+#: Heights of the shades in a row of 28.
+ROW_HEIGHTS = (9.0, 14.0, 19.0)
+DOUBLE_GAP = 4.0
+
+
+def season_line(board: Board, picture: SeasonLine, area: QRectF) -> None:
+    """Big numbers in a row, and the blocks as stairs one after another."""
+    step = area.width() / len(picture.values)
+    for k, value in enumerate(picture.values):
+        x = area.left() + k * step
+        board.text(x, area.top() + 62.0, value.number, "value")
+        board.text(x, area.top() + 96.0, value.word, "body", "text_2")
+    hours = sum(sum(part.seconds) for part in picture.parts) / 3600.0
+    if not hours:
+        return
+    base = area.top() + area.height() * 0.68 + 20.0
+    per_hour = (area.width() - GAP * (len(picture.parts) - 1)) / hours
+    x = area.left()
+    edges = []
+    for part in picture.parts:
+        end = x + sum(part.seconds) / 3600.0 * per_hour
+        board.stair(x, base, per_hour, part.seconds, LINE_HEIGHTS)
+        edges.append((x, end))
+        x = end + GAP
+    for (left, end), part in zip(edges, picture.parts, strict=True):
+        _labels(board, left, end, base, (part.name, part.words, part.share), part.row)
+    board.line((area.left(), area.right()), (base, base), "text_2", 1.4)
+    for part_number, place, name in picture.races:
+        left, end = edges[part_number]
+        at = left + place * (end - left)
+        board.pennant(at, base, LINE_HEIGHTS[2] + 34.0)
+        _race_name(board, at, base - LINE_HEIGHTS[2] - 44.0, name, area)
+
+
+def _labels(
+    board: Board, left: float, end: float, base: float, words: tuple[str, str, str], row: int
+) -> None:
+    """Name, hours and share below a block, lower down where a neighbour's are in the way."""
+    name, hours, share = words
+    limit = board.width - 56.0
+    for deeper in (0.0, 100.0):
+        y = base + 38.0 + deeper
+        shown = board.fit(name, "block", max(end - left, 110.0))
+        width = max(board.wide(shown, "block"), board.wide(share), board.wide(hours))
+        x = min(left, limit - width)
+        if not shown or not board.free(QRectF(x, y - 24.0, width + 10.0, 90.0)):
+            continue
+        if deeper:
+            board.line((left + 2.0, left + 2.0), (base, y - 24.0), "edge", 1.2)
+        board.text(x, y, shown, "block")
+        board.text(x, y + 33.0, hours, row=row)
+        board.text(x, y + 64.0, share, "body", "text_2", row=row)
+        return
+
+
+def _race_name(board: Board, at: float, y: float, name: str, area: QRectF) -> None:
+    shown = board.fit(name, "body", 330.0)
+    width = board.wide(shown)
+    x = min(max(at - width / 2.0, area.left()), area.right() - width)
+    for lift in (0.0, 32.0):
+        if board.free(QRectF(x - 8.0, y - lift - 20.0, width + 16.0, 26.0)):
+            board.text(x, y - lift, shown)
+            return
+
+
+def weeks(board: Board, picture: Weeks, area: QRectF) -> None:
+    """Rows of weeks under each other, blocks parted by a little room."""
+    blocks = picture.blocks
+    count = sum(len(block.weeks) for block in blocks)
+    if not count:
+        return
+    gutter, head, between = 300.0, 40.0, 0.5
+    row = min(30.0, (area.height() - head) / (count + between * (len(blocks) - 1)))
+    longest = [
+        max((sum(map(sum, week.days[k])) for block in blocks for week in block.weeks), default=0.0)
+        for k in range(7)
+    ]
+    columns = [max(seconds / 3600.0, 0.75) for seconds in longest]
+    apart = 22.0
+    left = area.left() + gutter
+    per_hour = (area.right() - left - apart * 7.0) / sum(columns)
+    starts = [left]
+    for wide in columns:
+        starts.append(starts[-1] + wide * per_hour + apart)
+    for k, name in enumerate(picture.day_names):
+        board.text(starts[k], area.top() + 24.0, name, "body", "text_2")
+    y, last = area.top() + head, area.top()
+    for block in blocks:
+        top = y
+        for week in block.weeks:
+            _week(board, week.days, week.race, starts, y + row, row, per_hour)
+            y += row
+        last = _block_label(board, block, area.left(), top, y, last)
+        _months(board, block, area.left() + gutter - 18.0, top, row)
+        y += between * row
+
+
+def _week(board: Board, days, race, starts, base, row, per_hour) -> None:  # type: ignore[no-untyped-def]
+    """One week's stairs on their line."""
+    board.line((starts[0], starts[-1]), (base, base), "rule", 1.0)
+    heights = tuple(height * row / 28.0 for height in ROW_HEIGHTS)
+    for k, sessions in enumerate(days):
+        x = starts[k]
+        for seconds in sessions:
+            x = board.stair(x, base - 0.5, per_hour, seconds, heights) + DOUBLE_GAP
+        if race[k]:
+            board.pennant(x + 3.0, base, row * 0.85)
+
+
+def _block_label(
+    board: Board, block: WeekBlock, left: float, top: float, bottom: float, last: float
+) -> float:
+    """Bracket, name and sums of a block beside its weeks; gives how far down they reach."""
+    board.box(QRectF(left, top + 4.0, 3.0, max(bottom - top - 4.0, 4.0)), "control")
+    y = max(top + 24.0, last + 26.0)
+    board.text(left + 14.0, y, board.fit(block.name, "block", 190.0), "block")
+    if y + 32.0 <= max(bottom + 10.0, y + 1.0) or bottom - top > 52.0:
+        board.text(left + 14.0, y + 31.0, board.fit(block.words, "body", 200.0), "body", "text_2")
+        y += 31.0
+    return y
+
+
+def _months(board: Board, block: WeekBlock, right: float, top: float, row: float) -> None:
+    """Short names of months at their first weeks, where there is room."""
+    for k, week in enumerate(block.weeks):
+        if not week.month:
+            continue
+        y = top + (k + 1) * row - 3.0
+        width = board.wide(week.month)
+        if board.free(QRectF(right - width, y - 26.0, width, 34.0)):
+            board.text(right, y, week.month, "body", "text_3", align="right")

@@ -1,0 +1,51 @@
+"""Painting pages of words: rows of a number and what it is, and lines for the next block."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF
+
+from tercet.library.review.pictures import Facts, Lines
+from tercet.ui.review.board import Board
+
+
+def facts(board: Board, picture: Facts, area: QRectF) -> None:
+    """One row a number: the number, what it is, and when."""
+    step = min(66.0, area.height() / max(len(picture.rows), 1))
+    first = max((board.wide(number, "value") for number, _, _ in picture.rows), default=0.0)
+    first = area.left() + first + 36.0
+    last = max((board.wide(when) for _, _, when in picture.rows), default=0.0)
+    for row, (number, what, when) in enumerate(picture.rows):
+        y = area.top() + (row + 0.75) * step
+        board.text(area.left(), y, number, "value", row=row)
+        shown = board.fit(what, "body", area.right() - last - first - 24.0)
+        board.text(first, y - 2.0, shown)
+        board.text(area.right(), y - 2.0, when, color="text_2", align="right")
+        board.line((area.left(), area.right()), (y + step * 0.25,) * 2, "rule", 1.0)
+
+
+def lines(board: Board, picture: Lines, area: QRectF) -> None:
+    """Numbered lines in a large hand, and the cautions below a rule."""
+    foot = [board.wrap(caution, "body", area.width() - 10.0) for caution in picture.cautions]
+    height = sum(len(part) for part in foot) * 32.0 + 16.0
+    y = area.top() + 44.0
+    limit = area.bottom() - height - 24.0
+    for number, line in enumerate(picture.lines, 1):
+        for k, part in enumerate(board.wrap(line, "big", area.width() - 60.0)):
+            if y > limit:
+                return _cautions(board, foot, area, height)
+            if k == 0:
+                board.text(area.left(), y, str(number), "big", "text_2")
+            board.text(area.left() + 52.0, y, part, "big")
+            y += 40.0
+        y += 18.0
+    return _cautions(board, foot, area, height)
+
+
+def _cautions(board: Board, foot: list[list[str]], area: QRectF, height: float) -> None:
+    top = area.bottom() - height
+    board.line((area.left(), area.right()), (top, top), "edge", 1.2)
+    y = top + 34.0
+    for part in foot:
+        for line in part:
+            board.text(area.left(), y, line, "body", "text_2")
+            y += 32.0

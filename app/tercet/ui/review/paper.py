@@ -1,0 +1,172 @@
+"""The review as a PDF: pages of vector and real text, tables at the end, bookmarks."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable
+from threading import Event
+
+from pypdf import PdfWriter
+from pypdf.generic import BooleanObject, DictionaryObject, NameObject, TextStringObject
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRectF, QSizeF
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
+
+from tercet import __version__
+from tercet.library.review.content import Page, Review
+from tercet.ui.review import frame
+from tercet.ui.review.board import Board
+from tercet.ui.review.frame import FOOT, SIDE, TOP, Foot
+from tercet.ui.review.looks import Look
+
+#: Dots an inch that the pages are laid out in; everything on them is vector.
+RESOLUTION = 144
+#: Pages by name: what the user reads, and millimetres across and down.
+PAPERS: dict[str, tuple[str, float, float]] = {
+    "a4": ("A4 across", 297.0, 210.0),
+    "letter": ("Letter across", 279.4, 215.9),
+    "wide": ("16:9", 338.67, 190.5),
+}
+ROW = 26.0
+Progress = Callable[[int, int], None]
+
+
+class Stopped(Exception):
+    """The user stopped it; nothing was written."""
+
+
+def pdf(
+    review: Review, look: Look, paper: str = "a4", progress: Progress | None = None,
+    stop: Event | None = None,
+) -> bytes:  # fmt: skip
+    """Write the review as a PDF.
+
+    Raises
+    ------
+    Stopped
+        If ``stop`` is set on the way.
+    """
+    pages = review.shown
+    _, width_mm, height_mm = PAPERS[paper]
+    data = QByteArray()
+    buffer = QBuffer(data)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
+    size = QPageSize(QSizeF(width_mm, height_mm), QPageSize.Unit.Millimeter, paper)
+    writer.setPageLayout(
+        QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0.0, 0.0, 0.0, 0.0))
+    )
+    writer.setResolution(RESOLUTION)
+    writer.setTitle(title_of(review))
+    writer.setCreator(f"Tercet {__version__}")
+    width = width_mm / 25.4 * RESOLUTION
+    height = height_mm / 25.4 * RESOLUTION
+    appendix = [
+        (number, page, part)
+        for number, page in enumerate(pages, 1)
+        for part in _parts(page, width, height)
+    ]
+    count = len(pages) + len(appendix)
+    marks: list[tuple[str, int]] = []
+    painter = QPainter(writer)
+    for k, page in enumerate(pages):
+        _check(stop, painter)
+        if k:
+            writer.newPage()
+        marks.append((page.title, k))
+        frame.paint(painter, page, look, width, height, Foot(review.runner, k + 1, count))
+        if progress is not None:
+            progress(k + 1, count)
+    for k, (number, page, rows) in enumerate(appendix, len(pages)):
+        _check(stop, painter)
+        writer.newPage()
+        if not rows[0]:
+            marks.append((f"Numbers of page {number}: {page.name}", k))
+        _table(
+            painter, number, page, rows, look, (width, height), Foot(review.runner, k + 1, count)
+        )
+        if progress is not None:
+            progress(k + 1, count)
+    painter.end()
+    buffer.close()
+    return _bookmarked(bytes(data.data()), title_of(review), marks, len(pages))
+
+
+def title_of(review: Review) -> str:
+    """Title of the file."""
+    return f"{review.name}, {review.runner}"
+
+
+def _check(stop: Event | None, painter: QPainter) -> None:
+    if stop is not None and stop.is_set():
+        painter.end()
+        raise Stopped
+
+
+def _parts(page: Page, width: float, height: float) -> list[tuple[int, int]]:
+    """First and last row of each page that a table takes."""
+    room = height / frame.scale_of(width, height) - TOP - FOOT - 100.0
+    each = max(int(room // ROW) - 1, 1)
+    count = len(page.table.rows)
+    return [(first, min(first + each, count)) for first in range(0, max(count, 1), each)]
+
+
+def _table(
+    painter: QPainter, number: int, page: Page, rows: tuple[int, int], look: Look,
+    size: tuple[float, float], foot: Foot,
+) -> None:  # fmt: skip
+    """One page of a table, columns as wide as their words."""
+    scale = frame.scale_of(*size)
+    painter.save()
+    painter.fillRect(QRectF(0.0, 0.0, *size), look.color("pane"))
+    painter.scale(scale, scale)
+    board = Board(painter, look, size[0] / scale, size[1] / scale)
+    board.text(SIDE, TOP - 16.0, f"Numbers of page {number}: {page.name}", "block")
+    table = page.table
+    columns = list(zip(table.headings, *table.rows, strict=True))
+    wide = [
+        max(board.wide(cell, "cell_bold" if k == 0 else "cell") for k, cell in enumerate(column))
+        for column in columns
+    ]
+    room = board.width - 2.0 * SIDE
+    apart = min(48.0, (room - sum(wide)) / max(len(wide) - 1, 1))
+    if apart < 12.0:
+        # Words give way, numbers never do.
+        apart = 12.0
+        over = sum(wide) + apart * (len(wide) - 1) - room
+        widest = max(table.words, key=lambda k: wide[k], default=0)
+        wide[widest] = max(wide[widest] - over, 60.0)
+    x = SIDE
+    y = TOP + 24.0
+    for k, column in enumerate(columns):
+        at = x if k in table.words else x + wide[k]
+        align = "left" if k in table.words else "right"
+        board.text(at, y, board.fit(column[0], "cell_bold", wide[k]), "cell_bold", align=align)
+        for j, cell in enumerate(column[1 + rows[0] : 1 + rows[1]], 1):
+            shown = board.fit(cell, "cell", wide[k])
+            board.text(at, y + j * ROW + 4.0, shown, "cell", align=align)
+        x += wide[k] + apart
+    board.line((SIDE, board.width - SIDE), (y + 9.0, y + 9.0), "edge", 1.0)
+    base = board.height - FOOT
+    board.text(SIDE, base, foot.runner, "cell_bold")
+    words = f"{foot.number} of {foot.count}"
+    board.text(board.width - SIDE, base, words, "cell", "text_2", align="right")
+    painter.restore()
+
+
+def _bookmarked(data: bytes, title: str, marks: list[tuple[str, int]], pages: int) -> bytes:
+    """Put bookmarks, title and language into the file."""
+    writer = PdfWriter(clone_from=io.BytesIO(data))
+    parent = None
+    for words, page in marks:
+        if page == pages:
+            parent = writer.add_outline_item(title="The numbers", page_number=page)
+        writer.add_outline_item(title=words, page_number=page, parent=parent)
+    root = writer.root_object
+    root[NameObject("/Lang")] = TextStringObject("en")
+    root[NameObject("/ViewerPreferences")] = DictionaryObject(
+        {NameObject("/DisplayDocTitle"): BooleanObject(True)}
+    )
+    writer.add_metadata({"/Title": title})
+    out = io.BytesIO()
+    writer.write(out)
+    return out.getvalue()

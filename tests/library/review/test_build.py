@@ -1,0 +1,145 @@
+"""The pages of a review: few words, numbers that agree with the season's, choices that last."""
+
+from __future__ import annotations
+
+import csv
+import io
+from datetime import date, datetime, timedelta
+from pathlib import Path
+
+import pandas as pd
+import pytest
+
+from tercet.library import operations, season
+from tercet.library.library import Library
+from tercet.library.review import build, choices, figures, scope, tables, volume
+from tercet.library.review.choices import Choices
+from tercet.library.review.content import MOST_WORDS, Review
+from tercet.library.views import SessionView
+
+AFTER = date(2026, 10, 1)
+
+
+def made(library: Library, key: str = "") -> Review:
+    return library.call(build.review, key, AFTER)[0]
+
+
+def test_every_page_has_one_claim_and_few_words(season_library: Library) -> None:
+    review = made(season_library)
+    assert [page.key for page in review.shown][:3] == ["line", "weeks", "blocks"]
+    assert review.pages[-1].key == "next"
+    for page in review.shown:
+        assert page.title
+        assert len(f"{page.title} {page.line}".split()) <= MOST_WORDS, page.key
+        assert all(len(row) == len(page.table.headings) for row in page.table.rows)
+
+
+def test_figures_are_the_seasons(season_library: Library) -> None:
+    view = season_library.call(season.season, AFTER)
+    page = made(season_library).pages[0]
+    for row, block in zip(page.table.rows, view.blocks, strict=False):
+        assert row[0] == block.name
+        assert row[3:6] == tuple(figures.hours(value) for value in block.seconds[:3])
+        assert row[6] == figures.share(block.easy_share)
+    ids = {session.id for session in view.sessions if session.sport == "running"}
+    assert {run for runs in page.table.runs for run in runs} == ids
+
+
+def test_a_table_read_by_pandas_has_the_stores_totals(season_library: Library) -> None:
+    view = season_library.call(season.season, AFTER)
+    for number in (0, 1):
+        page = made(season_library).pages[number]
+        frame = pd.read_csv(io.StringIO(tables.as_csv(page)))
+        for k, name in ((0, "easy_s"), (1, "moderate_s"), (2, "hard_s")):
+            total = sum(block.seconds[k] for block in view.blocks)
+            assert frame[name].sum() == pytest.approx(total, abs=0.05)
+
+
+def test_words_that_a_spreadsheet_would_run_are_quoted(tmp_path: Path, library: Library) -> None:
+    chosen = Choices(next_lines=("=1+1", "steady, then easy"))
+    key = made(library).scope
+    library.call(choices.keep, key, chosen)
+    review = made(library)
+    assert review.pages[-1].title == "What to do next"
+    written = tables.write_tables(review, tmp_path / "out")
+    rows = list(csv.reader(io.StringIO(written[-1].read_text("utf-8"))))
+    assert rows[1][1] == "'=1+1"
+    assert not list((tmp_path / "out").glob("*.part"))
+
+
+def test_choices_last_and_are_taken_back(season_library: Library) -> None:
+    before = made(season_library)
+    keys = [page.key for page in before.pages]
+    chosen = (
+        Choices()
+        .with_words("titles", "blocks", "Specific ran too much in the middle")
+        .with_words("notes", "blocks", "Ask about Saturdays")
+        .leave_out("weeks", True)
+        .move(keys, "volume", -2)
+    )
+    season_library.call(choices.keep, before.scope, chosen)
+    after = made(season_library)
+    assert "weeks" not in [page.key for page in after.shown]
+    moved = [page.key for page in after.pages]
+    assert moved.index("volume") == keys.index("volume") - 2
+    page = next(page for page in after.pages if page.key == "blocks")
+    assert (page.title, page.notes) == (
+        "Specific ran too much in the middle",
+        "Ask about Saturdays",
+    )
+    assert page.retitled
+    season_library.call(operations.undo)
+    assert made(season_library) == before
+
+
+def test_damaged_choices_are_as_none(library: Library) -> None:
+    for value in ("{", "[]", '{"titles": 3, "order": 1, "hidden": null}'):
+        library.call(operations.set_setting, "review x", value)
+        assert library.call(choices.read, "x") == Choices()
+
+
+def test_a_block_and_a_pair_are_reviewed_alone(season_library: Library) -> None:
+    whole = made(season_library)
+    alone = made(season_library, "2026-07-06")
+    assert alone.name == "Support"
+    assert [row[0] for row in alone.pages[0].table.rows] == ["Support", "All"]
+    pair = made(season_library, scope.pair_key("2026-04-13", "2026-08-10"))
+    assert [row[0] for row in pair.pages[0].table.rows] == ["Groundwork", "Specific", "All"]
+    assert made(season_library, "nonsense").scope == whole.scope
+    assert whole.scopes[0] == (whole.scope, whole.name)
+
+
+def test_an_empty_store_says_what_would_fill_it(library: Library) -> None:
+    review = made(library)
+    assert [page.key for page in review.shown] == ["next"]
+    assert all(page.missing for page in review.pages if page.key != "next")
+
+
+def test_shares_add_up_to_a_hundred() -> None:
+    assert figures.shares((1.0, 1.0, 1.0)) == ("34 %", "33 %", "33 %")
+    assert figures.shares((83.6, 5.2, 11.2)) == ("84 %", "5 %", "11 %")
+    assert figures.shares((0.0, 0.0, 0.0)) == ("–", "–", "–")
+
+
+def session(day: date, note: str = "") -> SessionView:
+    return SessionView(
+        1, day, datetime(2026, 1, 1), "Run", "running", "", (3600.0, 0.0, 0.0, 0.0, 0.0),
+        (0.0,) * 5, 3600.0, 3600.0, 10000.0, note=note,
+    )  # fmt: skip
+
+
+def test_a_gap_is_told_with_one_word_of_its_reason_and_no_more() -> None:
+    first = date(2026, 3, 1)
+    kept = [
+        session(first),
+        session(first + timedelta(days=2), "Fever since yesterday, at home in Corvaleta"),
+        session(first + timedelta(days=12)),
+        session(first + timedelta(days=14)),
+    ]
+
+    class View:
+        sessions = tuple(kept)
+
+    found = volume.find_gaps(kept, View())  # type: ignore[arg-type]
+    assert found == [(first + timedelta(days=3), first + timedelta(days=11), "ill")]
+    assert volume.reason_in(["cold wind"]) == ""

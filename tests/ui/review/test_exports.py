@@ -1,0 +1,141 @@
+"""What is written of a review: the same figures everywhere, real text, vectors, whole files."""
+
+from __future__ import annotations
+
+import io
+import re
+import unicodedata
+from threading import Event
+from xml.etree import ElementTree
+
+import html5lib
+import pypdf
+import pypdfium2
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from tercet.library.review import tables
+from tercet.library.review.content import Review
+from tercet.ui import theme
+from tercet.ui.review import frame, looks, paper, web
+from tercet.ui.review.frame import Foot
+
+
+@pytest.fixture(autouse=True)
+def fonts(qapp: QApplication) -> None:
+    theme.apply(qapp, False)
+
+
+def plain(text: str) -> str:
+    """Text without what a reader puts between words."""
+    return re.sub(r"\s+", "", unicodedata.normalize("NFKC", text))
+
+
+@pytest.fixture(scope="module")
+def written(review: Review, qapp: QApplication) -> bytes:
+    theme.apply(qapp, False)
+    return paper.pdf(review, looks.look("light", paper=True), "a4")
+
+
+def test_every_number_is_equal_in_pdf_html_and_csv(review: Review, written: bytes) -> None:
+    reader = pypdf.PdfReader(io.BytesIO(written))
+    pdf = plain(" ".join(page.extract_text() for page in reader.pages))
+    second = pypdfium2.PdfDocument(written)
+    other = plain(" ".join(page.get_textpage().get_text_range() for page in second))
+    second.close()
+    tree = html5lib.parse(web.html(review, looks.look("light")), namespaceHTMLElements=False)
+    page_text = plain(" ".join(tree.itertext()))
+    for page in review.shown:
+        comma = plain(tables.as_csv(page))
+        for row in (page.table.headings, *page.table.rows):
+            for cell in row:
+                for place in (pdf, other, page_text, comma.replace('"', "")):
+                    assert plain(cell) in place, (page.key, cell)
+        for text in (page.title, page.line):
+            assert plain(text) in pdf
+            assert plain(text) in page_text
+
+
+def test_every_number_on_a_page_stands_in_its_table_or_claim(review: Review) -> None:
+    """Labels of the pictures are figures of the table, but for the marks of axes."""
+    for number, page in enumerate(review.shown, 1):
+        drawing = web.svg(page, looks.look("light"), Foot("R", number, len(review.shown)))
+        words = [text.text or "" for text in ElementTree.fromstring(drawing).iter() if text.text]
+        cells = plain(" ".join(cell for row in page.table.rows for cell in row))
+        said = [w for w in words if re.fullmatch(r"(about )?\d+:\d\d(:\d\d)?", w)]
+        for figure in said:
+            assert plain(figure) in cells, (page.key, figure)
+
+
+def test_the_pdf_is_vector_text_with_bookmarks_and_language(review: Review, written: bytes) -> None:
+    reader = pypdf.PdfReader(io.BytesIO(written))
+    assert not any(page.images for page in reader.pages)
+    assert reader.trailer["/Root"]["/Lang"] == "en"
+    assert reader.metadata is not None
+    assert reader.metadata.title == f"{review.name}, {review.runner}"
+    titles = [item.title for item in reader.outline if not isinstance(item, list)]
+    assert titles[: len(review.shown)] == [page.title for page in review.shown]
+    assert titles[-1] == "The numbers"
+    for page in reader.pages:
+        for font in page["/Resources"]["/Font"].values():
+            descendant = font.get_object()["/DescendantFonts"][0].get_object()
+            assert "/FontFile2" in descendant["/FontDescriptor"]
+    assert len(written) < 2_000_000
+
+
+@pytest.mark.parametrize(("name", "size"), [("letter", (792, 612)), ("wide", (960, 540))])
+def test_other_papers(review: Review, name: str, size: tuple[int, int]) -> None:
+    data = paper.pdf(review, looks.look("ink", paper=True), name)
+    box = pypdf.PdfReader(io.BytesIO(data)).pages[0].mediabox
+    assert (round(box.width), round(box.height)) == size
+
+
+def test_no_place_leaves_the_program(review: Review, written: bytes) -> None:
+    reader = pypdf.PdfReader(io.BytesIO(written))
+    text = " ".join(page.extract_text() for page in reader.pages)
+    text += web.html(review, looks.look("light")).decode("utf-8")
+    assert not re.search(r"\b-?\d{1,2}\.\d{4,}\s*,\s*-?\d{1,3}\.\d{4,}\b(?=.{0,20}°)", text)
+    assert ".fit" not in text
+    assert ".gpx" not in text
+
+
+def test_the_html_is_valid_and_asks_for_nothing(review: Review) -> None:
+    text = web.html(review, looks.look("dark")).decode("utf-8")
+    parser = html5lib.HTMLParser(strict=True)
+    parser.parse(text)
+    links = re.findall(r'(?:src|href|url)\s*[=(]\s*"?([^"\s)>]+)', text)
+    assert links
+    assert all(link.startswith(("#", "data:")) for link in links)
+    assert "<script" not in text
+
+
+def test_it_can_be_stopped(review: Review) -> None:
+    stop = Event()
+    stop.set()
+    with pytest.raises(paper.Stopped):
+        paper.pdf(review, looks.look("light"), "a4", stop=stop)
+    with pytest.raises(paper.Stopped):
+        web.html(review, looks.look("light"), stop=stop)
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1366, 768), (1920, 1080), (1024, 768), (1403, 992)])
+@pytest.mark.parametrize("name", list(looks.LOOKS))
+def test_words_are_large_inside_the_page_and_apart(
+    review: Review, size: tuple[int, int], name: str
+) -> None:
+    from PySide6.QtGui import QImage, QPainter
+
+    picture = QImage(*size, QImage.Format.Format_RGB32)
+    for number, page in enumerate(review.shown, 1):
+        painter = QPainter(picture)
+        marks = frame.paint(painter, page, looks.look(name), *size, Foot(review.runner, number, 9))
+        painter.end()
+        assert marks
+        for k, mark in enumerate(marks):
+            assert mark.size >= 24
+            assert mark.rect.left() >= 0
+            assert mark.rect.top() >= 0
+            assert mark.rect.right() <= size[0], (page.key, mark.words)
+            assert mark.rect.bottom() <= size[1], (page.key, mark.words)
+            for other in marks[k + 1 :]:
+                assert not mark.rect.intersects(other.rect), (page.key, mark.words, other.words)
