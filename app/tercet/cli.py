@@ -14,6 +14,7 @@ from typing import Any, TextIO
 from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording
 from tercet.engine import estimate, timeline
+from tercet.engine.fingerprint import fingerprint
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
 from tercet.invocation import Parser, UsageError, clock
@@ -147,7 +148,7 @@ def _estimated(recordings: Sequence[Recording]) -> list[DatedThresholds]:
     for recording in recordings:
         plain = timeline.summary(_streams(recording), recording.time)
         if reading.sport_by_data(recording.sport, plain) == "running":
-            prints.append(estimate.fingerprint(reading.judge(recording, None)))
+            prints.append(fingerprint(reading.judge(recording, None)))
     guess = estimate.from_runs(prints)
     if guess is None:
         return []

@@ -11,6 +11,8 @@ from hypothesis import strategies as st
 from tests.simulator import Simulated, season
 
 from tercet.engine import check_thresholds, estimate, judge, physiology
+from tercet.engine.fingerprint import EFFORT_S, Fingerprint
+from tercet.engine.fingerprint import fingerprint as take_fingerprint
 
 SEEDS = range(300, 312)
 FIRST_WEEK = 6
@@ -23,19 +25,19 @@ def streams_of(run: Simulated) -> dict[str, tuple[np.ndarray, np.ndarray]]:
 
 
 @cache
-def simulated(seed: int) -> tuple[float, tuple[estimate.Fingerprint, ...]]:
+def simulated(seed: int) -> tuple[float, tuple[Fingerprint, ...]]:
     """True LT2 speed of a drawn runner, and what the first sixteen runs of a season show."""
     runs = season(seed, 16)
     prints = tuple(
-        estimate.fingerprint(judge(streams_of(run), run.samples["time"], None, stops=run.stops))
+        take_fingerprint(judge(streams_of(run), run.samples["time"], None, stops=run.stops))
         for run in runs
     )
     return runs[0].runner.lt2_speed, prints
 
 
-def fingerprint(**change: object) -> estimate.Fingerprint:
+def fingerprint(**change: object) -> Fingerprint:
     values: dict[str, object] = {
-        "best_m": tuple(3.0 * s if s <= 1800 else 0.0 for s in estimate.EFFORT_S),
+        "best_m": tuple(3.0 * s if s <= 1800 else 0.0 for s in EFFORT_S),
         "steady_hr": (140.0, 142.0),
         "steady_speed": (2.9, 2.95),
         "hr_top": 160.0,
@@ -43,7 +45,7 @@ def fingerprint(**change: object) -> estimate.Fingerprint:
         "typical_speed": 2.9,
         "running_s": 2400.0,
     }
-    return estimate.Fingerprint(**(values | change))  # type: ignore[arg-type]
+    return Fingerprint(**(values | change))  # type: ignore[arg-type]
 
 
 # From a race -----------------------------------------------------------------------------
@@ -117,7 +119,7 @@ def test_heart_rates_from_the_maximum() -> None:
 def test_nothing_gives_nothing() -> None:
     assert estimate.from_runs([]) is None
     empty = fingerprint(
-        best_m=(0.0,) * len(estimate.EFFORT_S), steady_hr=(), steady_speed=(),
+        best_m=(0.0,) * len(EFFORT_S), steady_hr=(), steady_speed=(),
         hr_top=0.0, hr_low=0.0, typical_speed=0.0, running_s=0.0,
     )  # fmt: skip
     assert estimate.from_runs([empty]) is None
@@ -202,12 +204,12 @@ def _floats(low: float, high: float) -> st.SearchStrategy[float]:
 
 
 @st.composite
-def any_prints(draw: st.DrawFn) -> estimate.Fingerprint:
+def any_prints(draw: st.DrawFn) -> Fingerprint:
     """Whatever judged recordings can show, broken sensors included."""
     pieces = draw(st.lists(st.tuples(st.floats(30, 250), st.floats(1.5, 9)), max_size=5))
     paces = draw(st.lists(_floats(0.5, 12), min_size=10, max_size=10))
-    return estimate.Fingerprint(
-        best_m=tuple(pace * s for pace, s in zip(paces, estimate.EFFORT_S, strict=True)),
+    return Fingerprint(
+        best_m=tuple(pace * s for pace, s in zip(paces, EFFORT_S, strict=True)),
         steady_hr=tuple(rate for rate, _ in pieces),
         steady_speed=tuple(speed for _, speed in pieces),
         hr_top=draw(_floats(30, 250)),
@@ -219,7 +221,7 @@ def any_prints(draw: st.DrawFn) -> estimate.Fingerprint:
 
 @given(st.lists(any_prints(), max_size=6), st.none() | st.floats(120, 225))
 def test_no_recording_makes_an_estimate_that_cannot_be(
-    prints: list[estimate.Fingerprint], maximum: float | None
+    prints: list[Fingerprint], maximum: float | None
 ) -> None:
     guess = estimate.from_runs(prints, maximum=maximum)
     if guess is None:
@@ -240,18 +242,18 @@ def test_a_fingerprint_of_a_steady_run() -> None:
         # a rate that never moves would be taken for a sensor that hangs
         "heart_rate": (time, np.round(145.0 + 1.4 * np.sin(time / 11))),
     }
-    found = estimate.fingerprint(judge(streams, time, None))
+    found = take_fingerprint(judge(streams, time, None))
     assert found.typical_speed == pytest.approx(3.0, abs=0.02)
     assert found.hr_top == pytest.approx(145, abs=2) and found.hr_low == pytest.approx(145, abs=2)
     assert found.running_s == pytest.approx(3000, abs=5)
     assert len(found.steady_hr) == len(found.steady_speed) >= 5
     assert found.steady_speed == pytest.approx([3.0] * len(found.steady_speed), abs=0.02)
     assert found.steady_hr == pytest.approx([145] * len(found.steady_hr), abs=0.5)
-    for seconds, metres in zip(estimate.EFFORT_S, found.best_m, strict=True):
+    for seconds, metres in zip(EFFORT_S, found.best_m, strict=True):
         assert metres == pytest.approx(3.0 * seconds if seconds <= 3000 else 0.0, rel=0.01)
 
 
 def test_a_fingerprint_of_next_to_nothing() -> None:
-    found = estimate.fingerprint(judge({}, [0.0, 1.0], None))
+    found = take_fingerprint(judge({}, [0.0, 1.0], None))
     assert found.hr_top == found.hr_low == found.typical_speed == 0.0
     assert set(found.best_m) == {0.0}

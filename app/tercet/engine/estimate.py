@@ -7,13 +7,11 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from tercet.engine import cleaning, physiology
-from tercet.engine.judgement import Judgement
+from tercet.engine import physiology
+from tercet.engine.fingerprint import EFFORT_S, Fingerprint
 from tercet.engine.judging import HEART_RATE_GAIN
-from tercet.engine.scale import Floats, Shade, Thresholds
+from tercet.engine.scale import Thresholds
 
-#: Best efforts are kept for these durations. [s]
-EFFORT_S = (60, 120, 180, 300, 420, 600, 900, 1200, 1800, 3600)
 #: VT1 and VT2 at 67 and 84 % of maximal treadmill speed: Condello et al., J. Sports Sci. Med.
 #: 13:309-314, 2014; their ratio gives LT1 from LT2.
 LT1_OVER_LT2 = 67 / 84
@@ -37,76 +35,12 @@ PLAUSIBLE_LT2 = (1.8, 6.5)
 
 
 @dataclass(frozen=True)
-class Fingerprint:
-    """What one run shows about thresholds; small enough to be kept beside the run."""
-
-    best_m: tuple[float, ...]  # level metres in the best stretch of each of EFFORT_S, 0 if shorter
-    steady_hr: tuple[float, ...]  # mean heart rate of steady five-minute pieces [beats/min]
-    steady_speed: tuple[float, ...]  # their level speed [m/s]
-    hr_top: float  # highest 20-s mean heart rate, 0 without
-    hr_low: float  # lowest 60-s mean heart rate, 0 without
-    typical_speed: float  # median level speed while running, 0 without
-    running_s: float
-
-
-@dataclass(frozen=True)
 class Estimate:
     """Thresholds with half-widths of 90 % intervals and where each came from, in words."""
 
     values: Thresholds
     interval: Mapping[str, float] = field(default_factory=dict)
     source: str = ""
-
-
-def fingerprint(judgement: Judgement) -> Fingerprint:
-    """Take from a run what estimating needs.
-
-    Parameters
-    ----------
-    judgement : Judgement
-        Its cleaned speed and heart rate are used, not its shades, so thresholds don't matter.
-
-    Returns
-    -------
-    Fingerprint
-    """
-    running = judgement.shades != Shade.NOT_RUNNING
-    level = np.where(running, np.nan_to_num(judgement.level_speed), 0.0)
-    heart = judgement.heart_rate
-    n = len(level)
-    covered = np.concatenate(([0.0], np.cumsum(level)))
-    best = [float((covered[s:] - covered[:-s]).max()) if 0 < s <= n else 0.0 for s in EFFORT_S]
-    hr_top = hr_low = 0.0
-    if np.count_nonzero(np.isfinite(heart)) > 120:
-        known = heart[np.isfinite(heart)]
-        hr_top = float(cleaning.moving_mean(known, 20).max())
-        hr_low = float(cleaning.moving_mean(known, 60).min())
-    steady_hr, steady_speed = _steady(level, heart, running)
-    moving = level[level > 0]
-    return Fingerprint(
-        tuple(best),
-        tuple(steady_hr),
-        tuple(steady_speed),
-        hr_top,
-        hr_low,
-        float(np.median(moving)) if len(moving) else 0.0,
-        float(running.sum()),
-    )
-
-
-def _steady(level: Floats, heart: Floats, running: np.ndarray) -> tuple[list[float], list[float]]:
-    rates, speeds = [], []
-    for begin in range(480, len(level) - 299, 300):
-        part = slice(begin, begin + 300)
-        lead = level[begin - 120 : begin]
-        if not running[begin - 120 : begin + 300].all() or not np.isfinite(heart[part]).all():
-            continue
-        middle = float(np.median(level[part]))
-        spread = float(np.percentile(level[part], 90) - np.percentile(level[part], 10))
-        if middle > 1.5 and spread < 0.15 * middle and abs(float(np.median(lead)) - middle) < 0.2:
-            rates.append(round(float(np.mean(heart[part])), 1))
-            speeds.append(round(middle, 3))
-    return rates, speeds
 
 
 def from_race(distance: float, time: float) -> Estimate:

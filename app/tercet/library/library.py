@@ -19,6 +19,7 @@ from tercet.store.database import Row, Store
 if TYPE_CHECKING:
     from tercet.engine import estimate
     from tercet.engine.corrections import Correction
+    from tercet.engine.fingerprint import Fingerprint
     from tercet.library.importing import Progress, Report
 
 P = ParamSpec("P")
@@ -245,15 +246,18 @@ def report_step(report: Report) -> str:
     return report.changes.step or "Add recordings"
 
 
-def fingerprint_of(text: str) -> estimate.Fingerprint:
-    """A stored fingerprint."""
-    from tercet.engine import estimate
+def fingerprint_of(text: str) -> Fingerprint:
+    """A stored fingerprint; those kept by earlier versions lack what was added since."""
+    from tercet.engine.efforts import Effort
+    from tercet.engine.fingerprint import Fingerprint
 
     table: Mapping[str, Any] = json.loads(text)
     values: dict[str, Any] = {
         name: tuple(value) if isinstance(value, list) else value for name, value in table.items()
     }
-    return estimate.Fingerprint(**values)
+    if values.get("efforts") is not None:
+        values["efforts"] = tuple(Effort(*effort) for effort in values["efforts"])
+    return Fingerprint(**values)
 
 
 def _needs(store: Store) -> tuple[set[str], list[DatedThresholds], str]:

@@ -6,7 +6,7 @@ import json
 import logging
 import math
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
 from datetime import date
 from pathlib import Path
@@ -16,9 +16,10 @@ import numpy as np
 
 from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording, Stream
-from tercet.engine import causes, curve, estimate, judging, timeline
+from tercet.engine import causes, curve, judging, timeline
 from tercet.engine.cleaning import moving_mean
 from tercet.engine.corrections import Correction, apply_corrections
+from tercet.engine.fingerprint import fingerprint
 from tercet.engine.repetitions import in_words
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
@@ -149,7 +150,7 @@ def run_row(recording: Recording, part: int, judged: engine.Judgement, zone_name
         "hr_mean": _or_none(plain.hr_mean),
         "hr_max": _or_none(plain.hr_max),
         "climb_m": climb(judged.altitude),
-        "fingerprint": json.dumps(asdict(estimate.fingerprint(judged)))
+        "fingerprint": json.dumps(asdict(fingerprint(judged, mean_warmth(recording.streams))))
         if sport == "running"
         else "",
         "stops": json.dumps(recording.stops),
@@ -166,6 +167,12 @@ def sport_by_data(sport: str, plain: timeline.Summary) -> str:
         return sport
     low, high = RUNNER_SPEED
     return "running" if low <= plain.distance_m / plain.moving_s <= high else "unknown"
+
+
+def mean_warmth(streams: Mapping[str, Stream]) -> float | None:
+    """Mean temperature that the watch recorded, None without. [degrees C]"""
+    kept = streams.get("temperature")
+    return round(float(np.mean(kept.values)), 1) if kept is not None and len(kept.values) else None
 
 
 def climb(altitude: Any) -> float | None:
