@@ -55,15 +55,45 @@ class Store:
             raise StoreError(
                 f"The store's folder cannot be made: {error.strerror} ({folder})."
             ) from error
-        self._lock = FileLock(folder / "tercet.lock")
+        self._lock: FileLock | None = FileLock(folder / "tercet.lock")
         try:
             self._open(folder)
         except BaseException:
-            self._lock.close()
+            if self._lock is not None:
+                self._lock.close()
             raise
         self._undo: list[Step] = []
         self._redo: list[Step] = []
         self._step: Step | None = None
+
+    @classmethod
+    def to_read(cls, folder: Path) -> Store:
+        """Open a store beside its owner, to read only: no lock, nothing is changed.
+
+        Raises
+        ------
+        StoreError
+            If it cannot be read, or was last open in another version.
+        """
+        store = cls.__new__(cls)
+        store.folder = folder
+        store._undo, store._redo, store._step = [], [], None
+        store._lock = None
+        path = folder / "tercet.db"
+        try:
+            address = f"{path.resolve().as_uri()}?mode=ro"
+            store._db = sqlite3.connect(
+                address, uri=True, isolation_level=None, check_same_thread=False
+            )
+            store._db.row_factory = sqlite3.Row
+            store._db.execute("PRAGMA busy_timeout = 2000")
+            version = store._version()
+        except sqlite3.DatabaseError as error:
+            raise StoreError(f"The store cannot be read: {error} ({path}).") from error
+        if version != len(MIGRATIONS):
+            store._db.close()
+            raise StoreError("It was last open in another version. Open this runner once.")
+        return store
 
     def _open(self, folder: Path) -> None:
         path = folder / "tercet.db"
@@ -133,7 +163,8 @@ class Store:
     def close(self) -> None:
         """Close the file and let go of the lock."""
         self._db.close()
-        self._lock.close()
+        if self._lock is not None:
+            self._lock.close()
 
     # Reading -----------------------------------------------------------------------------
 
