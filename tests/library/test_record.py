@@ -139,7 +139,7 @@ def test_a_conflict_is_told_and_settled_once(
     # Nothing was lost meanwhile, and it is told again until it is settled.
     assert "the coach's" in {row["note"] for row in coach.call(queries.sessions)}
     assert len(record_merge.take_in(coach, archive).conflicts) == 1
-    coach.call(record_merge.choose, found, theirs=theirs)
+    coach.call(record_merge.choose, [] if theirs else found, found if theirs else [])
     notes = {row["note"] for row in coach.call(queries.sessions)}
     assert ("the athlete's" in notes) == theirs
     assert ("the coach's" in notes) != theirs

@@ -327,22 +327,21 @@ def put_field(store: Store, number: int, run: Row, name: str) -> None:
         rejudge.judge_one(store, number)
 
 
-def choose(store: Store, conflicts: Sequence[Conflict], *, theirs: bool) -> Changes:
-    """Let one side's word hold where two copies differ; it is not asked about again."""
-    step = "Take the other copy's word" if theirs else "Keep this copy's word"
+def choose(store: Store, kept: Sequence[Conflict], taken: Sequence[Conflict]) -> Changes:
+    """Settle where two copies differ, as one undo step; it is not asked about again."""
+    step = f"Take the other copy's word for {len(taken)}" if taken else "Keep this copy's word"
     numbers = rows.run_numbers(store)
     with store.atomic(step):
-        for item in conflicts:
-            if item.run is not None:
+        for item in taken:
+            if item.part:
+                put_part(store, item.part, item.rows)
+            elif item.run is not None:
                 number = next((numbers[at] for at in places(item.run) if at in numbers), None)
-                if number is None:
-                    continue
-                what = subject(item.run, item.saying)
-                if theirs:
+                if number is not None:
                     put_field(store, number, item.run, item.saying)
-            else:
-                what = f"plan:{item.part}"
-                if theirs:
-                    put_part(store, item.part, item.rows)
+        for item in (*kept, *taken):
+            what = f"plan:{item.part}"
+            if item.run is not None:
+                what = subject(item.run, item.saying)
             store.put("shared", {"what": what, "hash": fingerprint(item.theirs)})
     return Changes(runs=True, thresholds=True, plan=True, step=step)

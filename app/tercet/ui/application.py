@@ -9,8 +9,8 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
 from tercet.library.library import Library
-from tercet.ui import window
 from tercet.ui.collector import Collector
+from tercet.ui.desk import Desk
 
 
 def application() -> QApplication:
@@ -27,8 +27,9 @@ def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
     """Open the window over a library; gives the exit code."""
     app = application()
     Collector(app)
-    main = window.MainWindow(library, demo=demo)
-    main.look.apply()
-    main.take_in(list(paths))
-    main.show()
-    return app.exec()
+    desk = Desk(library, demo=demo)
+    desk.main.take_in(list(paths))
+    desk.main.show()
+    code = app.exec()
+    desk.close()
+    return code

@@ -36,6 +36,15 @@ class Look:
         kept = str(self._settings.value("texture", "quiet"))
         return kept if kept in TEXTURES else "quiet"
 
+    def kept(self, key: str) -> object:
+        """What is kept under a key, or None."""
+        return self._settings.value(key)
+
+    def keep(self, key: str, value: object) -> None:
+        """Keep a choice made elsewhere, unless there is one here."""
+        if value is not None and self._settings.value(key) is None:
+            self._settings.setValue(key, value)
+
     def choose(self, *, name: str = "", size: int = 0, texture: str = "") -> None:
         """Keep what is given and put it on."""
         for key, value in (("look", name), ("text", size), ("texture", texture)):

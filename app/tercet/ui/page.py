@@ -28,6 +28,7 @@ class Page(QWidget):
 
     session_asked = Signal(int)  # open this session
     page_asked = Signal(str)  # go to another page, by its key
+    runner_asked = Signal(object)  # open another runner, by the folder of the record
 
     def __init__(self, context: Context) -> None:
         super().__init__()

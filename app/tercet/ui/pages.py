@@ -27,7 +27,9 @@ class Entry:
     keys: str = ""
 
 
-PAGES: tuple[Entry, ...] = ()
+PAGES: tuple[Entry, ...] = (
+    Entry("squad", "Squad", "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
+)
 
 
 def of_group(group: str) -> list[Entry]:
@@ -40,6 +42,7 @@ class Pages(QObject):
 
     session_asked = Signal(int)
     page_asked = Signal(str)
+    runner_asked = Signal(object)
 
     def __init__(self, stack: QStackedWidget, context: Context) -> None:
         super().__init__(stack)
@@ -77,6 +80,7 @@ class Pages(QObject):
             page = getattr(import_module(module), name)(self._context)
             page.session_asked.connect(self.session_asked)
             page.page_asked.connect(self.page_asked)
+            page.runner_asked.connect(self.runner_asked)
             page.setObjectName(f"page-{key}")
             self._made[key] = page
             self._stack.addWidget(page)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import datetime
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QWidget
@@ -18,6 +18,9 @@ from tercet.store.database import Store
 from tercet.ui import words
 from tercet.ui.jobs import Answers
 from tercet.ui.undo_bar import UndoBar
+
+if TYPE_CHECKING:
+    from tercet.library.record_merge import Conflict
 
 
 class Actions(QObject):
@@ -84,6 +87,12 @@ class Actions(QObject):
         sport, detail = ("other", "") if kind == "other sport" else ("running", kind)
         self.do(operations.set_kind, [run_id], sport, "" if detail == "running" else detail)
 
+    def settle(self, kept: Sequence[Conflict], taken: Sequence[Conflict]) -> None:
+        """Settle where another copy of the record says something else."""
+        from tercet.library import record_merge
+
+        self.do(record_merge.choose, kept, taken)
+
     def skip(self, content: str) -> None:
         """Put a file that needs a look out of sight."""
         self.do(operations.put_away, content)
@@ -117,7 +126,7 @@ class Actions(QObject):
         def then(found: Any) -> None:
             made = dialog(found)
             made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-            made.applied.connect(self._applied)
+            made.applied.connect(self.tell)
             made.open()
             self._asking = False
 
@@ -126,7 +135,8 @@ class Actions(QObject):
 
         self._answers.when(self._library.submit(question), then, failed)
 
-    def _applied(self, changes: Changes) -> None:
+    def tell(self, changes: Changes) -> None:
+        """Say what was done elsewhere, and that there is something to show."""
         self._undo_bar.say(changes.step)
         self.changed.emit(changes)
 

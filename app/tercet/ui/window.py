@@ -43,6 +43,7 @@ class MainWindow(QMainWindow):
 
     season_shown = Signal(object)  # SeasonView, after each refresh
     import_ended = Signal(object)  # Report
+    runner_asked = Signal(object)  # the folder of another runner's record
 
     def __init__(self, library: Library, *, demo: bool = False) -> None:
         super().__init__()
@@ -139,6 +140,7 @@ class MainWindow(QMainWindow):
         self.further = Pages(self.pages, context)
         self.further.session_asked.connect(self.sessions.open)
         self.further.page_asked.connect(self.show_view)
+        self.further.runner_asked.connect(self.runner_asked)
         self._ready = True
         self.refresh()
         self.imports.set_ready()

@@ -1,0 +1,89 @@
+"""The window in use and the runner in it; going to another runner opens that one's record."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QAction
+
+from tercet.library import roster
+from tercet.library.library import Library
+from tercet.store.errors import StoreError
+from tercet.ui import window
+
+#: What goes along from one runner's window to the next.
+CARRIED = ("look", "text", "texture")
+
+
+class Desk(QObject):
+    """Holds one window over one library at a time."""
+
+    def __init__(self, library: Library, *, demo: bool = False) -> None:
+        super().__init__()
+        self._demo = demo
+        self._first = library
+        self.library = library
+        self.main = self._window(library)
+        self.main.look.apply()
+
+    def _window(self, library: Library) -> window.MainWindow:
+        made = window.MainWindow(library, demo=self._demo and library is self._first)
+        # Not at once: the window that asks is the one that goes away.
+        made.runner_asked.connect(self.go_to, Qt.ConnectionType.QueuedConnection)
+        following = QAction("Next runner", made)
+        following.setShortcut("Ctrl+Tab")
+        following.triggered.connect(self.next_runner)
+        made.addAction(following)
+        made.bar.runner_menu.addAction(following)
+        made.bar.runner_menu.aboutToShow.connect(self._list_runners)
+        self._listed: list[QAction] = []
+        return made
+
+    def _list_runners(self) -> None:
+        menu = self.main.bar.runner_menu
+        for action in self._listed:
+            menu.removeAction(action)
+            action.deleteLater()
+        self._listed = []
+        others = [r for r in roster.runners(self.library.folder) if r.folder != self.library.folder]
+        for runner in others:
+            action = QAction(f"Open {runner.name}", menu)
+            action.setEnabled(not runner.problem)
+            action.triggered.connect(lambda _=False, to=runner.folder: self.go_to(to))
+            menu.addAction(action)
+            self._listed.append(action)
+
+    def next_runner(self) -> None:
+        """Go to the runner after this one, by name."""
+        folders = [r.folder for r in roster.runners(self.library.folder) if not r.problem]
+        if len(folders) > 1 and self.library.folder in folders:
+            self.go_to(folders[(folders.index(self.library.folder) + 1) % len(folders)])
+
+    def go_to(self, folder: Path) -> None:
+        """Open another runner's record in this window's place; tell why if it cannot be."""
+        before = self.main
+        if folder == self.library.folder:
+            return
+        try:
+            library = Library(folder)
+        except StoreError as error:
+            before.undo_bar.complain(str(error))
+            return
+        left, self.library = self.library, library
+        settings = before.look.kept
+        made = self._window(library)
+        for name in CARRIED:
+            made.look.keep(name, settings(name))
+        made.look.apply()
+        made.restoreGeometry(before.saveGeometry())
+        self.main = made
+        made.show()
+        before.close()
+        before.deleteLater()
+        left.close()
+
+    def close(self) -> None:
+        """Let go of the library that was opened here; the first one is its opener's."""
+        if self.library is not self._first:
+            self.library.close()

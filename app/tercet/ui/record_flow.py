@@ -1,0 +1,150 @@
+"""A runner's record out and in: the file chosen, progress with Stop, conflicts put to the user."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from pathlib import Path
+from threading import Event
+from typing import Any
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QProgressBar, QWidget
+
+from tercet.library import record, record_merge
+from tercet.library.importing import Progress
+from tercet.library.record_merge import Conflict, Merged
+from tercet.ui.conflicts_dialog import ConflictsDialog
+from tercet.ui.jobs import Job
+from tercet.ui.page import Context
+from tercet.ui.widgets import ElidedLabel, button
+
+KIND = "Runner's record (*.zip)"
+
+
+class RecordFlow(QObject):
+    """Two buttons and a bar that shows what runs or what came of it."""
+
+    def __init__(self, context: Context) -> None:
+        super().__init__()
+        self._context = context
+        self._job: Job | None = None
+        self.take = button("Take in a record…")
+        self.hand = button("Hand over this record…")
+        self.take.clicked.connect(self._choose_source)
+        self.hand.clicked.connect(self._choose_target)
+        self.bar = QWidget()
+        line = QHBoxLayout(self.bar)
+        line.setContentsMargins(15, 0, 15, 0)
+        self.said = ElidedLabel("", "body")
+        self.meter = QProgressBar()
+        self.meter.setTextVisible(False)
+        self.meter.setAccessibleName("How far it is")
+        self.stop = button("Stop")
+        self.stop.clicked.connect(self._stop)
+        for part, stretch in ((self.said, 2), (self.meter, 1), (self.stop, 0)):
+            line.addWidget(part, stretch)
+        self.bar.hide()
+        self.dialog: ConflictsDialog | None = None
+
+    def _choose_source(self) -> None:
+        name, _ = QFileDialog.getOpenFileName(
+            self.bar.window(), "Take in a runner's record", "", KIND
+        )
+        if name:
+            self.take_in(Path(name))
+
+    def _choose_target(self) -> None:
+        today = datetime.now()
+        name, _ = QFileDialog.getSaveFileName(
+            self.bar.window(),
+            "Hand over this runner's whole record, with the places in its recordings",
+            f"record-{today:%Y-%m-%d}.zip",
+            KIND,
+        )
+        if name:
+            self.hand_over(Path(name) if name.endswith(".zip") else Path(f"{name}.zip"))
+
+    def take_in(self, source: Path) -> None:
+        """Take a record in; what both sides say otherwise is asked afterwards."""
+        library = self._context.library
+
+        def call(progress: Any, stop: Event) -> Merged:
+            return record_merge.take_in(library, source, progress, stop)
+
+        self._run(call, "Taking in", self._taken_in)
+
+    def hand_over(self, target: Path) -> None:
+        """Write the record to a file."""
+        library = self._context.library
+
+        def call(progress: Any, stop: Event) -> bool:
+            return record.write(library, target, progress=progress, stop=stop)
+
+        def written(finished: bool) -> None:
+            self._say(f"Written: {target.name}" if finished else "Stopped. No file was written.")
+
+        self._run(call, "Writing", written)
+
+    def _run(self, call: Any, doing: str, ended: Any) -> None:
+        if self._job is not None:
+            return
+        job = self._job = Job(call, self)
+        job.progressed.connect(lambda now: self._progress(doing, now))
+        job.finished.connect(lambda result: self._ended(ended, result))
+        job.failed.connect(lambda error: self._ended(self._say, str(error)))
+        for made in (self.take, self.hand):
+            made.setEnabled(False)
+        self.said.setText(f"{doing} …")
+        self.meter.setRange(0, 0)
+        self.meter.show()
+        self.stop.setEnabled(True)
+        self.stop.show()
+        self.bar.show()
+        job.start()
+
+    def _progress(self, doing: str, now: Progress) -> None:
+        self.meter.setRange(0, max(now.total, 1))
+        self.meter.setValue(now.done)
+        self.said.setText(f"{doing} {now.done} of {now.total}   {now.current}")
+
+    def _ended(self, then: Any, result: Any) -> None:
+        job, self._job = self._job, None
+        if job is not None:
+            job.wait()
+            job.deleteLater()
+        for made in (self.take, self.hand):
+            made.setEnabled(True)
+        self.meter.hide()
+        self.stop.hide()
+        then(result)
+
+    def _say(self, text: str) -> None:
+        self.said.setText(text)
+        self.bar.show()
+
+    def _taken_in(self, done: Merged) -> None:
+        self._say(f"{'Stopped. ' if done.stopped else ''}Taken in: {done.words}.")
+        if done.changes.step:
+            self._context.acts.tell(done.changes)
+        if done.conflicts:
+            self._ask(done, done.conflicts)
+
+    def _ask(self, done: Merged, conflicts: list[Conflict]) -> None:
+        self.dialog = ConflictsDialog(done, conflicts, self.bar.window())
+        self.dialog.chosen.connect(self._settle)
+        self.dialog.open()
+
+    def _settle(self, mine: list[Conflict], theirs: list[Conflict]) -> None:
+        self._context.acts.settle(mine, theirs)
+        self._say(f"Settled: {len(mine)} kept, {len(theirs)} taken from the other copy.")
+
+    def _stop(self) -> None:
+        if self._job is not None:
+            self._job.stop()
+            self.stop.setEnabled(False)
+
+    def close_quietly(self) -> None:
+        """Stop and wait."""
+        if self._job is not None:
+            self._job.stop()
+            self._job.wait()
