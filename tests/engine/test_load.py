@@ -87,6 +87,4 @@ def test_days_in_a_row() -> None:
 
 
 def test_a_session_counts_by_its_work() -> None:
-    assert [load.session_shade(s) for s in ((3000, 0, 120), (3000, 900, 100), (3000, 0, 600))] == [
-        0, 1, 2,
-    ]  # fmt: skip
+    assert [load.session_shade(m, h) for m, h in ((0, 120), (900, 100), (0, 600))] == [0, 1, 2]

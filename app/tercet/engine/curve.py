@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -64,6 +65,7 @@ def by_shade(spreads: ArrayLike) -> Floats:
     return np.stack([table[..., part].sum(axis=-1) for part in _OF_SHADE], axis=-1)
 
 
+@lru_cache(maxsize=8)
 def grid(ratio: float = USUAL_RATIO) -> Floats:
     """The places at which curves are drawn, for an LT2 so many times LT1 speed; shape (281,)."""
     return np.linspace(0.45, 1.0 + 3.2 * (ratio - 1.0), 281)
@@ -95,11 +97,7 @@ def smooth(seconds: ArrayLike, ratio: float = USUAL_RATIO) -> Curve:
     """
     mass = np.asarray(seconds, dtype=np.float64)
     part = shares(by_shade(mass))
-    at = grid(ratio)
-    middle = _place((EDGES[1:] + EDGES[:-1]) / 2.0, ratio)
-    kernel = np.exp(-0.5 * ((at[:, None] - middle[None, :]) / SMOOTH) ** 2)
-    kernel /= kernel.sum(axis=0)
-    return Curve(at, _to_shares(at, kernel @ mass, part, ratio), ratio)
+    return Curve(grid(ratio), _to_shares(_kernel(ratio) @ mass, part, ratio), ratio)
 
 
 def wanted(target: ArrayLike, ratio: float = USUAL_RATIO) -> Curve:
@@ -123,7 +121,7 @@ def wanted(target: ArrayLike, ratio: float = USUAL_RATIO) -> Curve:
     hard = np.exp(-0.5 * ((at - ratio * 1.11) / 0.075) ** 2) / 0.075
     middle = np.exp(-0.5 * ((at - (1 + ratio) / 2) / 0.12) ** 2) / 0.12
     mixed = part[0] * easy + part[1] * middle + part[2] * hard + 1e-9
-    return Curve(at, _to_shares(at, mixed, part, ratio), ratio)
+    return Curve(at, _to_shares(mixed, part, ratio), ratio)
 
 
 def arc(ratio: float = USUAL_RATIO) -> Curve:
@@ -141,13 +139,30 @@ def _place(scale: Floats, ratio: float) -> Floats:
     return np.where(scale <= 1.0, scale, 1.0 + (scale - 1.0) * (ratio - 1.0))
 
 
-def _to_shares(at: Floats, density: Floats, part: Floats, ratio: float) -> Floats:
-    """Weigh a density smoothly so that its parts between the lines have the given areas."""
-    step = at[1] - at[0]
+@lru_cache(maxsize=8)
+def _kernel(ratio: float) -> Floats:
+    """How much of each bin lies at each place, shape (281, 60)."""
+    middle = _place((EDGES[1:] + EDGES[:-1]) / 2.0, ratio)
+    kernel = np.exp(-0.5 * ((grid(ratio)[:, None] - middle[None, :]) / SMOOTH) ** 2)
+    return np.asarray(kernel / kernel.sum(axis=0), dtype=np.float64)
+
+
+@lru_cache(maxsize=8)
+def _parts(ratio: float) -> tuple[Floats, Floats]:
+    """Soft and sharp membership of each place in the three shades, shape (3, 281) each."""
+    at = grid(ratio)
     over = [1.0 / (1.0 + np.exp(-(at - line) / 0.012)) for line in (1.0, ratio)]
     soft = np.stack((1.0 - over[0], over[0] - over[1], over[1]))
-    inside = np.stack((at < 1.0, (at >= 1.0) & (at < ratio), at >= ratio))
-    areas = (inside[:, None, :] * soft[None, :, :] * density).sum(axis=2) * step
-    weights = np.linalg.lstsq(areas, part, rcond=None)[0]
-    weighed = np.maximum((np.maximum(weights, 0.0)[:, None] * soft).sum(axis=0) * density, 0.0)
+    inside = np.stack((at < 1.0, (at >= 1.0) & (at < ratio), at >= ratio)).astype(np.float64)
+    return soft, inside
+
+
+def _to_shares(density: Floats, part: Floats, ratio: float) -> Floats:
+    """Weigh a density smoothly so that its parts between the lines have the given areas."""
+    at = grid(ratio)
+    step = float(at[1] - at[0])
+    soft, inside = _parts(ratio)
+    areas = inside @ (soft * density).T * step
+    weights = np.maximum(np.linalg.lstsq(areas, part, rcond=None)[0], 0.0)
+    weighed = weights @ soft * density
     return np.asarray(weighed / (weighed.sum() * step), dtype=np.float64)

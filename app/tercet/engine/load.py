@@ -184,13 +184,12 @@ def longest_without_rest(days: Sequence[int]) -> tuple[int, int]:
     return best
 
 
-def session_shade(seconds: ArrayLike) -> int:
-    """What a whole session counts as: 0 easy, 1 moderate, 2 hard.
+def session_shade(moderate_s: float, hard_s: float) -> int:
+    """What a whole session counts as, by its work, not its time: 0 easy, 1 moderate, 2 hard.
 
     Parameters
     ----------
-    seconds : array_like, shape (3,)
-        Easy, moderate, hard. [s]
+    moderate_s, hard_s : float
+        Seconds moderate and hard. [s]
     """
-    _, moderate, hard = np.asarray(seconds, dtype=np.float64)[:3].tolist()
-    return 2 if hard >= HARD_SESSION_S else 1 if moderate >= MODERATE_SESSION_S else 0
+    return 2 if hard_s >= HARD_SESSION_S else 1 if moderate_s >= MODERATE_SESSION_S else 0

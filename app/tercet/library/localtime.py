@@ -5,6 +5,8 @@ from __future__ import annotations
 from datetime import UTC, date, datetime, timedelta
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+_EPOCH = datetime(1970, 1, 1)
+
 
 def zone_named(name: str) -> ZoneInfo | None:
     """A time zone by its IANA name; None for an empty or unknown name (then the computer's)."""
@@ -26,7 +28,7 @@ def offset_at(start: datetime, own_offset_s: int | None, zone: ZoneInfo | None) 
 
 def local_time(start_utc: float, offset_s: int) -> datetime:
     """Wall clock (naive) of a moment given in seconds since 1970."""
-    return datetime.fromtimestamp(start_utc, UTC).replace(tzinfo=None) + timedelta(seconds=offset_s)
+    return _EPOCH + timedelta(seconds=start_utc + offset_s)
 
 
 def local_day(start: datetime, offset_s: int) -> date:

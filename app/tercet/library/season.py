@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -22,7 +23,7 @@ from tercet.library.views import (
     SessionView,
     WeekView,
 )
-from tercet.store import queries
+from tercet.store import queries, season_queries
 from tercet.store.database import Store
 
 if TYPE_CHECKING:
@@ -33,6 +34,8 @@ if TYPE_CHECKING:
 
 DAY = timedelta(days=1)
 UNPLANNED_TARGET = 0.8
+#: Sums by shade of a session that was not judged.
+_NOTHING = (0.0,) * 10
 
 
 @dataclass(frozen=True)
@@ -52,11 +55,6 @@ class SessionDetail:
     by_words: bool  # from a paper log: shaded by the words
 
 
-def _five(row: object, names: Sequence[str]) -> Five:
-    values = [float(row[name] or 0.0) for name in names]  # type: ignore[index]
-    return (values[0], values[1], values[2], values[3], values[4])
-
-
 def _sum(parts: Sequence[Five]) -> Five:
     if not parts:
         return ZERO
@@ -66,40 +64,40 @@ def _sum(parts: Sequence[Five]) -> Five:
 
 def session_views(store: Store) -> list[SessionView]:
     """All sessions, oldest first; on a race day the longest run bears the race's name."""
-    rows = queries.sessions(store)
+    rows = season_queries.sessions(store)
     races = {race.day.isoformat(): race.name for race in queries.races(store)}
     longest: dict[str, tuple[float, int]] = {}
-    for row in rows:
-        if row["day"] in races and row["sport"] == "running":
-            longest[row["day"]] = max(
-                longest.get(row["day"], (0.0, 0)), (row["moving_s"], row["id"])
-            )
+    if races:
+        for number, day, _, _, _, sport, _, _, moving_s, *_ in rows:
+            if day in races and sport == "running":
+                longest[day] = max(longest.get(day, (0.0, 0)), (moving_s, number))
     raced = {run: races[day] for day, (_, run) in longest.items()}
-    return [
-        SessionView(
-            id=row["id"],
-            day=date.fromisoformat(row["day"]),
-            start=localtime.local_time(row["start_utc"], row["utc_offset_s"]),
-            name=row["name"]
-            or raced.get(row["id"])
-            or row["words"]
-            or _default_name(row["sport"], row["kind"]),
-            sport=row["sport"],
-            kind=row["kind"],
-            seconds=_five(row, queries.SECONDS),
-            metres=_five(row, queries.METRES),
-            elapsed_s=row["elapsed_s"],
-            moving_s=row["moving_s"],
-            distance_m=row["distance_m"],
-            hr_mean=row["hr_mean"],
-            climb_m=row["climb_m"],
-            effort=row["effort"],
-            note=row["note"],
-            repetitions=row["words"] or "",
-            estimated=bool(row["estimated"]),
+    views = []
+    for (number, day, start, offset, name, sport, kind, elapsed_s, moving_s, distance_m, hr_mean,
+         climb_m, effort, note, words, estimated, *sums) in rows:  # fmt: skip
+        a, b, c, d, e, f, g, h, i, j = sums if sums[0] is not None else _NOTHING
+        views.append(
+            SessionView(
+                number,
+                date.fromisoformat(day),
+                localtime.local_time(start, offset),
+                name or raced.get(number) or words or _default_name(sport, kind),
+                sport,
+                kind,
+                (a, b, c, d, e),
+                (f, g, h, i, j),
+                elapsed_s,
+                moving_s,
+                distance_m,
+                hr_mean,
+                climb_m,
+                effort,
+                note,
+                words or "",
+                bool(estimated),
+            )
         )
-        for row in rows
-    ]
+    return views
 
 
 def _default_name(sport: str, kind: str) -> str:
@@ -142,7 +140,12 @@ def _stretches(blocks: list[Block], days: list[date]) -> list[tuple[Block, bool]
     """Blocks in order, with the gaps that hold sessions cut into calendar months."""
     out = [(block, True) for block in blocks]
     covered = [(block.start, block.end) for block in blocks]
-    loose = sorted({day for day in days if not any(a <= day <= b for a, b in covered)})
+    starts = [start for start, _ in covered]
+    loose = sorted(
+        day
+        for day in set(days)
+        if not ((at := bisect_right(starts, day)) and day <= covered[at - 1][1])
+    )
     months: dict[tuple[int, int], list[date]] = {}
     for day in loose:
         # A week belongs to the month of its Thursday, so that weeks stay whole.
@@ -192,9 +195,9 @@ def _block_view(
     weeks = []
     for monday, wanted in plans.wanted_weeks(block, races):
         days = [monday + k * DAY for k in range(7)]
-        inside = tuple(block.start <= day <= block.end for day in days)
+        inside = tuple([block.start <= day <= block.end for day in days])
         held = tuple(
-            tuple(by_day.get(day, ())) if ok else () for day, ok in zip(days, inside, strict=True)
+            [tuple(by_day.get(day, ())) if ok else () for day, ok in zip(days, inside, strict=True)]
         )
         runs = [view for day in held for view in day if view.sport == "running"]
         weeks.append(

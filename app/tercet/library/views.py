@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from tercet.engine.countback import USUAL_SHARES, Volume
 
@@ -16,9 +16,11 @@ Five = tuple[float, float, float, float, float]
 ZERO: Five = (0.0, 0.0, 0.0, 0.0, 0.0)
 
 
-@dataclass(frozen=True)
-class SessionView:
-    """One recorded session; ``seconds`` and ``metres`` by shade in the order of Shade."""
+class SessionView(NamedTuple):
+    """One recorded session; ``seconds`` and ``metres`` by shade in the order of Shade.
+
+    A named tuple, because there are thousands and these are made in a third of the time.
+    """
 
     id: int
     day: date

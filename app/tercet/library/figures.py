@@ -1,0 +1,164 @@
+"""What is kept about each run of a stretch of the season, ready to be summed: no judging anew."""
+
+from __future__ import annotations
+
+import json
+import math
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tercet.domain import Changes
+from tercet.engine.causes import Cause, Part
+from tercet.engine.curve import BINS
+from tercet.library.views import BlockView, SeasonView, SessionView
+from tercet.store import season_queries
+from tercet.store.database import Store
+
+#: Words in a session's name by which its moderate running was meant.
+_MEANT = re.compile(
+    r"\b(tempo|threshold|progressi\w+|steady|moderate|race|marathon pace|cruise|time trial)\b", re.I
+)
+#: Planned moderate running of this much makes what was run of it meant. [s]
+_PLANNED_S = 60.0
+
+
+@dataclass(frozen=True)
+class Span:
+    """A block or a whole season, with its running; ``key`` tells it from others."""
+
+    key: str
+    name: str
+    kind: str
+    start: date
+    end: date
+    runs: tuple[SessionView, ...]
+    meant: frozenset[int]  # runs whose moderate running was set out for
+    shares: tuple[float, float, float]  # wanted easy, moderate, hard
+    block_id: int | None = None
+
+    @property
+    def weeks(self) -> int:
+        """Number of weeks, cut ones whole."""
+        first = self.start.toordinal() - self.start.weekday()
+        return (self.end.toordinal() - first) // 7 + 1
+
+
+@dataclass(frozen=True, eq=False)
+class Figures:
+    """Kept figures of runs by id; ``spread`` has one row a run, in the order of ``rows``."""
+
+    told: dict[int, dict[str, list[float | None]]]  # as kept; only runs with moderate seconds
+    meant: dict[int, bool]  # where the runner has said so, or not so
+    untold: frozenset[int]  # judged before causes were kept
+    places: dict[int, str]
+    rows: dict[int, int]
+    spread: NDArray[np.uint32]  # (n, 60) [s]
+
+    def parts(self, run: SessionView, meant: bool) -> dict[Cause, Part]:
+        """A run's moderate seconds by cause; the runner's own word goes before ``meant``."""
+        found = {
+            Cause[name]: Part(seconds or 0.0, *(math.nan if v is None else v for v in speeds))
+            for name, (seconds, *speeds) in self.told.get(run.id, {}).items()
+        }
+        if not self.meant.get(run.id, meant) or not found:
+            return found
+        return {Cause.MEANT: Part(sum(p.seconds for p in found.values()), math.nan, math.nan)}
+
+    def spread_of(self, runs: Iterable[SessionView]) -> NDArray[np.float64]:
+        """Seconds by intensity of these runs, shape (60,)."""
+        at = [self.rows[run.id] for run in runs if run.id in self.rows]
+        return self.spread[at].sum(axis=0, dtype=np.float64) if at else np.zeros(BINS)
+
+
+def running_of(block: BlockView) -> tuple[SessionView, ...]:
+    """The running sessions of a block, oldest first."""
+    return tuple(
+        session
+        for week in block.weeks
+        for day in week.days
+        for session in day
+        if session.sport == "running"
+    )
+
+
+def meant_runs(view: SeasonView) -> frozenset[int]:
+    """Runs whose moderate running was set out for: races, by name, or by what was planned."""
+    races = {race.day for race in view.races}
+    found = set()
+    for block in view.blocks:
+        for week in block.weeks:
+            for item in (item for day in week.planned for item in day):
+                if item.run_id is not None and item.seconds[1] >= _PLANNED_S:
+                    found.add(item.run_id)
+            for session in (session for day in week.days for session in day):
+                if session.seconds[1] > 0 and (
+                    session.kind == "race" or session.day in races or _MEANT.search(session.name)
+                ):
+                    found.add(session.id)
+    return frozenset(found)
+
+
+def spans(view: SeasonView) -> list[Span]:
+    """The whole season first, then its blocks, oldest first; those without runs left out."""
+    meant = meant_runs(view)
+    blocks = [
+        Span(
+            str(block.id) if block.id is not None else block.start.isoformat(),
+            block.name,
+            block.kind,
+            block.start,
+            block.end,
+            runs,
+            meant,
+            block.shares,
+            block.id,
+        )
+        for block in view.blocks
+        if (runs := running_of(block))
+    ]
+    if not blocks:
+        return []
+    every = tuple(run for span in blocks for run in span.runs)
+    whole = Span(
+        "season", "Whole season", "season", blocks[0].start, blocks[-1].end, every, meant,
+        (0.8, 0.05, 0.15),
+    )  # fmt: skip
+    return [whole, *blocks]
+
+
+def span_at(found: Sequence[Span], day: date) -> Span | None:
+    """The block that holds a day, else the last one begun before it, else the first."""
+    blocks = [span for span in found if span.key != "season"]
+    begun = [span for span in blocks if span.start <= day]
+    return begun[-1] if begun else next(iter(blocks), None)
+
+
+def read(store: Store, first: date, last: date) -> Figures:
+    """Read what is kept of the runs of some days."""
+    rows = season_queries.figures(store, first, last)
+    texts = [row["causes"] or "null" for row in rows]
+    told: list[Any] = json.loads(f"[{','.join(texts)}]")
+    empty = bytes(4 * BINS)
+    packed = b"".join([row["spread"] or empty for row in rows])
+    return Figures(
+        {row["id"]: entry for row, entry in zip(rows, told, strict=True) if entry},
+        {row["id"]: bool(row["meant"]) for row in rows if row["meant"] is not None},
+        frozenset(row["id"] for row, entry in zip(rows, told, strict=True) if entry is None),
+        {row["id"]: row["place"] for row in rows if row["place"]},
+        {row["id"]: k for k, row in enumerate(rows)},
+        np.frombuffer(packed, dtype="<u4").reshape(len(rows), BINS),
+    )
+
+
+def set_meant(store: Store, run_id: int, meant: bool | None) -> Changes:
+    """Say whether a run's moderate running was meant; None leaves it to name and plan."""
+    step = "Say what was meant"
+    with store.atomic(step):
+        store.put("run", {"id": run_id, "meant": None if meant is None else int(meant)})
+    return Changes(runs=True, step=step)

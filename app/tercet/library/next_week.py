@@ -1,0 +1,90 @@
+"""What to do next week: a few sentences from the block, its allowance, spacing and length."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from tercet.engine import load
+from tercet.library import plans
+from tercet.library.standing import hours, short_day
+from tercet.library.views import BlockView, SeasonView, SessionView
+
+#: Nothing is said when nothing was run for so long. [days]
+LATELY = 28
+#: So much of the wanted time is told as it is; less than this is nothing. [s]
+LEAST_S = 60.0
+
+
+@dataclass(frozen=True)
+class NextWeek:
+    """Sentences for the week from ``monday``; empty where there is nothing to go by."""
+
+    monday: date
+    lines: tuple[str, ...]
+
+
+def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -> NextWeek:
+    """Say what next week asks for.
+
+    Parameters
+    ----------
+    view : SeasonView
+    record : tuple of SessionView
+        All running, oldest first.
+    spacing : int
+        Least days from one hard day to the next.
+    """
+    monday = view.today + timedelta(days=7 - view.today.weekday())
+    lately = [run for run in record if 0 <= (view.today - run.day).days < LATELY]
+    if not lately:
+        return NextWeek(monday, ())
+    block = next((b for b in view.blocks if b.start <= monday <= b.end), None)
+    lines = [*_volume(view, block, monday), *_spaced(lately, spacing, monday)]
+    longest = max(run.distance_m for run in lately)
+    if longest > 0:
+        lines.append(
+            f"No single run over {1.1 * longest / 1000:.1f} km: the longest of the last four "
+            f"weeks was {longest / 1000:.1f} km."
+        )
+    return NextWeek(monday, tuple(lines))
+
+
+def _volume(view: SeasonView, block: BlockView | None, monday: date) -> list[str]:
+    usual = plans.nowadays(view)
+    week = next((w for w in block.weeks if w.monday == monday), None) if block else None
+    if block is None:
+        return [f"As much as lately, about {hours(usual)}; no block is planned for it."]
+    wanted = week.wanted if week is not None and block.measure == "time" else None
+    total = wanted or usual
+    if total < LEAST_S:
+        return []
+    easy, moderate, hard = (share * total for share in block.shares)
+    run = sum(block.seconds[:3])
+    short = block.shares[0] * run - block.seconds[0]
+    source = "planned" if wanted else "as lately"
+    lines = []
+    if run > 7200 and short > LEAST_S:
+        left_out = min(moderate, short)
+        easy, moderate = easy + left_out, moderate - left_out
+        lines.append(
+            f"{block.name} is {hours(short)} short of easy: make up {hours(left_out)} of it by "
+            "leaving moderate out."
+        )
+    parts = [f"{hours(easy)} easy"]
+    parts += [f"{hours(moderate)} moderate"] if moderate >= LEAST_S else ["nothing moderate"]
+    parts += [f"{hours(hard)} hard in short repetitions"] if hard >= LEAST_S else []
+    return [f"About {hours(total)} ({source}): {', '.join(parts)}.", *lines]
+
+
+def _spaced(lately: list[SessionView], spacing: int, monday: date) -> list[str]:
+    hard = load.hard_days(
+        [run.day.toordinal() for run in lately], [run.seconds[:3] for run in lately]
+    )
+    if not hard:
+        return []
+    free = date.fromordinal(hard[-1] + spacing)
+    if free <= monday:
+        return [f"Hard days at least {spacing} days apart." if spacing > 1 else ""][: spacing - 1]
+    last = date.fromordinal(hard[-1])
+    return [f"The next hard day not before {short_day(free)}: the last was {short_day(last)}."]

@@ -1,0 +1,292 @@
+"""Two seasons or blocks side by side, weeks counted back from the race, and years at a glance."""
+
+from __future__ import annotations
+
+import math
+import statistics
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from itertools import pairwise
+
+from tercet.engine import load
+from tercet.library.standing import hours
+from tercet.library.views import ZERO, BlockView, Five, RaceView, SeasonView, SessionView
+
+DAY = timedelta(days=1)
+#: A season reaches back from its race no further than this, and no further than a race before.
+MOST_WEEKS = 52
+#: A season ends where nothing was run for so long. [days]
+BREAK_DAYS = 42
+#: Years at a glance.
+YEARS = 10
+
+
+@dataclass(frozen=True)
+class Past:
+    """A season or a block to be laid beside another; ``end`` is its race day where it has one."""
+
+    key: str
+    name: str
+    start: date
+    end: date
+    race: RaceView | None
+    runs: tuple[SessionView, ...]
+    blocks: tuple[BlockView, ...]
+
+    @property
+    def seconds(self) -> Five:
+        """Sums by shade."""
+        return _sum(self.runs)
+
+    @property
+    def weeks(self) -> int:
+        """Weeks from its first day's to its last day's."""
+        return (_monday(self.end) - _monday(self.start)).days // 7 + 1
+
+
+@dataclass(frozen=True)
+class WeekBack:
+    """A week counted back from the end, 0 the last; ``why`` tells from notes why none was run."""
+
+    to_go: int
+    monday: date
+    seconds: Five
+    races: tuple[RaceView, ...]
+    block: str
+    why: str = ""
+
+
+@dataclass(frozen=True)
+class Differs:
+    """One difference: the pair of numbers, and a sentence."""
+
+    title: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Year:
+    """A calendar year's running."""
+
+    year: int
+    seconds: Five
+    metres: float
+    sessions: int
+    easy_share: float | None
+
+
+def pasts(view: SeasonView, by: str = "season") -> list[Past]:
+    """Seasons (each up to a race or a long break) or blocks, oldest first.
+
+    Parameters
+    ----------
+    view : SeasonView
+    by : {"season", "block"}
+    """
+    running = [run for run in view.sessions if run.sport == "running"]
+    if not running:
+        return []
+    if by == "block":
+        return [
+            _past(f"block {block.start.isoformat()}", block.name, block.start, block.end, None,
+                  running, view.blocks)
+            for block in view.blocks
+            if any(block.start <= run.day <= block.end for run in running)
+        ]  # fmt: skip
+    return [
+        _past(f"season {end.isoformat()}", _name(race, end), start, end, race, running, view.blocks)
+        for start, end, race in _seasons(view, running)
+    ]
+
+
+def _past(
+    key: str, name: str, start: date, end: date, race: RaceView | None,
+    running: Sequence[SessionView], blocks: Sequence[BlockView],
+) -> Past:  # fmt: skip
+    return Past(
+        key,
+        name,
+        start,
+        end,
+        race,
+        tuple(run for run in running if start <= run.day <= end),
+        tuple(block for block in blocks if block.start <= end and block.end >= start),
+    )
+
+
+def _name(race: RaceView | None, end: date) -> str:
+    return f"{race.name} {race.day.year}" if race is not None else f"To {end:%B %Y}"
+
+
+def _seasons(
+    view: SeasonView, running: Sequence[SessionView]
+) -> list[tuple[date, date, RaceView | None]]:
+    """Spans that end with a main race (any race where none is main), or with a long break."""
+    main = [race for race in view.races if race.main] or list(view.races)
+    last = running[-1].day
+    # Of several races close together the last one ends the season, unless one is the main one.
+    main = [
+        race
+        for k, race in enumerate(main)
+        if race.main or k + 1 == len(main) or (main[k + 1].day - race.day).days > 7 * 12
+    ]
+    ends: list[tuple[date, RaceView | None]] = [(race.day, race) for race in main]
+    ends += [
+        (a.day, None)
+        for a, b in pairwise(running)
+        if (b.day - a.day).days > BREAK_DAYS
+        and not any(a.day <= race.day <= b.day for race in main)
+    ]
+    if not ends or max(end for end, _ in ends) < last:
+        ends.append((max(last, min(view.today, last + 7 * DAY)), None))
+    out: list[tuple[date, date, RaceView | None]] = []
+    begin = running[0].day
+    for end, race in sorted(ends, key=lambda pair: pair[0]):
+        inside = [run.day for run in running if begin <= run.day <= end]
+        if inside:
+            start = max(inside[0], end - MOST_WEEKS * 7 * DAY + DAY)
+            out.append((start, end, race))
+        begin = end + DAY
+    return out
+
+
+def weeks_back(past: Past, races: Sequence[RaceView]) -> list[WeekBack]:
+    """A past's weeks, the race's (or last) week first."""
+    by_week: dict[date, list[SessionView]] = {}
+    for run in past.runs:
+        by_week.setdefault(_monday(run.day), []).append(run)
+    last = _monday(past.end)
+    out = []
+    for k in range(past.weeks):
+        monday = last - 7 * k * DAY
+        runs = by_week.get(monday, [])
+        block = next(
+            (b for b in past.blocks if b.start <= monday + 6 * DAY and b.end >= monday), None
+        )
+        out.append(
+            WeekBack(
+                k,
+                monday,
+                _sum(runs),
+                tuple(race for race in races if _monday(race.day) == monday),
+                block.name if block is not None else "",
+                "" if runs else _why(past, monday),
+            )
+        )
+    return out
+
+
+def _why(past: Past, monday: date) -> str:
+    """A note near a lost week that names an illness or a hurt, in the runner's own words."""
+    words = ("flu", "ill", "sick", "cold", "injur", "pain", "covid", "hurt", "fever", "strain")
+    for run in past.runs:
+        note = run.note.strip()
+        if note and abs((run.day - monday).days - 3) <= 10:
+            lower = note.lower()
+            if any(f" {word}" in f" {lower}" for word in words):
+                return note if len(note) <= 40 else f"{note[:39].rstrip()}…"
+    return ""
+
+
+def differs(a: Past, b: Past, spacing: int = 2) -> list[Differs]:
+    """At most five plain differences from one past to another; no better and no worse."""
+    out = []
+    sa, sb = a.seconds, b.seconds
+    ra, rb = sum(sa[:3]), sum(sb[:3])
+    if ra <= 0 or rb <= 0:
+        return []
+    pa, pb = (int(100 * s[0] / r + 0.5) for s, r in ((sa, ra), (sb, rb)))
+    out.append(
+        Differs(
+            f"Easy share: {pa} to {pb} %",
+            f"The middle went from {hours(sa[1])} to {hours(sb[1])}.",
+        )
+    )
+    more = round(100 * (rb / ra - 1))
+    change = "About the same" if abs(more) < 3 else f"{'Up' if more > 0 else 'Down'} {abs(more)} %"
+    longest = [max((run.running_s for run in past.runs), default=0.0) for past in (a, b)]
+    out.append(
+        Differs(
+            f"Hours: {hours(ra)} to {hours(rb)}",
+            f"{change}, over {a.weeks} and {b.weeks} weeks. Longest run {hours(longest[0])} and "
+            f"{hours(longest[1])}.",
+        )
+    )
+    counts = [sum(run.seconds[2] >= 60 for run in past.runs) for past in (a, b)]
+    out.append(
+        Differs(
+            f"Hard: {hours(sa[2])} to {hours(sb[2])}",
+            f"In {counts[0]} and in {counts[1]} sessions.",
+        )
+    )
+    apart = [_apart(past) for past in (a, b)]
+    if apart[0] is not None and apart[1] is not None:
+        out.append(
+            Differs(
+                f"Hard days apart: {apart[0]:.1f} to {apart[1]:.1f}",
+                f"Median days between two hard ones. Set for this runner: {spacing} or more.",
+            )
+        )
+    raced = [_raced(past) for past in (a, b)]
+    if raced[0] and raced[1]:
+        out.append(
+            Differs(
+                f"Race: {raced[0]} to {raced[1]}",
+                f"{a.race.name if a.race else ''} and {b.race.name if b.race else ''}, as "
+                "recorded. One race tells little; course and weather differ.",
+            )
+        )
+    return out[:5]
+
+
+def _apart(past: Past) -> float | None:
+    hard = load.hard_days(
+        [run.day.toordinal() for run in past.runs], [run.seconds[:3] for run in past.runs]
+    )
+    gaps = [b - a for a, b in pairwise(hard)]
+    return float(statistics.median(gaps)) if gaps else None
+
+
+def _raced(past: Past) -> str:
+    """Recorded time of the hardest run of race day, or nothing."""
+    if past.race is None:
+        return ""
+    runs = [run for run in past.runs if run.day == past.race.day]
+    if not runs:
+        return ""
+    return hours(max(runs, key=lambda run: run.moving_s).moving_s)
+
+
+def years(view: SeasonView) -> list[Year]:
+    """The last ten calendar years with running, oldest first."""
+    by_year: dict[int, list[SessionView]] = {}
+    for run in view.sessions:
+        if run.sport == "running":
+            by_year.setdefault(run.day.year, []).append(run)
+    out = []
+    for year in sorted(by_year)[-YEARS:]:
+        runs = by_year[year]
+        seconds = _sum(runs)
+        judged = sum(seconds[:3])
+        out.append(
+            Year(
+                year,
+                seconds,
+                math.fsum(run.distance_m for run in runs),
+                len(runs),
+                seconds[0] / judged if judged > 0 else None,
+            )
+        )
+    return out
+
+
+def _monday(day: date) -> date:
+    return day - timedelta(days=day.weekday())
+
+
+def _sum(runs: Sequence[SessionView]) -> Five:
+    if not runs:
+        return ZERO
+    a, b, c, d, e = (math.fsum(column) for column in zip(*(r.seconds for r in runs), strict=True))
+    return a, b, c, d, e
