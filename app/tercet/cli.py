@@ -15,10 +15,11 @@ from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, Recording
 from tercet.engine import estimate, timeline
 from tercet.engine.fingerprint import fingerprint
-from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
+from tercet.formats.table import Table
 from tercet.invocation import Parser, UsageError, clock
-from tercet.library import importing, localtime, reading, season_file, written
+from tercet.library import localtime, reading, season_file, tabled, written
+from tercet.library.sources import find_files
 from tercet.store import packing
 from tercet.store.queries import METRES, SECONDS
 
@@ -123,23 +124,23 @@ def tally(
 ) -> list[dict[str, Any]]:
     """Judge files and folders: one row a run, and one a file that gave none."""
     found: list[tuple[Path, Recording | Failed]] = []
-    pages: list[tuple[Path, Page]] = []
-    for place in importing.find_files(paths):
+    worded: list[tuple[Path, Page | Table]] = []
+    for place in find_files(paths):
         if place.suffix.lower() == ".toml":
             continue
         result = formats.read_path(place)
         if isinstance(result, Failed):
             found.append((place, result))
-        elif isinstance(result, Page):
-            pages.append((place, result))
+        elif isinstance(result, Page | Table):
+            worded.append((place, result))
         else:
             found += [(place, packing.rounded(recording)) for recording in result]
     estimated = not entries
     if estimated:
         entries = _estimated([rec for _, rec in found if isinstance(rec, Recording)])
     rows = [_row(place, item, entries, zone, estimated, per_second) for place, item in found]
-    for place, page in pages:
-        rows += _page_rows(place, page, entries, zone, estimated, per_second)
+    for place, page in worded:
+        rows += _worded_rows(place, page, entries, zone, estimated, per_second)
     return rows
 
 
@@ -193,28 +194,33 @@ def _row(
     return row | _judged(reading.judge(item, entry), entry, estimated, per_second)
 
 
-def _page_rows(
+def _worded_rows(
     place: Path,
-    page: Page,
+    page: Page | Table,
     entries: Sequence[DatedThresholds],
     zone: str,
     estimated: bool,
     per_second: bool,
 ) -> list[dict[str, Any]]:
-    """Rows of a diary; what was not understood in it is told with its first run."""
+    """Rows of a diary or a table; what was not understood in it is told with its first run."""
+    told = (
+        [(line.start, written.Said(line.notation), "running") for line in page.runs]
+        if isinstance(page, Page)
+        else [(line.start, tabled.said_of(line), line.sport) for line in page.runs]
+    )
     rows: list[dict[str, Any]] = []
-    for line in page.runs:
-        entry = reading.in_force(entries, line.start.date())
-        judged = written.judge(line.notation, entry)
-        lengths = written.figures(line.notation, judged, entry)
+    for start, said, sport in told:
+        entry = reading.in_force(entries, start.date())
+        judged = written.judge(said, entry)
+        lengths = written.figures(said, judged, entry)
         row: dict[str, Any] = dict.fromkeys(COLUMNS)
         row |= {
             "path": str(place),
             "status": "read",
             "problem": None if rows else page.problem or None,
-            "format": PAPER,
-            "sport": "running",
-            "start_utc": written.moment(line, zone).isoformat().replace("+00:00", "Z"),
+            "format": said.format,
+            "sport": sport,
+            "start_utc": written.moment(start, zone).isoformat().replace("+00:00", "Z"),
             "records": 0,
             **{name: round(value, 2) for name, value in lengths.items()},
         }

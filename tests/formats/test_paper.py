@@ -311,7 +311,7 @@ def test_a_diary_without_a_run_is_passed_over_or_refused() -> None:
         "2026-06-09: fixed a crash\n2026-06-10: 5 new tests\n",
         "2026-06-09 07:00:00,5.2\n2026-06-10 08:00:00,5.3\n",
         "Sun: a star\nMon: its moon\n",
-        "day,km\n2026-06-09,8\n2026-06-10,9\n",
+        "day,wind\n2026-06-09,8\n2026-06-10,9\n",
         "Notes of 9 June 2026\n2026-06-09: 5 km easy\nthen\nsome\nmore\nprose\n",
     ],
 )

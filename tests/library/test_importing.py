@@ -12,8 +12,9 @@ from threading import Event
 import pytest
 
 from tercet.library import importing
-from tercet.library.importing import Progress, Report, find_files, in_order_of_ending
+from tercet.library.importing import Progress, Report, in_order_of_ending
 from tercet.library.operations import Taken
+from tercet.library.sources import find_files
 
 
 def make(folder: Path, *names: str) -> None:

@@ -15,6 +15,7 @@ from tercet.domain import DatedThresholds
 from tercet.engine import Evidence, Shade, Thresholds
 from tercet.library import operations, reading, season, season_file
 from tercet.library.library import Library
+from tercet.library.written import Said
 from tercet.store import queries
 
 #: What the sample diary comes to by hand, seconds easy, moderate and hard. The season file has
@@ -59,13 +60,13 @@ def outcome(library: Library, place: Path) -> operations.Taken:
 
 
 def minutes_of_evening(share: float = 1.0) -> int:
-    (run,) = reading.read_file(str(resources.samples() / EVENING), [], "").runs
+    (run,) = reading.read_file(str(resources.samples() / EVENING), reading.Terms()).runs
     return round(share * run.run["elapsed_s"] / 60)
 
 
 def test_the_sample_diary_gives_the_minutes_reckoned_by_hand(judged_library) -> None:
     report = judged_library.take_in([resources.samples() / "diary-week.txt"])
-    assert report.words == "1 new, 0 not read"
+    assert report.words == "1 new with 5 runs, 0 not read"
     rows = sessions(judged_library)
     got = {
         row["day"]: tuple(row[f"{name}_s"] for name in ("easy", "moderate", "hard")) for row in rows
@@ -256,9 +257,9 @@ def test_the_store_and_a_fresh_reading_agree(judged_library) -> None:
     place = resources.samples() / "diary-week.txt"
     judged_library.take_in([place])
     entries = judged_library.call(queries.thresholds)
-    read = reading.read_file(str(place), entries, "Europe/Madrid")
+    read = reading.read_file(str(place), reading.Terms(tuple(entries), "Europe/Madrid"))
     for item, row in zip(read.runs, sessions(judged_library), strict=True):
         assert item.streams == {} and item.run["notation"]
-        again = reading.judge_again({}, "[]", replace(entries[0]), item.run["notation"])
+        again = reading.judge_again({}, "[]", replace(entries[0]), Said(item.run["notation"]))
         assert again["easy_s"] == item.judgement["easy_s"] == row["easy_s"]
         assert again["run"]["elapsed_s"] == row["elapsed_s"]

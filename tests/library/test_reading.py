@@ -16,6 +16,7 @@ from tercet import formats, resources
 from tercet.domain import DatedThresholds, Recording
 from tercet.engine import Thresholds, timeline
 from tercet.library import reading
+from tercet.library.reading import Terms
 from tercet.store import packing
 from tercet.store.originals import sha256
 
@@ -75,9 +76,9 @@ def test_a_sport_that_is_not_said(
 
 def test_a_file_is_read_judged_and_packed() -> None:
     path = SAMPLES / "2026-04-15-1806.fit"
-    read = reading.read_file(str(path), [ENTRY], "Europe/Madrid")
+    read = reading.read_file(str(path), Terms((ENTRY,), "Europe/Madrid"))
     assert (read.status, read.format, read.problem) == ("read", "FIT", "")
-    assert read.sha256 == sha256(path.read_bytes()) and read.data == path.read_bytes()
+    assert read.sha256 == sha256(path.read_bytes()) and read.size == len(path.read_bytes())
     (one,) = read.runs
     assert one.run["day"] == "2026-04-15" and one.run["sport"] == "running"
     assert one.judgement["threshold_id"] == 7
@@ -89,13 +90,13 @@ def test_a_file_is_read_judged_and_packed() -> None:
 
 def test_judging_what_was_stored_gives_what_was_judged_at_first() -> None:
     for name in ("2026-05-12-1813.fit", "2026-05-02-0845.tcx", "2026-05-08-1855.gpx"):
-        (one,) = reading.read_file(str(SAMPLES / name), [ENTRY], "").runs
+        (one,) = reading.read_file(str(SAMPLES / name), Terms((ENTRY,))).runs
         again = reading.judge_again(one.streams, one.run["stops"], ENTRY)
         assert again == one.judgement
 
 
 def test_without_thresholds_no_running_is_judged() -> None:
-    (one,) = reading.read_file(str(SAMPLES / "2026-04-15-1806.fit"), [], "").runs
+    (one,) = reading.read_file(str(SAMPLES / "2026-04-15-1806.fit"), Terms()).runs
     row = one.judgement
     assert row["threshold_id"] is None
     assert row["easy_s"] == row["moderate_s"] == row["hard_s"] == 0.0
@@ -106,7 +107,7 @@ def test_a_packed_copy_is_another_file_with_the_same_run(tmp_path: Path) -> None
     plain = SAMPLES / "2026-04-15-1806.fit"
     packed = tmp_path / "run.fit.gz"
     packed.write_bytes(gzip.compress(plain.read_bytes()))
-    one, other = (reading.read_file(str(path), [ENTRY], "") for path in (plain, packed))
+    one, other = (reading.read_file(str(path), Terms((ENTRY,))) for path in (plain, packed))
     assert one.sha256 != other.sha256
     drop = {"name"}
     (run,), (other_run,) = one.runs, other.runs
@@ -128,7 +129,7 @@ def test_a_packed_copy_is_another_file_with_the_same_run(tmp_path: Path) -> None
 )
 def test_what_gives_no_run_says_why(tmp_path: Path, name: str, data: bytes, status: str) -> None:
     (tmp_path / name).write_bytes(data)
-    read = reading.read_file(str(tmp_path / name), [ENTRY], "")
+    read = reading.read_file(str(tmp_path / name), Terms((ENTRY,)))
     assert (read.status, read.runs) == (status, ())
     assert read.problem.endswith(".") and read.sha256 == sha256(data)
 
@@ -136,12 +137,12 @@ def test_what_gives_no_run_says_why(tmp_path: Path, name: str, data: bytes, stat
 def test_a_file_that_is_gone_or_too_large_is_refused_unread(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    gone = reading.read_file(str(tmp_path / "gone.fit"), [], "")
+    gone = reading.read_file(str(tmp_path / "gone.fit"), Terms())
     assert (gone.status, gone.sha256) == ("refused", "") and "No such file" in gone.problem
     (tmp_path / "large.fit").write_bytes(bytes(200))
-    monkeypatch.setattr(reading, "LARGEST_FILE", 100)
-    large = reading.read_file(str(tmp_path / "large.fit"), [], "")
-    assert (large.status, large.data) == ("refused", b"") and "larger than" in large.problem
+    monkeypatch.setattr(reading, "MAX_BYTES", 100)
+    large = reading.read_file(str(tmp_path / "large.fit"), Terms())
+    assert large.status == "refused" and "larger than" in large.problem
 
 
 def recording_of(name: str) -> Recording:

@@ -1,46 +1,73 @@
-"""Readers of recordings and diaries: bytes or a file in, runs or a plain reason out."""
+"""Readers of recordings, diaries and tables: bytes or a file in, runs or a plain reason out."""
 
 from __future__ import annotations
 
+import io
 import os
 import stat
-from dataclasses import replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from datetime import datetime, tzinfo
 from pathlib import Path
 
 from tercet.domain import Failed, Recording
-from tercet.formats.fit import read_fit
+from tercet.formats.fit import MAX_FIT_BYTES, read_fit
 from tercet.formats.fit_frame import is_fit
 from tercet.formats.gpx import read_gpx
-from tercet.formats.kinds import not_a_recording
+from tercet.formats.kinds import may_be_text, not_a_recording
 from tercet.formats.paper import Page, read_page
+from tercet.formats.table import Naming, Table, read_table
+from tercet.formats.table.sheet import MAX_TABLE_BYTES
 from tercet.formats.tcx import read_tcx
-from tercet.formats.unpack import GZIP_MAGIC, MAX_BYTES, gunzip
-from tercet.formats.xml_points import Refused, root_of
+from tercet.formats.unpack import GZIP_MAGIC, MAX_BYTES, Counted, Pieces, Refused
+from tercet.formats.xml_points import root_of
 
-__all__ = ["read_bytes", "read_path"]
+__all__ = ["Found", "Told", "read_bytes", "read_path", "read_stream"]
 
+Found = list[Recording] | Page | Table | Failed
 _BY_ROOT = {"gpx": read_gpx, "TrainingCenterDatabase": read_tcx}
 _BOM = b"\xef\xbb\xbf"
 
 
-def read_bytes(data: bytes, name: str = "") -> list[Recording] | Page | Failed:
+@dataclass(frozen=True)
+class Told:
+    """What is known beside a file: a name for recordings without one, and how to read tables.
+
+    ``namings`` are namings of columns by a table's shape; ``start`` is when a run began whose
+    table counts from its start; ``zone`` is that of clocks without an offset, None for the
+    computer's.
+    """
+
+    name: str = ""
+    namings: Mapping[str, Naming] = field(default_factory=dict)
+    start: datetime | None = None
+    zone: tzinfo | None = None
+
+
+def read_bytes(data: bytes, name: str = "") -> Found:
     """Read whatever these bytes hold; what it is, is told by the bytes alone.
 
     Parameters
     ----------
     data : bytes
-        A FIT, TCX or GPX file or a diary as text, as it is or packed by gzip.
+        A FIT, TCX or GPX file, a diary or a table as text, as it is or packed by gzip.
     name : str
         Name for recordings that bring none.
 
     Returns
     -------
-    list of Recording, Page or Failed
-        One recording for each activity in the file, never an empty list; a page for a diary.
-        Never raises: bytes that cannot be read give Failed with a plain reason.
+    list of Recording, Page, Table or Failed
+        One recording for each activity in the file, never an empty list; a page for a diary, a
+        table for one of a run a line. Never raises: bytes that cannot be read give Failed with
+        a plain reason.
     """
+    return read_stream(Counted(io.BytesIO(data)), Told(name))
+
+
+def read_stream(stream: Counted, told: Told) -> Found:
+    """Read a file by pieces; as :func:`read_bytes`. Only XML need not be held as a whole."""
     try:
-        return _read(data, name)
+        return _read(Pieces(stream), told)
     except Refused as refusal:
         return Failed(str(refusal))
     except Exception as error:
@@ -48,17 +75,18 @@ def read_bytes(data: bytes, name: str = "") -> list[Recording] | Page | Failed:
         return Failed(f"It could not be understood ({type(error).__name__}: {error}).")
 
 
-def read_path(path: str | os.PathLike[str]) -> list[Recording] | Page | Failed:
+def read_path(path: str | os.PathLike[str], told: Told | None = None) -> Found:
     """Read a file.
 
     Parameters
     ----------
     path : path-like
         The file; its name is not looked at.
+    told : Told or None
 
     Returns
     -------
-    list of Recording, Page or Failed
+    list of Recording, Page, Table or Failed
         As :func:`read_bytes`; a folder, or a file that cannot be opened, also gives Failed.
     """
     try:
@@ -69,48 +97,63 @@ def read_path(path: str | os.PathLike[str]) -> list[Recording] | Page | Failed:
             return Failed("This is not an ordinary file.")
         if status.st_size > MAX_BYTES:
             return Failed(f"It is larger than {MAX_BYTES >> 20} MB.")
-        data = Path(path).read_bytes()
+        with Path(path).open("rb") as opened:
+            return read_stream(Counted(opened), told or Told())
     except FileNotFoundError:
         return Failed("There is no such file.")
     except PermissionError:
         return Failed("The file may not be read: permission is missing.")
     except (OSError, ValueError) as error:
         return Failed(f"The file cannot be opened: {error}.")
-    return read_bytes(data)
 
 
-def _read(data: bytes, name: str) -> list[Recording] | Page | Failed:
-    if not data.startswith(GZIP_MAGIC):
-        return _read_plain(data, name)
-    unpacked = gunzip(data)
-    if isinstance(unpacked, Failed):
-        return unpacked
-    inner, damage = unpacked
-    if inner.startswith(GZIP_MAGIC):
+def _read(pieces: Pieces, told: Told) -> Found:
+    if pieces.packed and pieces.head.startswith(GZIP_MAGIC):
         return Failed("This is a gzip file within a gzip file; unpack it first.", "passed over")
-    result = _read_plain(inner, name)
+    if pieces.packed and not pieces.head:
+        return Failed(pieces.damage or "The gzip file holds nothing.", offset=0)
+    result = _read_plain(pieces, told)
+    damage = pieces.damage
     if not damage:
         return result
     if isinstance(result, Failed):
         return replace(result, reason=f"{damage} {result.reason}")
     if isinstance(result, Page):
         return replace(result, damage=damage)
+    if isinstance(result, Table):
+        return replace(result, problem=f"{damage} {result.problem}".strip())
     result[-1] = replace(result[-1], damage=f"{damage} {result[-1].damage}".strip())
     return result
 
 
-def _read_plain(data: bytes, name: str) -> list[Recording] | Page | Failed:
-    if is_fit(data):
-        return read_fit(data, name)
+def _read_plain(pieces: Pieces, told: Told) -> Found:
+    head = pieces.head
+    if is_fit(head):
+        return read_fit(pieces.whole(MAX_FIT_BYTES, "It"), told.name)
     # blanks before the XML declaration are not allowed, but written
-    head = data[:1024].removeprefix(_BOM).lstrip()
-    if not head.startswith(b"<") or head.startswith(b"<\x00"):
-        page = read_page(data)
-        return not_a_recording(data) if page is None else page
-    text = data if data.startswith((b"<", _BOM)) else data.lstrip()
-    root = root_of(text)
+    text = head[:1024].removeprefix(_BOM).lstrip()
+    if not text.startswith(b"<") or text.startswith(b"<\x00"):
+        return _read_text(pieces, told)
+    if not head.startswith((b"<", _BOM)):
+        pieces.head = head = head.lstrip()
+    root = root_of(head)
     if root in _BY_ROOT:
-        return _BY_ROOT[root](text, name)
+        return _BY_ROOT[root](pieces, told.name)
     if not root:
         return Failed("It begins like XML, but is too damaged to tell what it is.", offset=0)
     return Failed(f"This is XML of another kind (<{root[:40]}>), not a recording.", "passed over")
+
+
+def _read_text(pieces: Pieces, told: Told) -> Found:
+    """A diary or a table; a table goes first only where all its columns are understood."""
+    if not may_be_text(pieces.head):
+        return not_a_recording(pieces.head)
+    data = pieces.whole(MAX_TABLE_BYTES, "As a text it")
+    table = read_table(data, told.name, told.namings, told.start, told.zone, certain=True)
+    if table is not None:
+        return table
+    page = read_page(data)
+    if page is not None:
+        return page
+    table = read_table(data, told.name, told.namings, told.start, told.zone)
+    return not_a_recording(data) if table is None else table

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
 from tercet.domain import Failed, Recording
@@ -69,9 +69,9 @@ class _Tracks(Walker):
         return "It holds no track: at most a route or places, not a run."
 
 
-def read_gpx(data: bytes, name: str = "") -> list[Recording] | Failed:
+def read_gpx(pieces: bytes | Iterable[bytes], name: str = "") -> list[Recording] | Failed:
     """Read a GPX file; each track becomes a recording.
 
     Parameters, result and errors are those of :meth:`tercet.formats.xml_points.Walker.read`.
     """
-    return _Tracks().read(data, name)
+    return _Tracks().read(pieces, name)

@@ -7,7 +7,7 @@ import re
 from tercet.domain import Failed
 
 _MAGIC = (
-    (b"PK\x03\x04", "a zip archive; unpack it first"),
+    (b"PK\x03\x04", "a zip archive in a place where it is not opened"),
     (b"PK\x05\x06", "an empty zip archive"),
     (b"%PDF", "a PDF document"),
     (b"\x89PNG", "a picture"),
@@ -29,6 +29,13 @@ _TOML_TABLE = re.compile(rb"^\s*\[\[?[A-Za-z0-9_.\"' -]+\]\]?\s*(#.*)?$", re.MUL
 _TOML_PAIR = re.compile(rb"^\s*[A-Za-z0-9_-]+\s*=\s*\S", re.MULTILINE)
 
 
+def may_be_text(head: bytes) -> bool:
+    """Whether a file's first bytes can be those of a text, as far as the eye sees."""
+    if head.startswith(_UTF16[:2]):
+        return True
+    return b"\0" not in head and not any(head.startswith(magic) for magic, _ in _MAGIC)
+
+
 def not_a_recording(data: bytes) -> Failed:
     """Say what kind of file this is, given that no reader knows it.
 
@@ -45,11 +52,15 @@ def not_a_recording(data: bytes) -> Failed:
     if not data:
         return Failed("The file is empty.")
     head = data[:_LOOKED_AT]
+    if head.startswith(b"PK\x03\x04") and b"[Content_Types].xml" in head:
+        return Failed(
+            "This is a spreadsheet or a document; save it as CSV and add that.", "passed over"
+        )
     for magic, kind in _MAGIC:
         if head.startswith(magic):
             return Failed(f"This is {kind}, not a recording.", "passed over")
     if head.startswith(_UTF16):
-        return Failed("This is text in UTF-16; only UTF-8 is read.", offset=0)
+        return Failed("This is text in UTF-16; only tables may be written so.", offset=0)
     if _BINARY.search(head):
         return Failed("This is not a recording: no FIT, TCX or GPX, and no text either.", offset=0)
     return Failed(f"This is {_text_kind(head)}, not a recording.", "passed over")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
@@ -72,12 +72,12 @@ class _Activities(Walker):
         return f"It holds {what}: not a recorded run."
 
 
-def read_tcx(data: bytes, name: str = "") -> list[Recording] | Failed:
+def read_tcx(pieces: bytes | Iterable[bytes], name: str = "") -> list[Recording] | Failed:
     """Read a TCX file; each activity becomes a recording.
 
     Parameters, result and errors are those of :meth:`tercet.formats.xml_points.Walker.read`.
     """
-    return _Activities().read(data, name)
+    return _Activities().read(pieces, name)
 
 
 def _lap(told: Mapping[str, str]) -> Lap:

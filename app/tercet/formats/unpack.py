@@ -1,10 +1,11 @@
-"""Unpacking gzip within fixed limits."""
+"""Files read by pieces: counted, and unpacked from gzip within fixed limits."""
 
 from __future__ import annotations
 
+import hashlib
 import zlib
-
-from tercet.domain import Failed
+from collections.abc import Iterator
+from typing import IO
 
 GZIP_MAGIC = b"\x1f\x8b"
 #: No recording is larger; also the limit for files that are not packed.
@@ -12,48 +13,122 @@ MAX_BYTES = 512 * 1024 * 1024
 #: Recordings shrink to a tenth or so; a hundredfold and more is a trap once it is also large.
 MAX_RATIO = 200
 RATIO_MATTERS_FROM = 16 * 1024 * 1024
+PIECE = 256 * 1024
 #: Small pieces, since what a damaged piece holds is lost.
-_PIECE_IN, _PIECE_OUT = 16 * 1024, 256 * 1024
+_PIECE_IN = 16 * 1024
 _GZIP = 16 + zlib.MAX_WBITS
 
 
-def gunzip(data: bytes) -> tuple[bytes, str] | Failed:
-    """Unpack a gzip file, as far as it is sound.
+class Refused(Exception):
+    """The file must not be read on; the message says why."""
 
-    Parameters
-    ----------
-    data : bytes
-        The whole file; it may consist of several members.
 
-    Returns
-    -------
-    (bytes, str) or Failed
-        What was packed, and a plain sentence on damage or "". Failed if nothing could be
-        unpacked or a limit was passed.
+class Counted:
+    """A stream that sums up what passes: its length and its SHA-256."""
+
+    def __init__(self, stream: IO[bytes]) -> None:
+        self._stream = stream
+        self._sum = hashlib.sha256()
+        self.size = 0
+
+    def read(self, size: int = PIECE) -> bytes:
+        """Give the next piece.
+
+        Raises
+        ------
+        Refused
+            Past :data:`MAX_BYTES`.
+        """
+        piece = self._stream.read(size)
+        self._sum.update(piece)
+        self.size += len(piece)
+        if self.size > MAX_BYTES:
+            raise Refused(f"It is larger than {MAX_BYTES >> 20} MB.")
+        return piece
+
+    def finish(self) -> str:
+        """Read what is left and give the SHA-256 of the whole."""
+        while self.read(4 * PIECE):
+            pass
+        return self._sum.hexdigest()
+
+
+class Pieces:
+    """The pieces of a file, unpacked as far as it is sound if it is gzip.
+
+    ``head`` holds the first piece without taking it; ``damage`` is a plain sentence once the
+    pieces are through, or "". Past a limit :class:`Refused` is raised.
     """
-    out = bytearray()
-    position, damage = 0, ""
-    while data[position : position + 2] == GZIP_MAGIC:
+
+    def __init__(self, stream: Counted) -> None:
+        self._stream = stream
+        first = stream.read()
+        self.packed = first.startswith(GZIP_MAGIC)
+        self.damage = ""
+        self._taken = self._given = 0
+        self._more = self._unpacked(first) if self.packed else self._plain(first)
+        self.head = next(self._more, b"")
+
+    def __iter__(self) -> Iterator[bytes]:
+        head, self.head = self.head, b""
+        if head:
+            yield head
+        yield from self._more
+
+    def whole(self, limit: int, what: str) -> bytes:
+        """All that is left, at once.
+
+        Raises
+        ------
+        Refused
+            Past the limit.
+        """
+        found = bytearray()
+        for piece in self:
+            found += piece
+            if len(found) > limit:
+                raise Refused(f"{what} is larger than {limit >> 20} MB.")
+        return bytes(found)
+
+    def _plain(self, piece: bytes) -> Iterator[bytes]:
+        while piece:
+            yield piece
+            piece = self._stream.read()
+
+    def _unpacked(self, piece: bytes) -> Iterator[bytes]:
+        """Unpack one gzip member after another."""
         engine = zlib.decompressobj(_GZIP)
-        try:
-            while not engine.eof and position < len(data):
-                piece = data[position : position + _PIECE_IN]
-                out += engine.decompress(piece, _PIECE_OUT)
-                position += len(piece) - len(engine.unconsumed_tail) - len(engine.unused_data)
-                ratio = len(out) / max(position, 1)
-                if len(out) > MAX_BYTES:
-                    return Failed(f"Unpacked it is larger than {MAX_BYTES >> 20} MB.")
-                if len(out) > RATIO_MATTERS_FROM and ratio > MAX_RATIO:
-                    return Failed(f"Unpacked it is {ratio:,.0f} times larger, as no recording is.")
-            # output may still wait inside when all input is used
-            while not engine.eof and (rest := engine.decompress(b"", _PIECE_OUT)):
-                out += rest
-        except zlib.error:
-            damage = f"The gzip file is damaged near byte {position:,} of {len(data):,}."
-            break
+        while piece:
+            for place in range(0, len(piece), _PIECE_IN):
+                left = piece[place : place + _PIECE_IN]
+                while left:
+                    if engine.eof:
+                        if not left.startswith(GZIP_MAGIC[: len(left)]):
+                            return  # padding after the last member
+                        engine = zlib.decompressobj(_GZIP)
+                    try:
+                        out = engine.decompress(left, PIECE)
+                    except zlib.error:
+                        self.damage = f"The gzip file is damaged near byte {self._taken:,}."
+                        return
+                    rest = engine.unused_data if engine.eof else engine.unconsumed_tail
+                    self._count(len(left) - len(rest), len(out))
+                    left = rest
+                    if out:
+                        yield out
+            piece = self._stream.read()
+        # output may still wait inside when all input is used
+        while not engine.eof and (out := engine.decompress(b"", PIECE)):
+            self._count(0, len(out))
+            yield out
         if not engine.eof:
-            damage = f"The gzip file is cut short after {len(data):,} bytes."
-            break
-    if not out:
-        return Failed(damage or "The gzip file holds nothing.", offset=position)
-    return bytes(out), damage
+            self.damage = f"The gzip file is cut short after {self._stream.size:,} bytes."
+
+    def _count(self, taken: int, given: int) -> None:
+        self._taken += taken
+        self._given += given
+        if self._given > MAX_BYTES:
+            raise Refused(f"Unpacked it is larger than {MAX_BYTES >> 20} MB.")
+        ratio = self._given / max(self._taken, 1)
+        if self._given > RATIO_MATTERS_FROM and ratio > MAX_RATIO:
+            raise Refused(f"Unpacked it is {ratio:,.0f} times larger, as no recording is.")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from array import array
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from types import MappingProxyType
 from xml.etree.ElementTree import ParseError
@@ -17,13 +17,13 @@ from defusedxml.ElementTree import DefusedXMLParser
 from tercet.domain import Failed, Recording
 from tercet.engine.scale import Floats
 from tercet.formats.assemble import COLUMN, COLUMNS, MAX_SAMPLES, Draft, assemble, gather
+from tercet.formats.unpack import Refused
 from tercet.formats.values import moment, number
 
 MAX_DEPTH = 64
 MAX_TEXT = 1_000_000  # characters of one element; looked at once for each piece fed
 #: A break between two stretches of points is a stop of the timer from this gap on.
 STOP_GAP_S = 5.0
-_FED_AT_ONCE = 1024 * 1024
 _ROOT_WITHIN = 64 * 1024
 _NOTHING = (math.nan,) * len(COLUMNS)
 #: What expat says about a document that merely ends too soon.
@@ -36,10 +36,6 @@ _CUT = frozenset(
         errors.XML_ERROR_UNCLOSED_CDATA_SECTION,
     )
 )
-
-
-class Refused(Exception):
-    """The file must not be read on; the message says why."""
 
 
 class Walker:
@@ -104,13 +100,13 @@ class Walker:
             self.completed(draft)
             self._found.append((draft, samples))
 
-    def read(self, data: bytes, name: str) -> list[Recording] | Failed:
+    def read(self, pieces: bytes | Iterable[bytes], name: str) -> list[Recording] | Failed:
         """Read a file to its end or to the first damage.
 
         Parameters
         ----------
-        data : bytes
-            The whole file.
+        pieces : bytes or iterable of bytes
+            The file, or its pieces of any length from its beginning.
         name : str
             Name for recordings that bring none.
 
@@ -125,7 +121,7 @@ class Walker:
             If the file declares document types or entities, is too deep, has endless texts
             or too many points.
         """
-        damage = self._walk(data)
+        damage = self._walk([pieces] if isinstance(pieces, bytes) else pieces)
         self.finish()
         if not self._found:
             if damage:
@@ -137,7 +133,7 @@ class Walker:
             draft.name = draft.name or name
         return gather((_timed(draft, samples) for draft, samples in self._found), self.format)
 
-    def _walk(self, data: bytes) -> str:
+    def _walk(self, pieces: Iterable[bytes]) -> str:
         """Feed the file to the parser; returns a plain sentence on damage, or ""."""
         parser = DefusedXMLParser(target=object(), forbid_dtd=True)
         # Straight from expat: half the time of going through elements, and nothing is kept.
@@ -147,8 +143,8 @@ class Walker:
         expat.CharacterDataHandler = self._text.append
         expat.ordered_attributes = 0
         try:
-            for position in range(0, len(data), _FED_AT_ONCE):
-                parser.feed(data[position : position + _FED_AT_ONCE])
+            for piece in pieces:
+                parser.feed(piece)
                 if sum(map(len, self._text)) > MAX_TEXT:
                     raise Refused(f"The text in <{self.path[-1]}> is too long.")
                 if len(self._rows) > MAX_SAMPLES * len(COLUMNS):
@@ -214,7 +210,7 @@ def root_of(data: bytes) -> str:
     Parameters
     ----------
     data : bytes
-        The whole file.
+        The file's first bytes.
 
     Raises
     ------

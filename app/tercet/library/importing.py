@@ -16,24 +16,30 @@ from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass, field
 from multiprocessing import get_context, parent_process
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from threading import Event, Thread
 from typing import Any, TypeVar
 
-from tercet.domain import Changes, DatedThresholds
+from tercet.domain import Changes, Failed
+from tercet.formats import archive
+from tercet.formats.unpack import Counted, Refused
 from tercet.library import reading
 from tercet.library.operations import Taken
-from tercet.store.originals import sha256
+from tercet.library.sources import UNREADABLE, Source, opened_up
 
 T = TypeVar("T")
+L = TypeVar("L")
 #: Fewer files than this are read in this process: starting workers would take longer.
 FEW_FILES = 6
 #: A batch is saved when it holds this many files or is this old. [files], [s]
 BATCH_FILES = 12
 BATCH_S = 0.4
+#: The time left is said once so many files are done and so much time is spent. [files], [s]
+SAYS_FROM, SAYS_AFTER_S = 5, 2.0
 #: Files in flight a worker; few, so that memory stays flat and stopping is quick.
 IN_FLIGHT = 3
-#: Folders are searched this deep.
-DEPTH = 32
+#: So much is read in this process; more goes to workers, which can be ended at once. [bytes]
+FEW_BYTES = 8 * 2**20
 
 
 @dataclass(frozen=True)
@@ -46,6 +52,8 @@ class Progress:
     new: int = 0
     here: int = 0
     refused: int = 0
+    runs: int = 0
+    left_s: float | None = None  # about how long the rest takes, once that can be said
 
 
 @dataclass
@@ -61,10 +69,17 @@ class Report:
         return sum(item.outcome in outcomes for item in self.taken)
 
     @property
+    def runs(self) -> int:
+        """How many runs came in."""
+        return sum(item.runs for item in self.taken)
+
+    @property
     def words(self) -> str:
         """One line that says it all."""
         here = self.count("already here", "same run")
         parts = [f"{self.count('new')} new"]
+        if self.runs > self.count("new"):
+            parts[0] += f" with {self.runs} runs"
         if here:
             parts.append(f"{here} already here")
         if self.count("other sport"):
@@ -75,33 +90,6 @@ class Report:
             parts.append(f"{self.count('passed over')} passed over")
         parts.append(f"{self.count('refused')} not read")
         return ", ".join(parts)
-
-
-def find_files(paths: Iterable[str | Path]) -> list[Path]:
-    """Files among the paths and in folders below them, sorted; no hidden ones, no links."""
-    found: dict[Path, None] = {}
-    for given in paths:
-        place = Path(given)
-        if place.is_dir():
-            for file in _below(place, DEPTH):
-                found[file] = None
-        else:
-            found[place] = None
-    return list(found)
-
-
-def _below(folder: Path, depth: int) -> Iterator[Path]:
-    try:
-        entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
-    except OSError:
-        return
-    for entry in entries:
-        if entry.name.startswith(".") or entry.is_symlink():
-            continue
-        if entry.is_dir() and depth > 0:
-            yield from _below(Path(entry.path), depth - 1)
-        elif entry.is_file():
-            yield Path(entry.path)
 
 
 class Workers:
@@ -123,6 +111,13 @@ class Workers:
                 self._count, mp_context=get_context("spawn"), initializer=_settle
             )
         return self._pool.submit(call, *args)
+
+    def end(self) -> None:
+        """Stop the workers at once, whatever they are at."""
+        if self._pool is not None:
+            for process in list((self._pool._processes or {}).values()):
+                process.terminate()
+        self.close()
 
     def renew(self) -> None:
         """Give up a broken pool."""
@@ -171,15 +166,15 @@ class Here(Workers):
 
 
 def in_order_of_ending(
-    workers: Workers, calls: Iterable[tuple[str, Callable[..., T], tuple[Any, ...]]], stop: Event
-) -> Iterator[tuple[str, T | None]]:
+    workers: Workers, calls: Iterable[tuple[L, Callable[..., T], tuple[Any, ...]]], stop: Event
+) -> Iterator[tuple[L, T | None]]:
     """Run calls with few in flight; a call that kills its worker gives None.
 
     Yields the call's label and its result as they end. When ``stop`` is set nothing new is
     started and what is in flight is dropped.
     """
     queue = iter(calls)
-    flying: dict[Future[T], tuple[str, Callable[..., T], tuple[Any, ...]]] = {}
+    flying: dict[Future[T], tuple[L, Callable[..., T], tuple[Any, ...]]] = {}
     more = True
     while True:
         while more and not stop.is_set() and len(flying) < workers.room:
@@ -210,8 +205,8 @@ def in_order_of_ending(
 
 
 def _one_by_one(
-    workers: Workers, calls: Iterable[tuple[str, Callable[..., T], tuple[Any, ...]]]
-) -> Iterator[tuple[str, T | None]]:
+    workers: Workers, calls: Iterable[tuple[L, Callable[..., T], tuple[Any, ...]]]
+) -> Iterator[tuple[L, T | None]]:
     """Run the calls that were in flight alone, so that the guilty one is known."""
     for label, call, args in calls:
         try:
@@ -221,12 +216,14 @@ def _one_by_one(
             yield label, None
 
 
+Call = tuple[Source, Callable[..., reading.ReadFile], tuple[Any, ...]]
+
+
 def read_and_take_in(
     paths: Sequence[Path],
     *,
     known: set[str],
-    thresholds: Sequence[DatedThresholds],
-    zone: str,
+    terms: reading.Terms,
     save: Callable[[list[reading.ReadFile]], tuple[list[Taken], Changes]],
     progress: Callable[[Progress], None],
     stop: Event,
@@ -236,10 +233,10 @@ def read_and_take_in(
     Parameters
     ----------
     paths : sequence of Path
-        From :func:`find_files`.
+        From :func:`tercet.library.sources.find_files`; archives among them are opened up.
     known : set of str
         Contents already in the store; they are not read again.
-    thresholds, zone
+    terms : Terms
         As for :func:`tercet.library.reading.read_file`.
     save : callable
         Takes a batch into the store; called from this thread.
@@ -248,73 +245,116 @@ def read_and_take_in(
     stop : Event
         What was read before it is set stays.
     """
-    report = Report()
-    total = len(paths)
-    workers: Workers = Workers() if total >= FEW_FILES else Here()
-    batch: list[reading.ReadFile] = []
-    saved_at = time.monotonic()
+    with TemporaryDirectory(prefix="tercet-", ignore_cleanup_errors=True) as folder:
+        try:
+            job = _Import(known, terms, save, progress, stop)
+            return job.run(opened_up(paths, Path(folder)))
+        finally:
+            archive.let_go()
 
-    def keep(final: bool = False) -> None:
-        nonlocal saved_at
-        if not batch or not (
-            final or len(batch) >= BATCH_FILES or time.monotonic() - saved_at >= BATCH_S
+
+class _Import:
+    """One import: what is known of it while it runs."""
+
+    def __init__(
+        self,
+        known: set[str],
+        terms: reading.Terms,
+        save: Callable[[list[reading.ReadFile]], tuple[list[Taken], Changes]],
+        progress: Callable[[Progress], None],
+        stop: Event,
+    ) -> None:
+        self._known, self._terms, self._save = known, terms, save
+        self._progress, self._stop = progress, stop
+        self._report = Report()
+        self._batch: list[reading.ReadFile] = []
+        self._saved_at = self._began_at = time.monotonic()
+        self._total = self._bytes = self._bytes_done = 0
+
+    def run(self, found: Iterable[Source | tuple[Source, Failed]]) -> Report:
+        sources: list[Source] = []
+        for item in found:
+            if self._stop.is_set():
+                break
+            if isinstance(item, Source):
+                sources.append(item)
+            else:
+                self._report.taken.append(Taken(item[0].shown, "refused", item[1].reason))
+        self._total = len(sources) + len(self._report.taken)
+        self._began_at = time.monotonic()
+        sizes = {source.path: source.size for source in sources}
+        few = len(sources) < FEW_FILES and sum(sizes.values()) < FEW_BYTES
+        workers: Workers = Here() if few else Workers()
+        try:
+            for source, result in in_order_of_ending(workers, self._calls(sources), self._stop):
+                self._batch.append(
+                    result
+                    if result is not None
+                    else reading.refused(source, "Reading it ended the reader; it was left out.")
+                )
+                self._keep()
+                self._tell(source.name)
+            self._keep(final=True)
+        finally:
+            if self._stop.is_set():
+                workers.end()
+            workers.close()
+        self._report.stopped = self._stop.is_set()
+        return self._report
+
+    def _calls(self, sources: Iterable[Source]) -> Iterator[Call]:
+        for source in sources:
+            if self._stop.is_set():
+                return
+            name = _content(source, self._stop) if self._known else ""
+            if name and name in self._known:
+                self._report.taken.append(Taken(source.shown, "already here", sha256=name))
+                self._tell(source.name)
+                continue
+            yield source, reading.read_file, (source, self._terms)
+
+    def _keep(self, final: bool = False) -> None:
+        if not self._batch or not (
+            final or len(self._batch) >= BATCH_FILES or time.monotonic() - self._saved_at >= BATCH_S
         ):
             return
-        taken, changes = save(batch)
-        report.taken += taken
-        report.changes |= changes
-        batch.clear()
-        saved_at = time.monotonic()
+        taken, changes = self._save(self._batch)
+        self._report.taken += taken
+        self._report.changes |= changes
+        self._batch.clear()
+        self._saved_at = time.monotonic()
 
-    def calls() -> Iterator[tuple[str, Callable[..., reading.ReadFile], tuple[Any, ...]]]:
-        for place in paths:
-            if stop.is_set():
-                return
-            name = _content(place) if known else ""
-            if name and name in known:
-                report.taken.append(Taken(str(place), "already here", sha256=name))
-                tell(place.name)
-                continue
-            yield str(place), reading.read_file, (str(place), tuple(thresholds), zone)
-
-    def tell(current: str) -> None:
-        progress(
+    def _tell(self, current: str) -> None:
+        report = self._report
+        done = len(report.taken) + len(self._batch)
+        self._progress(
             Progress(
-                len(report.taken) + len(batch),
-                total,
+                done,
+                self._total,
                 current,
                 report.count("new"),
                 report.count("already here", "same run"),
                 report.count("refused"),
+                report.runs + sum(len(file.runs) for file in self._batch),
+                self._left(done),
             )
         )
 
-    try:
-        for label, result in in_order_of_ending(workers, calls(), stop):
-            batch.append(
-                result
-                if result is not None
-                else reading.ReadFile(
-                    label,
-                    "",
-                    b"",
-                    "refused",
-                    problem="Reading it ended the reader; it was left out.",
-                )
-            )
-            keep()
-            tell(Path(label).name)
-        keep(final=True)
-    finally:
-        workers.close()
-    report.stopped = stop.is_set()
-    return report
+    def _left(self, done: int) -> float | None:
+        """Seconds that the rest will take, once enough is done to say."""
+        spent = time.monotonic() - self._began_at
+        if done < SAYS_FROM or spent < SAYS_AFTER_S or done >= self._total:
+            return None
+        return spent * (self._total - done) / done
 
 
-def _content(place: Path) -> str:
+def _content(source: Source, stop: Event) -> str:
+    """SHA-256 of a file, nothing if it cannot be read or is too large."""
     try:
-        if place.stat().st_size > reading.LARGEST_FILE:
-            return ""
-        return sha256(place.read_bytes())
-    except OSError:
+        with source.open() as opened:
+            stream = Counted(opened)
+            while not stop.is_set() and stream.read(2**20):
+                pass
+            return stream.finish() if not stop.is_set() else ""
+    except (*UNREADABLE, Refused):
         return ""

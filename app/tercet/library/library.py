@@ -97,11 +97,12 @@ class Library:
         All of it is one undo step, together with what else bears its token.
         """
         from tercet.engine import judging
-        from tercet.library import importing
+        from tercet.library import importing, naming
+        from tercet.library.sources import find_files
 
         stop = stop or Event()
         token, named = token or object(), step
-        found = importing.find_files(paths)
+        found = find_files(paths)
         # A season file among them comes first, so that runs are judged once.
         found.sort(key=lambda place: place.suffix.lower() != ".toml")
         seasons = [place for place in found if place.suffix.lower() == ".toml"]
@@ -110,17 +111,16 @@ class Library:
         for part in (seasons, rest):
             if not part:
                 continue
-            done = len(report.taken)
+            done, after = len(report.taken), len(rest) if part is not rest else 0
             step = named or report_step(report)
-            known, entries, zone = self.call(_needs)
+            known, terms = self.call(naming.known_and_terms)
             more = importing.read_and_take_in(
                 part,
                 known=known,
-                thresholds=entries,
-                zone=zone,
+                terms=terms,
                 save=lambda batch, step=step: self.call(operations.take_in, batch, token, step),  # type: ignore[misc]
-                progress=lambda p, done=done: progress(  # type: ignore[misc]
-                    replace(p, done=p.done + done, total=len(found))
+                progress=lambda p, done=done, after=after: progress(  # type: ignore[misc]
+                    replace(p, done=p.done + done, total=p.total + done + after)
                 ),
                 stop=stop,
             )
@@ -217,6 +217,7 @@ class Library:
         stop: Event,
     ) -> dict[int, Row]:
         from tercet.library import importing, reading
+        from tercet.library.written import said_by
 
         ids = self.call(queries.run_ids)
         workers: importing.Workers = (
@@ -227,7 +228,7 @@ class Library:
             for run_id in ids:
                 row, packed, said = self.call(_stored, run_id)
                 entry = reading.in_force(entries, date.fromisoformat(row["day"]))
-                given = (packed, row["stops"], entry, row["notation"], said)
+                given = (packed, row["stops"], entry, said_by(row), said)
                 yield str(run_id), reading.judge_again, given
 
         judged: dict[int, Row] = {}
@@ -258,14 +259,6 @@ def fingerprint_of(text: str) -> Fingerprint:
     if values.get("efforts") is not None:
         values["efforts"] = tuple(Effort(*effort) for effort in values["efforts"])
     return Fingerprint(**values)
-
-
-def _needs(store: Store) -> tuple[set[str], list[DatedThresholds], str]:
-    return (
-        queries.known_files(store),
-        queries.thresholds(store),
-        queries.setting(store, "zone"),
-    )
 
 
 def _stored(store: Store, run_id: int) -> tuple[Row, dict[str, bytes], tuple[Correction, ...]]:

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from itertools import pairwise
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from tercet.domain import Block, Changes, DatedThresholds, Race
@@ -34,6 +33,7 @@ class Taken:
     outcome: str  # new, already here, same run, other sport, refused, passed over, season file
     detail: str = ""
     sha256: str = ""
+    runs: int = 0  # that came in with it
 
 
 def take_in(
@@ -42,9 +42,7 @@ def take_in(
     """Take read files into the store; files already there add nothing."""
     taken: list[Taken] = []
     known = {file.sha256 for file in files if queries.file(store, file.sha256) is not None}
-    for file in files:
-        if file.sha256 and file.sha256 not in known:
-            store.originals.keep(file.sha256, file.data)
+    files = [file if file.sha256 in known else _original_kept(store, file) for file in files]
     with store.atomic(step, token):
         for file in files:
             if not file.sha256:
@@ -60,8 +58,30 @@ def take_in(
     return taken, changes
 
 
+def take_again(store: Store, file: ReadFile) -> Taken:
+    """Take in anew, inside an open step, a listed file that is read otherwise by now."""
+    return _take_file(store, file)
+
+
+def _original_kept(store: Store, file: ReadFile) -> ReadFile:
+    """Keep the bytes that were read; a file that is another by now is refused."""
+    from tercet.library import reading
+    from tercet.library.sources import UNREADABLE, why
+
+    if not file.sha256:
+        return file
+    try:
+        with file.source.open() as opened:
+            same = store.originals.keep_copy(file.sha256, opened)
+    except UNREADABLE as error:
+        return reading.refused(file.source, f"It cannot be read again: {why(error)}.")
+    if same:
+        return file
+    return reading.refused(file.source, "It changed while it was read; add it again.")
+
+
 def _take_file(store: Store, file: ReadFile) -> Taken:
-    status, detail = file.status, file.problem
+    status, detail, runs = file.status, file.problem, 0
     if file.season is not None:
         detail = _apply_season(store, file.season)
     elif file.status == "read":
@@ -79,21 +99,21 @@ def _take_file(store: Store, file: ReadFile) -> Taken:
             status, detail = "other sport", f"{sports[0]}: kept, not counted as running"
         else:
             status = "run"
-    place = Path(file.path)
+            runs = len(sports)
     store.put(
         "file",
         {
             "sha256": file.sha256,
-            "name": place.name,
-            "folder": str(place.parent),
-            "size": len(file.data),
+            "name": file.source.name,
+            "folder": file.source.folder,
+            "size": file.size,
             "format": file.format,
             "status": status,
             "problem": file.problem if status == "run" else detail,
             "taken_in": datetime.now(UTC).isoformat(timespec="seconds"),
         },
     )
-    return Taken(file.path, "new" if status == "run" else status, detail, file.sha256)
+    return Taken(file.path, "new" if status == "run" else status, detail, file.sha256, runs)
 
 
 def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
@@ -306,6 +326,11 @@ def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
     step = "Set effort"
     with store.atomic(step, ("effort", run_id)):
         store.put("run", {"id": run_id, "effort": effort})
+        row = queries.run(store, run_id)
+        if row is not None and row["format"] == "table":  # nothing else judges it
+            from tercet.library.rejudge import judge_one
+
+            judge_one(store, run_id)
     return Changes(runs=True, step=step)
 
 
@@ -324,6 +349,7 @@ def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Cha
 def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThresholds]) -> None:
     """Judge a session that was none of running when the others were judged."""
     from tercet.library import reading
+    from tercet.library.rejudge import judge_one
 
     row, kept = queries.run(store, run_id), queries.judgement(store, run_id)
     if row is None or kept is None:
@@ -331,8 +357,7 @@ def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThreshol
     entry = reading.in_force(entries, date.fromisoformat(row["day"]))
     if kept["threshold_id"] == (entry.id if entry is not None else None):
         return
-    packed = queries.streams(store, row["sha256"], row["part"])
-    _put_judgement(store, run_id, reading.judge_again(packed, row["stops"], entry, row["notation"]))
+    judge_one(store, run_id)
 
 
 def delete_runs(store: Store, run_ids: Sequence[int]) -> Changes:

@@ -8,7 +8,7 @@ import math
 from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
@@ -23,15 +23,17 @@ from tercet.engine.fingerprint import fingerprint
 from tercet.engine.repetitions import in_words
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
-from tercet.library import localtime, season_file, written
+from tercet.formats.table import FORMAT as TABLE
+from tercet.formats.table import Naming, Table
+from tercet.formats.unpack import MAX_BYTES, Counted, Refused
+from tercet.library import localtime, season_file, tabled, written
+from tercet.library.sources import UNREADABLE, Source, why
+from tercet.library.written import Said
 from tercet.store import packing
-from tercet.store.originals import sha256
 from tercet.store.queries import METRES, SECONDS
 
 Row = dict[str, Any]
 log = logging.getLogger(__name__)
-#: Larger files than this are refused unread. [bytes]
-LARGEST_FILE = 512 * 2**20
 #: Mean speed while moving of what may pass for running if the file does not say. [m/s]
 RUNNER_SPEED = (1.7, 6.5)
 
@@ -52,12 +54,13 @@ class ReadFile:
 
     path: str
     sha256: str
-    data: bytes
+    source: Source  # where its bytes may be read again
     status: str  # read, refused, passed over, season file
     format: str = ""
     problem: str = ""
     runs: tuple[ReadRun, ...] = ()
-    season: season_file.SeasonFile | None = field(default=None)
+    season: season_file.SeasonFile | None = None
+    size: int = 0
 
 
 def in_force(entries: Sequence[DatedThresholds], day: date) -> DatedThresholds | None:
@@ -196,49 +199,84 @@ def _or_none(value: float) -> float | None:
     return None if math.isnan(value) else value
 
 
-def read_file(path: str, thresholds: Sequence[DatedThresholds], zone_name: str) -> ReadFile:
+@dataclass(frozen=True)
+class Terms:
+    """What files are read by: thresholds, the runner's zone, and how columns were named."""
+
+    thresholds: tuple[DatedThresholds, ...] = ()
+    zone: str = ""
+    namings: Mapping[str, Naming] = field(default_factory=dict)
+    start: datetime | None = None  # of a table of samples that counts from its start
+    race: tuple[float, float] | None = None  # [s], [m]
+
+
+def read_file(source: str | Source, terms: Terms) -> ReadFile:
     """Read, judge and pack one file; never raises for what a file holds.
 
     Parameters
     ----------
-    path : str
-        A file.
-    thresholds : sequence of DatedThresholds
-        Empty: every running second stays unjudged.
-    zone_name : str
-        The runner's IANA zone, or "" for the computer's.
+    source : str or Source
+        A file, or a member of an archive.
+    terms : Terms
+        Without thresholds every running second stays unjudged.
     """
-    place = Path(path)
+    source = Source(source) if isinstance(source, str) else source
+    if source.member < 0 and source.size > MAX_BYTES:
+        return refused(source, f"It is larger than {MAX_BYTES >> 20} MB.")
     try:
-        if place.stat().st_size > LARGEST_FILE:
-            return ReadFile(path, "", b"", "refused", problem="It is larger than 512 MB.")
-        data = place.read_bytes()
-    except OSError as error:
-        return ReadFile(path, "", b"", "refused", problem=f"It cannot be read: {error.strerror}.")
-    name = sha256(data)
-    if place.suffix.lower() == ".toml":
-        try:
-            season = season_file.parse(data.decode("utf-8"))
-        except (season_file.SeasonFileError, UnicodeDecodeError) as error:
-            return ReadFile(path, name, data, "refused", "TOML", f"No season file: {error}.")
-        return ReadFile(path, name, data, "season file", "TOML", season=season)
-    found = formats.read_bytes(data)
+        with source.open() as opened:
+            return _read_opened(source, Counted(opened), terms)
+    except Refused as refusal:
+        return refused(source, str(refusal))
+    except UNREADABLE as error:
+        return refused(source, f"It cannot be read: {why(error)}.")
+
+
+def refused(source: Source, problem: str) -> ReadFile:
+    """A file that was not read."""
+    return ReadFile(source.shown, "", source, "refused", problem=problem)
+
+
+def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
+    if source.shown.lower().endswith(".toml"):
+        return _read_season(source, stream)
+    zone = localtime.zone_named(terms.zone)
+    told = formats.Told(namings=terms.namings, start=terms.start, zone=zone)
+    found = formats.read_stream(stream, told)
+    name = stream.finish()
+
+    def read(status: str, kind: str, problem: str, runs: tuple[ReadRun, ...] = ()) -> ReadFile:
+        return ReadFile(source.shown, name, source, status, kind, problem, runs, size=stream.size)
+
     if isinstance(found, Failed):
-        return ReadFile(path, name, data, found.status, found.format, found.reason)
+        return read(found.status, found.format, found.reason)
     if isinstance(found, Page):
-        lines = prepare_page(found, thresholds, zone_name)
-        return ReadFile(path, name, data, "read", PAPER, found.problem, lines)
+        return read("read", PAPER, found.problem, prepare_page(found, terms))
+    if isinstance(found, Table):
+        return read("read", TABLE, found.problem, prepare_table(found, terms))
     runs = []
-    for part, raw in enumerate(found):
-        recording = packing.rounded(raw)
-        try:
-            runs.append(prepare(recording, part, thresholds, zone_name))
-        except Exception as error:  # one file must never end the import of the others
-            log.exception("judging %s failed", place.name)
-            problem = f"It was read but could not be judged ({type(error).__name__}: {error})."
-            return ReadFile(path, name, data, "refused", recording.format, problem)
     problem = next((recording.damage for recording in found if recording.damage), "")
-    return ReadFile(path, name, data, "read", found[0].format, problem, tuple(runs))
+    for part in range(len(found)):
+        recording = found[part]
+        try:
+            found[part] = recording = packing.rounded(recording)
+            runs.append(prepare(recording, part, terms.thresholds, terms.zone))
+        except Exception as error:  # one file must never end the import of the others
+            log.exception("judging %s failed", Path(source.shown).name)
+            problem = f"It was read but could not be judged ({type(error).__name__}: {error})."
+            return read("refused", recording.format, problem)
+    return read("read", found[0].format, problem, tuple(runs))
+
+
+def _read_season(source: Source, stream: Counted) -> ReadFile:
+    data = stream.read(season_file.MAX_BYTES)
+    name, size = stream.finish(), stream.size
+    try:
+        season = season_file.parse(data.decode("utf-8"))
+    except (season_file.SeasonFileError, UnicodeDecodeError) as error:
+        said = f"No season file: {error}."
+        return ReadFile(source.shown, name, source, "refused", "TOML", said, size=size)
+    return ReadFile(source.shown, name, source, "season file", "TOML", season=season, size=size)
 
 
 def prepare(
@@ -257,17 +295,29 @@ def prepare(
     )
 
 
-def prepare_page(
-    page: Page, thresholds: Sequence[DatedThresholds], zone_name: str
-) -> tuple[ReadRun, ...]:
+def prepare_page(page: Page, terms: Terms) -> tuple[ReadRun, ...]:
     """Judge the runs of a paper log."""
     runs = []
     for part, line in enumerate(page.runs):
-        entry = in_force(thresholds, line.start.date())
-        judged = written.judge(line.notation, entry)
-        row = written.run_row(line, part, judged, zone_name)
-        row |= written.figures(line.notation, judged, entry)
+        entry = in_force(terms.thresholds, line.start.date())
+        said = written.Said(line.notation, race=terms.race)
+        judged = written.judge(said, entry)
+        row = written.run_row(line, part, judged, terms.zone)
+        row |= written.figures(said, judged, entry)
         runs.append(ReadRun(row, judgement_row(judged, entry), {}))
+    return tuple(runs)
+
+
+def prepare_table(table: Table, terms: Terms) -> tuple[ReadRun, ...]:
+    """Judge the runs of a table by what the runner said of them."""
+    runs = []
+    for part, line in enumerate(table.runs):
+        entry = in_force(terms.thresholds, line.start.date())
+        said = tabled.said_of(line)
+        judged = written.judge(said, entry)
+        row = tabled.run_row(line, part, judged, entry, terms.zone)
+        judgement = judgement_row(judged, entry) | written.metres_without_time(said)
+        runs.append(ReadRun(row, judgement, {}))
     return tuple(runs)
 
 
@@ -275,15 +325,15 @@ def stored_judgement(
     packed: dict[str, bytes],
     stops: str,
     entry: DatedThresholds | None,
-    notation: str = "",
+    words: Said | None = None,
     corrections: Sequence[Correction] = (),
 ) -> engine.Judgement:
-    """Judge stored streams, or the words of a paper run, again by (other) thresholds.
+    """Judge stored streams, or the words of a run without, again by (other) thresholds.
 
     The runner's corrections are put over the judgement, whatever it has become.
     """
-    if notation:
-        return apply_corrections(written.judge(notation, entry), corrections)
+    if words is not None:
+        return apply_corrections(written.judge(words, entry), corrections)
     clock, streams = packing.unpack_streams(packed)
     spans = [(float(a), float(b)) for a, b in json.loads(stops)]
     judged = engine.judge(
@@ -296,13 +346,16 @@ def judge_again(
     packed: dict[str, bytes],
     stops: str,
     entry: DatedThresholds | None,
-    notation: str = "",
+    words: Said | None = None,
     corrections: Sequence[Correction] = (),
 ) -> Row:
     """Judge a stored run again; gives a judgement row. Runs in worker processes.
 
-    For a paper run ``run`` holds what of its own row changes with the thresholds.
+    For a run without samples ``run`` holds what of its own row changes with the thresholds.
     """
-    judged = stored_judgement(packed, stops, entry, notation, corrections)
+    judged = stored_judgement(packed, stops, entry, words, corrections)
     row = judgement_row(judged, entry)
-    return {**row, "run": written.figures(notation, judged, entry)} if notation else row
+    if words is None:
+        return row
+    figures = written.figures(words, judged, entry)
+    return {**row, **written.metres_without_time(words), "run": figures}

@@ -288,7 +288,7 @@ def _merge_runs(
 def _against_file(store: Store, run: Row, name: str, mine: Any, theirs: Any) -> str:
     """Whose word holds where one of the two is only what the file itself says."""
     zone = queries.setting(store, "zone")
-    found = reading.read_file(str(store.originals.path(run["sha256"])), (), zone)
+    found = reading.read_file(str(store.originals.path(run["sha256"])), reading.Terms(zone=zone))
     for item in found.runs:
         if item.run["part"] == run["part"]:
             raw = said({**run, **item.run})[name]

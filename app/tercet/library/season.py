@@ -284,6 +284,7 @@ def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:
 def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     """A session second by second; judged afresh from the stored streams, which gives the same."""
     from tercet.library import reading
+    from tercet.library.written import said_by
     from tercet.store.correction_queries import corrections
     from tercet.store.packing import unpack_shades
 
@@ -299,7 +300,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         queries.streams(store, row["sha256"], row["part"]),
         row["stops"],
         entry,
-        row["notation"],
+        said_by(row),
         corrections(store, run_id),
     )
     shades = unpack_shades(kept["shades"]) if kept is not None else judged.shades

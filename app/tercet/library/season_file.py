@@ -13,6 +13,8 @@ from typing import Any
 from tercet.domain import Block, DatedThresholds, Race
 from tercet.engine import Thresholds, check_thresholds
 
+#: No more of a season file is read. [bytes]
+MAX_BYTES = 1_000_000
 BLOCK_KINDS = ("base", "support", "specific", "taper", "race week", "recovery")
 _PACE = re.compile(r"(\d{1,2}):([0-5]\d(?:\.\d+)?)\s*/?\s*(km|mile|mi)")
 _METRES = {"km": 1000.0, "mile": 1609.344, "mi": 1609.344}

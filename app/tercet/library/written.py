@@ -1,17 +1,18 @@
-"""Runs from a paper log: judged by their words, and told from recordings of the same run."""
+"""Runs from paper logs and tables: judged by words, and told from recordings of the same run."""
 
 from __future__ import annotations
 
 import json
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from typing import Any
 
 from tercet import engine
 from tercet.domain import DatedThresholds
-from tercet.engine.notation import judge_pieces, stretches
+from tercet.engine.notation import Piece, Stretch, judge_pieces, stretches
 from tercet.engine.scale import Shade
 from tercet.formats.paper import FORMAT, PaperRun, parse_session
+from tercet.formats.table.runs import FORMAT as TABLE
 from tercet.library import localtime
 from tercet.store import queries
 from tercet.store.database import Store
@@ -19,53 +20,130 @@ from tercet.store.database import Store
 Row = dict[str, Any]
 #: A paper entry and a recording of the day are one run if they last alike to this share.
 SAME_SECONDS = 0.25
+#: Where an entry has no time, its distance and the recording's are alike to this share.
+SAME_METRES = 0.1
+#: Session RPE up to which a run was easy, and from which it was hard.
+LIGHT_EFFORT, HARD_EFFORT = 4, 7
 #: Halves of the local day that an entry's hour stands for. [h]
 _HALVES = {7: (0.0, 12.0), 18: (12.0, 24.0)}
 
 
-def judge(notation: str, entry: DatedThresholds | None) -> engine.Judgement:
+@dataclass(frozen=True)
+class Said:
+    """What is known of a run without samples.
+
+    ``notation`` is the session as typed; of a table's run its sums, and the word if there was
+    one. ``effort`` is the session RPE (CR-10) or None. ``race`` is a known race, [s] and [m],
+    that paces written as those of another race are reckoned from.
+    """
+
+    notation: str
+    format: str = FORMAT
+    effort: int | None = None
+    race: tuple[float, float] | None = None
+
+    @property
+    def sums(self) -> bool:
+        """Whether only sums are known: their mean pace judges nothing, and nothing is inferred."""
+        return self.format == TABLE
+
+
+def said_by(row: Any, race: tuple[float, float] | None = None) -> Said | None:
+    """What a stored run's row says in words, None for a recording."""
+    if not row["notation"]:
+        return None
+    return Said(row["notation"], row["format"], row["effort"], race)
+
+
+def word_of(effort: int) -> str:
+    """The word that a session RPE stands for.
+
+    Up to 4 easy, from 7 hard, between them moderate: Seiler and Kjerland 2006, Scand J Med Sci
+    Sports 16:49-56 (from memory).
+    """
+    if effort <= LIGHT_EFFORT:
+        return "easy"
+    return "hard" if effort >= HARD_EFFORT else "moderate"
+
+
+def pieces_of(said: Said) -> tuple[Piece, ...]:
+    """Its pieces; sums without a word take the one that the effort stands for."""
+    pieces = parse_session(said.notation).pieces
+    if not said.sums or said.effort is None:
+        return pieces
+    word = word_of(said.effort)
+    return tuple(
+        piece if piece.work.word else replace(piece, work=replace(piece.work, word=word))
+        for piece in pieces
+    )
+
+
+def stretches_of(said: Said, entry: DatedThresholds | None) -> list[Stretch]:
+    """Its stretches by the thresholds of its day; sums need none."""
+    values = entry.values if entry is not None and not said.sums else None
+    return stretches(pieces_of(said), values, said.race)
+
+
+def judge(said: Said, entry: DatedThresholds | None) -> engine.Judgement:
     """Judge a session as typed, by the thresholds of its day.
 
     What is not understood adds nothing and is named in the remarks.
     """
-    session = parse_session(notation)
-    values = entry.values if entry is not None else None
-    judged = judge_pieces(session.pieces, values)
+    session = parse_session(said.notation)
+    values = entry.values if entry is not None and not said.sums else None
+    judged = judge_pieces(pieces_of(said), values, said.race)
     remarks = [
         f'Not understood and not counted: "{piece.text}". {piece.question}'
         for piece in session.unclear
     ]
-    run = stretches(session.pieces, values)
+    run = stretches_of(said, entry)
     if any(item.seconds is None for item in run):
-        remarks.append("Pieces without a time are not counted until both speeds are known.")
+        remarks.append(
+            "How long it took is not known: its distance counts, its time does not."
+            if said.sums
+            else "Pieces without a time are not counted until both speeds are known."
+        )
     if any(item.shade == Shade.UNJUDGED for item in run):
-        remarks.append("Pieces without a word or a pace are not judged.")
+        remarks.append(
+            "A table knows no samples: it is judged once an effort is said."
+            if said.sums
+            else "Pieces without a word or a pace are not judged."
+        )
     return replace(judged, remarks=tuple(remarks))
 
 
-def figures(notation: str, judged: engine.Judgement, entry: DatedThresholds | None) -> Row:
+def figures(said: Said, judged: engine.Judgement, entry: DatedThresholds | None) -> Row:
     """Parts of a run's row that follow from the thresholds: its seconds and its metres."""
-    values = entry.values if entry is not None else None
-    told = stretches(parse_session(notation).pieces, values)
     elapsed = judged.elapsed_s
     standing = float(judged.seconds_by_shade()[Shade.NOT_RUNNING])
     return {
         "elapsed_s": elapsed,
         "moving_s": elapsed - standing,
-        "distance_m": sum(item.metres or 0.0 for item in told),
+        "distance_m": sum(item.metres or 0.0 for item in stretches_of(said, entry)),
     }
 
 
-def moment(run: PaperRun, zone_name: str) -> datetime:
-    """The run's start as an aware moment; its clock is the runner's."""
+def metres_without_time(said: Said) -> Row:
+    """Metres by shade of a run whose time is not known: no second is there to lay them on."""
+    told = stretches_of(said, None)
+    if not said.sums or any(item.seconds for item in told):
+        return {}
+    sums = dict.fromkeys(queries.METRES, 0.0)
+    for item in told:
+        sums[queries.METRES[item.shade]] += item.metres or 0.0
+    return dict(sums)
+
+
+def moment(start: datetime, zone_name: str) -> datetime:
+    """A start by the runner's clock as an aware moment."""
     zone = localtime.zone_named(zone_name)
-    local = run.start.astimezone() if zone is None else run.start.replace(tzinfo=zone)
+    local = start.astimezone() if zone is None else start.replace(tzinfo=zone)
     return local.astimezone(UTC)
 
 
 def run_row(run: PaperRun, part: int, judged: engine.Judgement, zone_name: str) -> Row:
     """The store's row of a paper run, without its figures, its id and its file."""
-    start = moment(run, zone_name)
+    start = moment(run.start, zone_name)
     offset = localtime.offset_at(start, None, localtime.zone_named(zone_name))
     pieces = parse_session(run.notation).pieces
     return {
@@ -138,7 +216,7 @@ def _folded(notation: str) -> str:
 
 def _covers(recording: Row, paper: Row) -> bool:
     """Whether a recording is the run of a paper entry of the same day."""
-    if recording["sport"] != "running" or paper["elapsed_s"] <= 0:
+    if recording["sport"] != "running" or not (paper["elapsed_s"] or paper["distance_m"]):
         return False
     hour = localtime.local_time(paper["start_utc"], paper["utc_offset_s"]).hour
     begin, end = _HALVES.get(hour, (0.0, 24.0))
@@ -146,5 +224,7 @@ def _covers(recording: Row, paper: Row) -> bool:
     first = start.hour + start.minute / 60
     if first >= end or first + recording["elapsed_s"] / 3600 <= begin:
         return False
+    if not paper["elapsed_s"]:
+        return bool(abs(recording["distance_m"] / paper["distance_m"] - 1.0) <= SAME_METRES)
     lengths = (recording["elapsed_s"], recording["moving_s"])
     return any(abs(length / paper["elapsed_s"] - 1.0) <= SAME_SECONDS for length in lengths)

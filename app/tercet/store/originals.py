@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import hashlib
 import os
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager, suppress
 from pathlib import Path
+from typing import IO
 
 from tercet.store.errors import StoreError
+
+_PIECE = 2**20
 
 
 def sha256(data: bytes) -> str:
@@ -39,19 +43,67 @@ class Originals:
         StoreError
             If the disk is full or cannot be written.
         """
+        if not self.path(name).exists():
+            self._write(name, iter((data,)))
+
+    def keep_copy(self, name: str, stream: IO[bytes]) -> bool:
+        """Keep the content of a stream; it is on the disk when this returns True.
+
+        Returns
+        -------
+        bool
+            False if the stream holds another content than its name says; nothing is kept then.
+
+        Raises
+        ------
+        StoreError
+            If the disk is full or cannot be written.
+        OSError
+            If the stream cannot be read.
+        """
+        if self.path(name).exists():
+            return True
+        told = hashlib.sha256()
+
+        def pieces() -> Iterator[bytes]:
+            while piece := stream.read(_PIECE):
+                told.update(piece)
+                yield piece
+
+        return self._write(name, pieces(), lambda: told.hexdigest() == name)
+
+    def _write(
+        self, name: str, pieces: Iterator[bytes], right: Callable[[], bool] = lambda: True
+    ) -> bool:
+        """Write beside the place and move there, if it is right and whole."""
         place = self.path(name)
-        if place.exists():
-            return
         part = place.with_suffix(".part")
         try:
-            place.parent.mkdir(exist_ok=True)
-            with part.open("wb") as out:
-                out.write(data)
-                out.flush()
-                os.fsync(out.fileno())
-            part.replace(place)
+            with self._told():
+                place.parent.mkdir(exist_ok=True)
+                out = part.open("wb")
+            with out:
+                for piece in pieces:
+                    with self._told():
+                        out.write(piece)
+                if not right():
+                    return False
+                with self._told():
+                    out.flush()
+                    os.fsync(out.fileno())
+            with self._told():
+                part.replace(place)
+            return True
+        finally:
+            with suppress(OSError):  # a disk that refuses has been told of already
+                part.unlink(missing_ok=True)
+
+    @contextmanager
+    def _told(self) -> Iterator[None]:
+        """Tell in words what the disk refuses."""
+        try:
+            yield
         except OSError as error:
-            part.unlink(missing_ok=True)
             raise StoreError(
                 f"The original could not be kept: {error.strerror}. Make room on the disk "
                 f"that holds {self._folder} and add the file again."

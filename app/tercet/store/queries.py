@@ -39,6 +39,14 @@ def setting(store: Store, name: str, default: str = "") -> str:
     return str(found[0]["value"]) if found else default
 
 
+def settings_like(store: Store, beginning: str) -> dict[str, str]:
+    """Settings whose names begin alike, by name."""
+    found = store.rows(
+        "SELECT name, value FROM setting WHERE substr(name, 1, ?) = ?", (len(beginning), beginning)
+    )
+    return {row["name"]: row["value"] for row in found}
+
+
 def thresholds(store: Store) -> list[DatedThresholds]:
     """The dated thresholds, oldest first."""
     return [

@@ -18,9 +18,9 @@ from tercet.ui.jobs import Job
 if TYPE_CHECKING:
     from tercet.library.importing import Report
 
-READABLE = "Recordings (*.fit *.tcx *.gpx *.gz *.txt *.toml);;All files (*)"
+READABLE = "Recordings (*.fit *.tcx *.gpx *.csv *.gz *.zip *.txt *.toml);;All files (*)"
 #: Names that a recording may end in; others are named before they are let go.
-ENDINGS = (".fit", ".tcx", ".gpx", ".gz", ".toml", ".txt")
+ENDINGS = (".fit", ".tcx", ".gpx", ".csv", ".tsv", ".gz", ".zip", ".toml", ".txt")
 
 
 @dataclass(frozen=True)
@@ -153,9 +153,9 @@ class Imports(QObject):
 
     def _count(self, files: list[Path], odd: tuple[str, ...], number: int) -> None:
         def call(_tell: Callable[[Any], None], _stop: Event) -> int:
-            from tercet.library import importing
+            from tercet.library.sources import find_files
 
-            return len(importing.find_files(files))
+            return len(find_files(files))
 
         job = Job(call, self)
 

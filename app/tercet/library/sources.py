@@ -1,0 +1,140 @@
+"""Where the bytes of a file to take in are: a file, or a member of an archive."""
+
+from __future__ import annotations
+
+import os
+import stat
+import zipfile
+import zlib
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import IO
+
+from tercet.domain import Failed
+from tercet.formats import archive
+
+#: Folders are searched this deep.
+DEPTH = 32
+#: What a file that cannot be read raises.
+UNREADABLE = (OSError, zipfile.BadZipFile, NotImplementedError, EOFError, ValueError, zlib.error)
+
+
+@dataclass(frozen=True)
+class Source:
+    """A file, or with ``member`` from 0 on a member of the archive that the file is."""
+
+    path: str
+    member: int = -1
+    label: str = ""  # for people, where the path says too little
+
+    @property
+    def shown(self) -> str:
+        """Its path as it may be shown and stored: marks that no text can hold are replaced."""
+        text = self.label or self.path
+        return text.encode("utf-8", "replace").decode("utf-8")
+
+    @property
+    def name(self) -> str:
+        """The last part of what is shown."""
+        return (
+            self.shown.replace("\\", "/").rpartition("/")[2]
+            if self.label
+            else Path(self.shown).name
+        )
+
+    @property
+    def folder(self) -> str:
+        """The folder of what is shown."""
+        if self.label:
+            return self.shown.rpartition("/")[0]
+        return str(Path(self.shown).parent)
+
+    def open(self) -> IO[bytes]:
+        """Open it for reading.
+
+        Raises
+        ------
+        Any of UNREADABLE
+        """
+        if self.member >= 0:
+            return archive.open_member(self.path, self.member)
+        place = Path(self.path)
+        if not stat.S_ISREG(place.stat().st_mode):
+            raise OSError(f"{self.name} is no ordinary file")
+        return place.open("rb")
+
+    @property
+    def size(self) -> int:
+        """Length of the file, that of its archive for a member, 0 if it is gone. [bytes]"""
+        try:
+            return Path(self.path).stat().st_size
+        except (OSError, ValueError):
+            return 0
+
+
+def why(error: BaseException) -> str:
+    """A reason in words."""
+    return (getattr(error, "strerror", None) or str(error) or type(error).__name__).rstrip(".")
+
+
+def find_files(paths: Iterable[str | Path]) -> list[Path]:
+    """Files among the paths and in folders below them, sorted; no hidden ones, no links."""
+    found: dict[Path, None] = {}
+    for given in paths:
+        place = Path(given)
+        if place.is_dir():
+            for file in _below(place, DEPTH):
+                found[file] = None
+        else:
+            found[place] = None
+    return list(found)
+
+
+def _below(folder: Path, depth: int) -> Iterator[Path]:
+    try:
+        entries = sorted(os.scandir(folder), key=lambda entry: entry.name)
+    except OSError:
+        return
+    for entry in entries:
+        if entry.name.startswith(".") or entry.is_symlink():
+            continue
+        if entry.is_dir() and depth > 0:
+            yield from _below(Path(entry.path), depth - 1)
+        elif entry.is_file():
+            yield Path(entry.path)
+
+
+def opened_up(files: Iterable[Path], folder: Path) -> Iterator[Source | tuple[Source, Failed]]:
+    """Files as sources, archives as their members.
+
+    Parameters
+    ----------
+    files : iterable of Path
+    folder : Path
+        A folder of the caller's for archives in archives; they must stay while sources are read.
+    """
+    for file in files:
+        if not _is_archive(file):
+            yield Source(str(file))
+            continue
+        shown = Source(str(file)).shown
+        for found in archive.members(file, folder, shown):
+            if isinstance(found, archive.Member):
+                yield Source(found.archive, found.index, found.shown)
+            else:
+                yield Source(str(file), label=found[0]), found[1]
+
+
+def _is_archive(file: Path) -> bool:
+    try:
+        if not file.is_file():
+            return False
+        with file.open("rb") as opened:
+            head = opened.read(4096)
+    except (OSError, ValueError):
+        return False
+    # documents of office programs are archives too
+    return (
+        archive.is_zip(head) and b"[Content_Types].xml" not in head and b"mimetype" not in head[:64]
+    )
