@@ -13,7 +13,7 @@ import pytest
 
 from tercet.library import importing
 from tercet.library.importing import Progress, Report, in_order_of_ending
-from tercet.library.operations import Taken
+from tercet.library.intake import Taken
 from tercet.library.sources import find_files
 
 

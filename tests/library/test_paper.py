@@ -13,7 +13,7 @@ import pytest
 from tercet import cli, resources
 from tercet.domain import DatedThresholds
 from tercet.engine import Evidence, Shade, Thresholds
-from tercet.library import operations, reading, season, season_file
+from tercet.library import intake, operations, reading, season, season_file
 from tercet.library.library import Library
 from tercet.library.written import Said
 from tercet.store import queries
@@ -54,7 +54,7 @@ def sessions(library: Library) -> list[dict]:
     return [dict(row) for row in library.call(queries.sessions)]
 
 
-def outcome(library: Library, place: Path) -> operations.Taken:
+def outcome(library: Library, place: Path) -> intake.Taken:
     (taken,) = library.take_in([place]).taken
     return taken
 

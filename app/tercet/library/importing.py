@@ -24,7 +24,7 @@ from tercet.domain import Changes, Failed
 from tercet.formats import archive
 from tercet.formats.unpack import Counted, Refused
 from tercet.library import reading
-from tercet.library.operations import Taken
+from tercet.library.intake import Taken
 from tercet.library.sources import UNREADABLE, Source, opened_up
 
 T = TypeVar("T")

@@ -97,7 +97,7 @@ class Library:
         All of it is one undo step, together with what else bears its token.
         """
         from tercet.engine import judging
-        from tercet.library import importing, naming
+        from tercet.library import importing, intake, naming
         from tercet.library.sources import find_files
 
         stop = stop or Event()
@@ -118,7 +118,7 @@ class Library:
                 part,
                 known=known,
                 terms=terms,
-                save=lambda batch, step=step: self.call(operations.take_in, batch, token, step),  # type: ignore[misc]
+                save=lambda batch, step=step: self.call(intake.take_in, batch, token, step),  # type: ignore[misc]
                 progress=lambda p, done=done, after=after: progress(  # type: ignore[misc]
                     replace(p, done=p.done + done, total=p.total + done + after)
                 ),

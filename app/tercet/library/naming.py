@@ -9,7 +9,7 @@ from datetime import datetime
 
 from tercet.domain import Changes
 from tercet.formats.table import Naming, Sheet, sheet_of
-from tercet.library import operations, reading
+from tercet.library import intake, reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
 from tercet.store import queries
@@ -65,5 +65,5 @@ def name_columns(
         stack.enter_context(store.atomic(step))
         store.put("setting", {"name": f"{_SETTING}{shape}", "value": naming.text()})
         for one in read:
-            operations.take_again(store, one)
+            intake.take_again(store, one)
     return Changes(runs=True, files=True, settings=True, step=step)

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet.library.operations import Taken
+from tercet.library.intake import Taken
 from tercet.store.queries import FileRow
 from tercet.ui import theme
 from tercet.ui.imports_controller import Hover

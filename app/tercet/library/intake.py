@@ -1,0 +1,166 @@
+"""Read files into the store: each file once, each run once, the richer recording shown."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from tercet.domain import Changes
+from tercet.library.operations import apply_season
+from tercet.store import queries
+from tercet.store.database import Row, Store
+
+if TYPE_CHECKING:
+    from tercet.library.reading import ReadFile, ReadRun
+
+#: Two recordings are one run if they start within this ... [s]
+SAME_START_S = 300.0
+#: ... share this much of the shorter one's time ...
+SAME_OVERLAP = 0.8
+#: ... and differ by no more than this in distance.
+SAME_DISTANCE = 0.05
+
+
+@dataclass(frozen=True)
+class Taken:
+    """What became of one file of an import; ``outcome`` is what the list shows."""
+
+    path: str
+    outcome: str  # new, already here, same run, other sport, refused, passed over, season file
+    detail: str = ""
+    sha256: str = ""
+    runs: int = 0  # that came in with it
+
+
+def take_in(
+    store: Store, files: Sequence[ReadFile], token: object, step: str
+) -> tuple[list[Taken], Changes]:
+    """Take read files into the store; files already there add nothing."""
+    taken: list[Taken] = []
+    known = {file.sha256 for file in files if queries.file(store, file.sha256) is not None}
+    files = [file if file.sha256 in known else _original_kept(store, file) for file in files]
+    with store.atomic(step, token):
+        for file in files:
+            if not file.sha256:
+                taken.append(Taken(file.path, "refused", file.problem))
+            elif file.sha256 in known:
+                taken.append(Taken(file.path, "already here", sha256=file.sha256))
+            else:
+                known.add(file.sha256)
+                taken.append(_take_file(store, file))
+    changes = Changes(runs=True, files=True, step=step)
+    if any(item.outcome == "season file" for item in taken):
+        changes |= Changes(thresholds=True, plan=True, settings=True)
+    return taken, changes
+
+
+def take_again(store: Store, file: ReadFile) -> Taken:
+    """Take in anew, inside an open step, a listed file that is read otherwise by now."""
+    return _take_file(store, file)
+
+
+def _original_kept(store: Store, file: ReadFile) -> ReadFile:
+    """Keep the bytes that were read; a file that is another by now is refused."""
+    from tercet.library import reading
+    from tercet.library.sources import UNREADABLE, why
+
+    if not file.sha256:
+        return file
+    try:
+        with file.source.open() as opened:
+            same = store.originals.keep_copy(file.sha256, opened)
+    except UNREADABLE as error:
+        return reading.refused(file.source, f"It cannot be read again: {why(error)}.")
+    if same:
+        return file
+    return reading.refused(file.source, "It changed while it was read; add it again.")
+
+
+def _take_file(store: Store, file: ReadFile) -> Taken:
+    status, detail, runs = file.status, file.problem, 0
+    if file.season is not None:
+        detail = apply_season(store, file.season)
+    elif file.status == "read":
+        same: list[str] = []
+        sports: list[str] = []
+        for item in file.runs:
+            words = _take_run(store, file.sha256, item)
+            if words:
+                same.append(words)
+            else:
+                sports.append(str(item.run["sport"]))
+        if not sports:
+            status, detail = "same run", same[0]
+        elif all(sport != "running" for sport in sports):
+            status, detail = "other sport", f"{sports[0]}: kept, not counted as running"
+        else:
+            status = "run"
+            runs = len(sports)
+    store.put(
+        "file",
+        {
+            "sha256": file.sha256,
+            "name": file.source.name,
+            "folder": file.source.folder,
+            "size": file.size,
+            "format": file.format,
+            "status": status,
+            "problem": file.problem if status == "run" else detail,
+            "taken_in": datetime.now(UTC).isoformat(timespec="seconds"),
+        },
+    )
+    return Taken(file.path, "new" if status == "run" else status, detail, file.sha256, runs)
+
+
+def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
+    """Put a run, or attach it to the run it is; gives words if it was attached."""
+    from tercet.library.written import same_run
+
+    part = int(item.run["part"])
+    store.put_streams(sha256, part, item.streams)
+    other = None if item.run["notation"] else _same_run(store, item.run)
+    other = other or same_run(store, item.run, sha256)
+    if other is None:
+        number = store.put("run", {**item.run, "sha256": sha256})
+        store.put("judgement", {**item.judgement, "run_id": number})
+        return ""
+    name = other["name"] or f"{other['format']} {'entry' if other.get('notation') else 'recording'}"
+    words = f"the same run as {name} of {_when(other)}"
+    if _richness(item.run) > _richness(other):
+        store.put(
+            "attachment", {"sha256": other["sha256"], "part": other["part"], "run_id": other["id"]}
+        )
+        store.put("run", {**item.run, "sha256": sha256, "id": other["id"]})
+        store.put("judgement", {**item.judgement, "run_id": other["id"]})
+        return f"{words}; this one holds more and is shown"
+    store.put("attachment", {"sha256": sha256, "part": part, "run_id": other["id"]})
+    return f"{words}; counted once"
+
+
+def _when(row: Row) -> str:
+    moment = datetime.fromtimestamp(row["start_utc"] + row["utc_offset_s"], UTC)
+    return f"{moment.day} {moment:%B %Y, %H:%M}"
+
+
+def _richness(row: Row) -> tuple[int, int]:
+    return len(str(row["channels"]).split()), int(row["records"])
+
+
+def _same_run(store: Store, run: Row) -> Row | None:
+    start, elapsed = float(run["start_utc"]), float(run["elapsed_s"])
+    for row in queries.runs_between(store, start - SAME_START_S, start + SAME_START_S):
+        other = dict(row)
+        shorter = min(elapsed, other["elapsed_s"])
+        shared = min(start + elapsed, other["start_utc"] + other["elapsed_s"]) - max(
+            start, other["start_utc"]
+        )
+        if shorter <= 0 or shared < SAME_OVERLAP * shorter:
+            continue
+        longer_m = max(run["distance_m"], other["distance_m"])
+        apart = abs(run["distance_m"] - other["distance_m"])
+        if min(run["distance_m"], other["distance_m"]) > 0 and apart > SAME_DISTANCE * longer_m:
+            continue
+        return other
+    return None
