@@ -92,8 +92,7 @@ def test_targets_and_volume_are_kept_and_shown(store: Store) -> None:
 
 def test_counting_back_keeps_what_was_run(store: Store) -> None:
     race = queries.races(store)[0]
-    assert race.id
-    planning.lay_out(store, race.id, date(2026, 6, 15), TODAY, 20_000.0, Rules())
+    planning.lay_out(store, race, date(2026, 6, 15), TODAY, 20_000.0, Rules())
     blocks = queries.blocks(store)
     assert [(b.name, b.start, b.end) for b in blocks] == [
         ("Hills", BASE.start, BASE.end),

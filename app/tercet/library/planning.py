@@ -193,22 +193,19 @@ def laid_blocks(
 
 def lay_out(
     store: Store,
-    race_id: int,
+    race: Race,
     start: date,
     today: date,
     volume: float,
     rules: Rules | None = None,
 ) -> Changes:
-    """Count the season back from a race, which becomes the main one; one step."""
-    races = queries.races(store)
-    race = next((item for item in races if item.id == race_id), None)
-    if race is None:
-        raise ValueError("that race is no longer there")
-    made = laid_blocks(queries.blocks(store), races, race, start, today, volume, rules)
+    """Put a race, the main one from now on, and count the season back from it; one step."""
+    others = [replace(item, main=False) for item in queries.races(store) if item.id != race.id]
+    made = laid_blocks(queries.blocks(store), others, race, start, today, volume, rules)
     step = f"Count back from {race.name}"
-    with store.atomic(step, ("count back", race_id)):
+    with store.atomic(step):
         replace_blocks(store, made)
-        for row in queries.race_rows([replace(item, main=item is race) for item in races]):
+        for row in queries.race_rows([*others, replace(race, main=True)]):
             store.put("race", row)
     return Changes(plan=True, step=step)
 

@@ -29,6 +29,7 @@ class Entry:
 
 PAGES: tuple[Entry, ...] = (
     Entry("squad", "Squad", "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
+    Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
 )
 
 

@@ -1,0 +1,332 @@
+"""What a block is for: its name and kind, wanted shares that make 100, and the week volume."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import (
+    QComboBox,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QVBoxLayout,
+    QWidget,
+)
+
+from tercet.domain import Block
+from tercet.engine.allowance import share_out
+from tercet.engine.countback import Volume
+from tercet.engine.shades import Shade
+from tercet.library.season_file import BLOCK_KINDS
+from tercet.library.views import BlockView
+from tercet.ui import theme, words
+from tercet.ui.amounts import AmountEdit, NumberEdit
+from tercet.ui.plan_rows import Span
+from tercet.ui.values import Swatch
+from tercet.ui.widgets import ElidedLabel, Label, Pane, StairWidget, button
+
+_SHADES = (("easy", Shade.EASY), ("moderate", Shade.MODERATE), ("hard", Shade.HARD))
+MEASURES = ("time", "metres")
+
+
+class BlockPane(Pane):
+    """Edits one block; every edit is told at once as the whole block."""
+
+    edited = Signal(object)  # Block
+    split_asked = Signal()
+    join_asked = Signal()
+    remove_asked = Signal()
+    made = Signal(object)  # Span to make a block of
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._block: Block | None = None
+        self._span: Span | None = None
+        self._filling = False
+        self.title = QLineEdit()
+        self.title.setAccessibleName("Name of the block")
+        self.title.setFrame(False)
+        self.title.editingFinished.connect(self._renamed)
+        self.title.textChanged.connect(self._fit_title)
+        self.dates = ElidedLabel("", "small", "text_2")
+        self.kind = QComboBox()
+        self.kind.addItems(BLOCK_KINDS)
+        self.kind.setAccessibleName("Kind of block")
+        self.kind.activated.connect(self._kind_chosen)
+        self.more = button("Split or join", name="Split, join or remove this block")
+        menu = QMenu(self.more)
+        self.split = _entry(menu, "Split at the chosen week", self.split_asked)
+        self.join = _entry(menu, "Join with the next block", self.join_asked)
+        self.remove = _entry(menu, "Remove this block", self.remove_asked)
+        self.more.setMenu(menu)
+        self.measure = QComboBox()
+        self.measure.addItems(MEASURES)
+        self.measure.setAccessibleName("Shares are of")
+        self.measure.activated.connect(self._measure_chosen)
+        self.shares = tuple(self._share(name, number) for number, (name, _) in enumerate(_SHADES))
+        self.wanted, self.run = StairWidget(), StairWidget()
+        self.wanted_words = Label("wanted", "small", "text_2")
+        self.run_words = Label("", "small", "text_2")
+        self.first = AmountEdit("First week")
+        self.most = AmountEdit("Weeks grow no higher than")
+        self.longest = AmountEdit("Longest run")
+        self.growth = NumberEdit("Grows at most, per cent a week", -60, 30)
+        self.every = NumberEdit("Every how many weeks one is easier", 0, 8, "none")
+        self.easier = NumberEdit("An easier week's share, per cent", 30, 100)
+        self.first.told.connect(lambda value: self._volume(first_s=value))
+        self.most.told.connect(lambda value: self._volume(most_s=value))
+        self.growth.valueChanged.connect(lambda value: self._volume(growth=value / 100))
+        self.every.valueChanged.connect(lambda n: self._volume(easier_every=0 if n == 1 else n))
+        self.easier.valueChanged.connect(lambda value: self._volume(easier_share=value / 100))
+        self.longest.told.connect(lambda value: self._tell(longest=value))
+        self.nothing = Label("These weeks belong to no block.", "body", "text_2")
+        self.make = button("Make a block here")
+        self.make.clicked.connect(lambda: self.made.emit(self._span))
+        self._arrange()
+        self._dress()
+        theme.changed.connect(self._dress)
+
+    def _share(self, name: str, number: int) -> NumberEdit:
+        box = NumberEdit(f"Wanted {name}, per cent", 0, 100)
+        box.valueChanged.connect(lambda value: self._share_edited(number, value))
+        return box
+
+    def _arrange(self) -> None:
+        head = QHBoxLayout()
+        head.setSpacing(8)
+        head.addWidget(self.title)
+        head.addWidget(self.dates, 1)
+        head.addWidget(self.kind)
+        head.addWidget(self.more)
+        of = QHBoxLayout()
+        of.addWidget(Label("Wanted shares, in % of"))
+        of.addWidget(self.measure)
+        of.addStretch(1)
+        shares = QHBoxLayout()
+        shares.setSpacing(6)
+        for (name, shade), box in zip(_SHADES, self.shares, strict=True):
+            shares.addWidget(Swatch(shade))
+            word = QLabel(name)
+            word.setBuddy(box)
+            shares.addWidget(word)
+            shares.addWidget(box)
+            shares.addSpacing(10)
+        shares.addStretch(1)
+        left = QVBoxLayout()
+        left.setSpacing(3)
+        left.addLayout(of)
+        left.addLayout(shares)
+        left.addSpacing(10)
+        for stair, said in ((self.wanted, self.wanted_words), (self.run, self.run_words)):
+            left.addWidget(stair)
+            left.addWidget(said)
+        left.addStretch(1)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(8)
+        grid.setVerticalSpacing(3)
+        grid.addWidget(Label("Week volume", "body_bold"), 0, 0, 1, 3)
+        self.unit_labels: list[QLabel] = []
+        rows = (
+            ("first week", self.first, "h"),
+            ("grows at most", self.growth, "% a week"),
+            ("up to", self.most, "h"),
+            ("easier every", self.every, "weeks"),
+            ("which are", self.easier, "% of it"),
+            ("longest run", self.longest, "h"),
+        )
+        for row, (text, field, unit) in enumerate(rows, 1):
+            word, after = Label(text, "small", "text_2"), Label(unit, "small", "text_2")
+            word.setBuddy(field)
+            grid.addWidget(word, row, 0)
+            grid.addWidget(field, row, 1)
+            grid.addWidget(after, row, 2)
+            if unit == "h":
+                self.unit_labels.append(after)
+        body = QHBoxLayout()
+        body.setSpacing(28)
+        body.addLayout(left, 1)
+        upright = QVBoxLayout()
+        upright.addLayout(grid)
+        upright.addStretch(1)
+        body.addLayout(upright)
+        self.body = QWidget()
+        self.body.setProperty("clear", True)
+        body.setContentsMargins(0, 0, 0, 0)
+        self.body.setLayout(body)
+        empty = QHBoxLayout()
+        empty.addWidget(self.nothing, 1)
+        empty.addWidget(self.make)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 10, 16, 10)
+        column.setSpacing(6)
+        column.addLayout(head)
+        column.addLayout(empty)
+        column.addWidget(self.body, 1)
+
+    # Showing -----------------------------------------------------------------------------
+
+    def show_block(self, block: Block, view: BlockView, weeks_words: str, *, last: bool) -> None:
+        """Show a block and what was run in it."""
+        other = self._block is None or self._block.id != block.id
+        self._block, self._span = block, None
+        self._filling = True
+        if other or not (self.title.hasFocus() and self.title.isModified()):
+            self.title.setText(block.name)
+        self._for_block(True)
+        self.join.setEnabled(not last)
+        self.dates.setText(weeks_words)
+        self.kind.setCurrentText(block.kind)
+        self.measure.setCurrentText(block.measure)
+        percents = whole_percents(view.shares)
+        for box, value in zip(self.shares, percents, strict=True):
+            box.setValue(value)
+        self._show_stairs(view, percents)
+        volume = block.volume
+        self.first.show_amount(volume.first_s if volume else None, block.measure)
+        self.most.show_amount(volume.most_s if volume else None, block.measure)
+        self.longest.show_amount(block.longest, block.measure)
+        self.growth.setValue(round(100 * volume.growth) if volume else 0)
+        self.every.setValue(volume.easier_every if volume else 0)
+        self.easier.setValue(round(100 * volume.easier_share) if volume else 70)
+        for field in (self.growth, self.every, self.easier, self.most):
+            field.setEnabled(volume is not None)
+        for label in self.unit_labels:
+            label.setText("km" if block.measure == "metres" else "h")
+        self._filling = False
+
+    def show_gap(self, span: Span | None) -> None:
+        """Show that the chosen week lies in no block."""
+        self._block, self._span = None, span
+        self.title.setText("Unplanned")
+        self.dates.setText("" if span is None else span_dates(span.start, span.end))
+        self._for_block(False)
+
+    def _for_block(self, there: bool) -> None:
+        for part in (self.body, self.kind, self.more):
+            part.setVisible(there)
+        self.title.setReadOnly(not there)
+        self.nothing.setVisible(not there)
+        self.make.setVisible(not there)
+
+    def _show_stairs(self, view: BlockView, percents: tuple[int, int, int]) -> None:
+        a, b, c = (float(value) for value in percents)
+        self.wanted.set((a, b, c, 0.0, 0.0), 100.0)
+        self.wanted.setAccessibleName(f"Wanted: {a:.0f} easy, {b:.0f} moderate, {c:.0f} hard")
+        run = (view.seconds if view.measure == "time" else view.metres)[:3]
+        total = sum(run)
+        self.run.setVisible(total > 0)
+        if total <= 0:
+            self.run_words.setText("nothing run yet")
+            return
+        easy, moderate, hard = (part / total for part in run)
+        shown = whole_percents((easy, moderate, hard))
+        self.run.set((easy * 100, moderate * 100, hard * 100, 0.0, 0.0), 100.0)
+        about = "about " if view.estimated else ""
+        self.run_words.setText(
+            f"run so far: {about}{shown[0]} % easy, {shown[1]} moderate, {shown[2]} hard"
+        )
+        self.run.setAccessibleName(self.run_words.text())
+
+    # Editing -----------------------------------------------------------------------------
+
+    def _tell(self, **changes: object) -> None:
+        if self._filling or self._block is None:
+            return
+        self._block = replace(self._block, **changes)  # type: ignore[arg-type]
+        self.edited.emit(self._block)
+
+    def _renamed(self) -> None:
+        text = self.title.text().strip()
+        if self.title.isModified() and self._block is not None and text:
+            self.title.setModified(False)
+            self._tell(name=text)
+
+    def _kind_chosen(self, _: int) -> None:
+        kind = self.kind.currentText()
+        if self._block is not None and kind != self._block.kind:
+            from tercet.engine.countback import SHARES
+
+            easy, moderate, hard = SHARES[kind]
+            self._tell(kind=kind, easy_target=easy, moderate_target=moderate, hard_target=hard)
+
+    def _measure_chosen(self, _: int) -> None:
+        if self._block is not None and self.measure.currentText() != self._block.measure:
+            # An amount in the other measure would be another amount: it is typed anew.
+            self._tell(measure=self.measure.currentText(), volume=None, longest=None)
+
+    def _share_edited(self, number: int, value: int) -> None:
+        if self._filling or self._block is None:
+            return
+        before = whole_percents(_targets(self._block))
+        easy, moderate, hard = share_out(number, value, before)
+        self._filling = True
+        for box, part in zip(self.shares, (easy, moderate, hard), strict=True):
+            box.setValue(part)
+        self.wanted.set((float(easy), float(moderate), float(hard), 0.0, 0.0), 100.0)
+        self._filling = False
+        self._tell(easy_target=easy / 100, moderate_target=moderate / 100, hard_target=hard / 100)
+
+    def _volume(self, **changes: object) -> None:
+        if self._filling or self._block is None:
+            return
+        volume = self._block.volume
+        if changes.get("first_s", 0) is None:
+            self._tell(volume=None)
+        elif volume is None:
+            first = changes.get("first_s")
+            if first is not None:
+                self._tell(volume=Volume(float(first), growth=0.0))  # type: ignore[arg-type]
+        else:
+            self._tell(volume=replace(volume, **changes))  # type: ignore[arg-type]
+
+    def _fit_title(self) -> None:
+        wide = self.title.fontMetrics().horizontalAdvance(self.title.text()) + 24
+        self.title.setFixedWidth(min(max(wide, 80), 320))
+
+    def _dress(self) -> None:
+        look = theme.current()
+        self.title.setFont(look.font("pane_title"))
+        self.title.setStyleSheet(
+            "QLineEdit { background: transparent; border-color: transparent; padding: 0; }"
+            "QLineEdit:hover:!read-only, QLineEdit:focus:!read-only "
+            f"{{ border: 1px solid {look.hex('control')}; }}"
+        )
+        self._fit_title()
+        self.body.setStyleSheet(
+            f"QLineEdit, QComboBox {{ min-height: {look.px(22)}px; padding: 2px 6px; }}"
+            "QLineEdit:focus, QComboBox:focus { padding: 1px 5px; }"
+        )
+        for box in (*self.shares, self.growth, self.every, self.easier):
+            box.setFixedWidth(look.px(72 if box not in self.shares else 52))
+
+
+def _entry(menu: QMenu, text: str, signal: object) -> QAction:
+    action = menu.addAction(text)
+    action.triggered.connect(lambda: signal.emit())  # type: ignore[attr-defined]
+    return action
+
+
+def _targets(block: Block) -> tuple[float, float, float]:
+    from tercet.library.plans import shares_of
+
+    return shares_of(block)
+
+
+def whole_percents(shares: tuple[float, float, float]) -> tuple[int, int, int]:
+    """Whole per cents that add up to 100 (largest remainder)."""
+    exact = [share * 100 for share in shares]
+    floors = [int(value + 1e-9) for value in exact]
+    order = sorted(range(3), key=lambda k: floors[k] - exact[k])
+    for k in order[: 100 - sum(floors)]:
+        floors[k] += 1
+    return floors[0], floors[1], floors[2]
+
+
+def span_dates(start: date, end: date) -> str:
+    """First and last day: ``8 Jun to 12 Jul``."""
+    return f"{words.short_day(start)} to {words.short_day(end)}"

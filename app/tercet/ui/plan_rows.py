@@ -1,0 +1,225 @@
+"""The weeks of the season plan, one row each, with the block each belongs to; no Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from tercet.engine.countback import monday_of, mondays, preparation_weeks
+from tercet.engine.shades import easy_share
+from tercet.library.views import ZERO, BlockView, Five, RaceView, SeasonView, WeekView
+
+DAY = timedelta(days=1)
+#: Longer seasons show their last weeks.
+MOST_WEEKS = 60
+#: More weeks of preparation than this are remarked (common practice, no source).
+COMMON_WEEKS = 12
+#: Taken for a runner's speed where nothing was run yet, to turn metres into time. [m/s]
+USUAL_SPEED = 2.8
+
+
+@dataclass(frozen=True)
+class Span:
+    """A block's days on the plan; gaps between blocks are spans without an id."""
+
+    id: int | None
+    name: str
+    kind: str
+    start: date
+    end: date
+
+
+@dataclass(frozen=True)
+class WeekRow:
+    """One week of the plan: what was run, what is planned by line, what is wanted."""
+
+    monday: date
+    to_go: int | None  # weeks to the main race, 0 in its week; None after it or without one
+    run: Five
+    planned: Five
+    planned_s: float
+    wanted_s: float | None
+    wanted: tuple[float, float, float]  # wanted shares
+    races: tuple[str, ...]
+    state: str  # "run", "now", "to come"
+    by_day: tuple[Five, ...]  # run on each of the seven days
+
+    @property
+    def run_s(self) -> float:
+        """Running time [s]."""
+        return sum(self.run[:3]) + self.run[4]
+
+    @property
+    def plan_s(self) -> float:
+        """What the week should come to: its planned sessions, else the block's volume [s]."""
+        return self.planned_s or self.wanted_s or 0.0
+
+    @property
+    def plan(self) -> Five:
+        """The same by shade."""
+        if self.planned_s:
+            return self.planned
+        easy, moderate, hard = (share * (self.wanted_s or 0.0) for share in self.wanted)
+        return easy, moderate, hard, 0.0, 0.0
+
+
+@dataclass(frozen=True)
+class PlanRows:
+    """All that the plan's list draws."""
+
+    weeks: tuple[WeekRow, ...]
+    spans: tuple[Span, ...]  # oldest first, without gaps
+    race: RaceView | None
+    today: date
+
+    def span_at(self, day: date) -> Span | None:
+        """The span that holds a day."""
+        return next((span for span in self.spans if span.start <= day <= span.end), None)
+
+    def span_of(self, week: WeekRow) -> Span | None:
+        """The span that holds most of a week: that of its Thursday, else of any of its days."""
+        days = (week.monday + k * DAY for k in (3, 0, 6))
+        return next((span for day in days if (span := self.span_at(day)) is not None), None)
+
+    def moved(self, first: int, weeks: int) -> PlanRows:
+        """The same with the edge after a span moved by whole weeks, as far as both keep a week."""
+        one, two = self.spans[first], self.spans[first + 1]
+        low, high = one.start + DAY, two.end
+        edge = two.start + weeks * 7 * DAY
+        step = 7 * DAY if weeks < 0 else -7 * DAY
+        while not low <= edge <= high and edge != two.start:
+            edge += step
+        spans = list(self.spans)
+        spans[first], spans[first + 1] = replace(one, end=edge - DAY), replace(two, start=edge)
+        return replace(self, spans=tuple(spans))
+
+    def run_in(self, span: Span) -> Five:
+        """Seconds by shade run within a span."""
+        return _sum(
+            day
+            for week in self.weeks
+            for k, day in enumerate(week.by_day)
+            if span.start <= week.monday + k * DAY <= span.end
+        )
+
+    def easy_in(self, span: Span) -> float | None:
+        """Share of easy run within a span."""
+        return easy_share(self.run_in(span))
+
+    def remark(self) -> str:
+        """What rule the plan passes, in a sentence; nothing if none."""
+        if self.race is None:
+            return ""
+        spans = [(s.kind, s.start, s.end) for s in self.spans if s.id is not None]
+        count = preparation_weeks(spans, self.race.day)
+        if count > COMMON_WEEKS:
+            return f"{count} weeks after base; {COMMON_WEEKS} is common."
+        return ""
+
+
+def _sum(parts: object) -> Five:
+    total = [0.0] * 5
+    for part in parts:  # type: ignore[attr-defined]
+        total = [a + b for a, b in zip(total, part, strict=True)]
+    a, b, c, d, e = total
+    return a, b, c, d, e
+
+
+def main_race(view: SeasonView) -> RaceView | None:
+    """The race the season leads to: the one marked, else the last one to come, else the last."""
+    marked = [race for race in view.races if race.main]
+    ahead = [race for race in view.races if race.day >= view.today]
+    return next(iter((*marked, *ahead[-1:], *view.races[-1:])), None)
+
+
+def build(view: SeasonView) -> PlanRows:
+    """Lay the plan out from the season: every week from its first block to its last or the race."""
+    race = main_race(view)
+    blocks = [block for block in view.blocks if block.id is not None]
+    ends = [block.end for block in blocks] + [view.today] + ([race.day] if race else [])
+    starts = [block.start for block in view.blocks] + [view.today]
+    last = max(ends)
+    first = max(monday_of(min(starts)), monday_of(last) - (MOST_WEEKS - 1) * 7 * DAY)
+    by_monday: dict[date, list[tuple[BlockView, WeekView]]] = {}
+    for block in view.blocks:
+        for week in block.weeks:
+            by_monday.setdefault(week.monday, []).append((block, week))
+    speed = _speed(view)
+    races: dict[date, list[str]] = {}
+    for item in view.races:
+        races.setdefault(monday_of(item.day), []).append(item.name)
+    rows = tuple(
+        _row(monday, by_monday.get(monday, ()), view.today, race, races, speed)
+        for monday in mondays(first, last)
+    )
+    end = rows[-1].monday + 6 * DAY
+    return PlanRows(rows, _spans(blocks, first, end), race, view.today)
+
+
+def _speed(view: SeasonView) -> float:
+    seconds = sum(sum(block.seconds[:3]) for block in view.blocks)
+    metres = sum(sum(block.metres[:3]) for block in view.blocks)
+    return metres / seconds if seconds > 0 and metres > 0 else USUAL_SPEED
+
+
+def _row(
+    monday: date,
+    parts: Sequence[tuple[BlockView, WeekView]],
+    today: date,
+    race: RaceView | None,
+    races: Mapping[date, Sequence[str]],
+    speed: float,
+) -> WeekRow:
+    run = _sum(week.seconds for _, week in parts)
+    planned = [item for _, week in parts for day in week.planned for item in day]
+    wanted = [
+        week.wanted if block.measure == "time" else week.wanted / speed
+        for block, week in parts
+        if week.wanted is not None
+    ]
+    held = max(parts, key=lambda part: sum(part[1].inside), default=None)
+    days = tuple(
+        _sum(
+            session.seconds
+            for _, week in parts
+            for session in week.days[k]
+            if session.sport == "running"
+        )
+        for k in range(7)
+    )
+    this = monday_of(today)
+    to_go = (monday_of(race.day) - monday).days // 7 if race is not None else -1
+    return WeekRow(
+        monday,
+        to_go if to_go >= 0 else None,
+        run,
+        _sum(item.seconds for item in planned),
+        sum(item.running_s for item in planned),
+        sum(wanted) if wanted else None,
+        held[0].shares if held is not None else (0.8, 0.05, 0.15),
+        tuple(races.get(monday, ())),
+        "now" if monday == this else "run" if monday < this else "to come",
+        days,
+    )
+
+
+def _spans(blocks: Sequence[BlockView], first: date, end: date) -> tuple[Span, ...]:
+    spans: list[Span] = []
+    at = first
+    for block in blocks:
+        if block.end < first:
+            continue
+        if block.start > at:
+            spans.append(Span(None, "unplanned", "", at, block.start - DAY))
+        start = max(block.start, first)
+        spans.append(Span(block.id, block.name, block.kind, start, block.end))
+        at = block.end + DAY
+    if at <= end:
+        spans.append(Span(None, "unplanned", "", at, end))
+    return tuple(spans)
+
+
+def is_empty(five: Five) -> bool:
+    """Whether nothing was run."""
+    return five == ZERO

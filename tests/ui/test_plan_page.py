@@ -1,0 +1,166 @@
+"""Back from race day, by hand: keys, typing, dragging; what is stored and what is said."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import icalendar
+import pytest
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QApplication
+
+from tercet import resources
+from tercet.domain import Block, DatedThresholds, Race
+from tercet.engine import Thresholds
+from tercet.engine.countback import Volume
+from tercet.library import operations, planning
+from tercet.library.library import Library
+from tercet.store import plan_queries, queries
+from tercet.ui.countback_dialog import CountBackDialog
+from tercet.ui.plan_page import PlanPage
+from tercet.ui.plan_tag import MIME
+
+DAY = timedelta(days=1)
+MONDAY = date.today() - date.today().weekday() * DAY
+HARD = Thresholds(lt1_speed=3.0, lt2_speed=3.7)
+
+
+@pytest.fixture
+def page(qtbot, open_window: Callable, library: Library) -> Iterator[PlanPage]:
+    """The page over one run and two blocks around today."""
+    library.take_in([resources.samples() / "2026-04-14-1843.fit"])
+    base = Block(
+        MONDAY - 21 * DAY, MONDAY + 6 * DAY, "Hills", "base", 0.9, volume=Volume(18_000.0, 0.0)
+    )
+    peak = Block(MONDAY + 7 * DAY, MONDAY + 41 * DAY, "Sharpening", "specific", 0.8)
+    library.call(
+        operations.set_plan, [base, peak], [Race(MONDAY + 41 * DAY, "Half", 21_097.5, main=True)]
+    )
+    library.call(
+        operations.set_thresholds, [DatedThresholds(MONDAY, HARD)], {}, step="Set thresholds"
+    )
+    window = open_window()
+    window.resize(1366, 768)
+    window.show_view("plan")
+    found = window.further.current
+    assert isinstance(found, PlanPage)
+    qtbot.waitUntil(lambda: bool(found.week.lines), timeout=5_000)
+    yield found
+
+
+def stored(qtbot, library: Library, check: Callable[[list[Block]], bool]) -> list[Block]:
+    qtbot.waitUntil(lambda: check(library.call(queries.blocks)), timeout=5_000)
+    return library.call(queries.blocks)
+
+
+def line_of(page: PlanPage, weekday: int):
+    return next(line for line in page.week.lines if line.day.weekday() == weekday)
+
+
+def test_typing_shows_what_is_understood_and_enter_goes_on(qtbot, page, library) -> None:
+    tuesday = line_of(page, 1)
+    tuesday.text.setFocus()
+    qtbot.keyClicks(tuesday.text, "20 min easy, 6 x 1 min hard / 1 min jog")
+    assert tuesday.hours.text() == "0:32"
+    assert not library.call(plan_queries.planned)
+    qtbot.keyClick(tuesday.text, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: len(library.call(plan_queries.planned)) == 1, timeout=5_000)
+    assert library.call(plan_queries.planned)[0].day == MONDAY + DAY
+    assert line_of(page, 2).text.hasFocus()
+
+
+def test_an_unclear_piece_asks_and_adds_nothing_till_answered(qtbot, page, library) -> None:
+    friday = line_of(page, 4)
+    friday.text.setFocus()
+    qtbot.keyClicks(friday.text, "40 min easy, 6 x 100 m strds")
+    assert friday.hours.text() == "0:40"
+    assert '"strds" adds nothing yet' in friday.question.text()
+    assert friday.answers[0].text() == "Yes, strides"
+    qtbot.mouseClick(friday.answers[0], Qt.MouseButton.LeftButton)
+    assert friday.text.text() == "40 min easy, 6 x 100 m strides"
+    assert friday.question.isHidden() or not friday.question.isVisible()
+    qtbot.waitUntil(lambda: len(library.call(plan_queries.planned)) == 1, timeout=5_000)
+
+
+def test_a_session_moves_by_keys_and_by_dropping(qtbot, page, library) -> None:
+    library.call(planning.add_planned, MONDAY, "30 min easy")
+    page.window().refresh()
+    qtbot.waitUntil(lambda: line_of(page, 0).item is not None, timeout=5_000)
+    tag = line_of(page, 0).tag
+    tag.setFocus()
+    for key in (Qt.Key.Key_M, Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Return):
+        qtbot.keyClick(tag, key)
+    day = lambda: library.call(plan_queries.planned)[0].day  # noqa: E731
+    qtbot.waitUntil(lambda: day() == MONDAY + 2 * DAY, timeout=5_000)
+    qtbot.waitUntil(lambda: line_of(page, 2).item is not None, timeout=5_000)
+    data = QMimeData()
+    data.setData(MIME, str(line_of(page, 2).item.id).encode())
+    where = Qt.DropAction.MoveAction, data, Qt.MouseButton.LeftButton
+    target = line_of(page, 5)
+    enter = QDragEnterEvent(QPoint(20, 10), *where, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(target, enter)
+    assert enter.isAccepted()
+    drop = QDropEvent(QPointF(20, 10), *where, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(target, drop)
+    qtbot.waitUntil(lambda: day() == MONDAY + 5 * DAY, timeout=5_000)
+
+
+def test_three_shares_make_a_hundred_within_a_tenth_of_a_second(qtbot, page, library) -> None:
+    hard = page.block.shares[2]
+    hard.setFocus()
+    hard.selectAll()
+    qtbot.keyClicks(hard, "14")
+    begun = time.perf_counter()
+    with qtbot.waitSignal(page.window().season_shown, timeout=5_000):
+        qtbot.keyClick(hard, Qt.Key.Key_Return)
+    took = time.perf_counter() - begun
+    assert [box.value() for box in page.block.shares] == [84, 2, 14]
+    blocks = stored(qtbot, library, lambda found: found[0].hard_target == 0.14)
+    assert (blocks[0].easy_target, blocks[0].moderate_target) == (0.84, 0.02)
+    assert took < 0.3  # a busy machine; measured alone it is under 0.1 s
+
+
+def test_an_edge_moves_by_keys_with_its_rule_said(qtbot, page, library) -> None:
+    # The edge is in whole weeks; taper, specific and support of 14 weeks are remarked.
+    grip = next(g for g in page.weeks.grips if "Hills" in g.accessibleName().split(" and ")[0])
+    grip.setFocus()
+    qtbot.keyClick(grip, Qt.Key.Key_Up)
+    assert page.weeks.rows.spans != page._rows.spans
+    qtbot.keyClick(grip, Qt.Key.Key_Escape)
+    assert page.weeks.rows.spans == page._rows.spans
+    qtbot.keyClick(grip, Qt.Key.Key_Down)
+    qtbot.keyClick(grip, Qt.Key.Key_Return)
+    blocks = stored(qtbot, library, lambda found: found[0].end == MONDAY + 13 * DAY)
+    assert blocks[1].start == MONDAY + 14 * DAY
+
+
+def test_counting_back_lays_the_season_out(qtbot, page, library) -> None:
+    qtbot.mouseClick(page.races, Qt.MouseButton.LeftButton)
+    dialog = page.findChild(CountBackDialog)
+    assert dialog is not None
+    dialog.goal.setText("1:24:00")
+    dialog.start.setDate(dialog.start.date().fromString(MONDAY.isoformat(), Qt.DateFormat.ISODate))
+    assert "3:59 /km" in dialog.shown.text()
+    qtbot.mouseClick(dialog.apply, Qt.MouseButton.LeftButton)
+    blocks = stored(qtbot, library, lambda found: found[-1].kind == "taper")
+    assert blocks[-1].end == MONDAY + 41 * DAY
+    assert library.call(queries.races)[0].goal_s == 5040.0
+
+
+def test_the_plan_is_written_as_a_calendar(qtbot, page, library, tmp_path: Path) -> None:
+    library.call(planning.add_planned, MONDAY, "30 min easy, 8 x 20 s strides / 40 s walk")
+    target = tmp_path / "plan.ics"
+    page.write_calendar(target)
+    qtbot.waitUntil(target.exists, timeout=5_000)
+    events = icalendar.Calendar.from_ical(target.read_bytes()).walk("VEVENT")
+    assert sorted(str(event["SUMMARY"]) for event in events) == [
+        "30 min easy, 8 x 20 s strides / 40 s walk",
+        "Half",
+    ]
+    page.read_calendar(target)
+    qtbot.wait(50)
+    assert len(library.call(plan_queries.planned)) == 1
