@@ -108,6 +108,8 @@ class DatedThresholds:
     #: Half-widths of the 90 % intervals by field name, where known.
     interval: Mapping[str, float] = field(default_factory=dict)
     id: int | None = None
+    #: How they are reached from those before: at once ("step") or day by day ("linear").
+    change: str = "step"
 
 
 @dataclass(frozen=True)

@@ -12,12 +12,12 @@ from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, replace
 
 import numpy as np
-from tests.accuracy.methods import streams_of
-from tests.accuracy.runners import twelve_weeks
 
 from tercet.engine import judge, steady
 from tercet.engine.fingerprint import Fingerprint, fingerprint
 from tercet.engine.recorded import from_recordings
+from tests.accuracy.methods import streams_of
+from tests.accuracy.runners import twelve_weeks
 
 #: Never used for choosing anything in the engine.
 FIRST_SEED = 2001

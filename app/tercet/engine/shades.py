@@ -35,6 +35,7 @@ class Thresholds:
     lt2_speed: float | None = None
     hr_rest: float | None = None
     hr_max: float | None = None
+    top_speed: float | None = None  # that a sprint reaches
 
     @property
     def by_speed(self) -> bool:
@@ -65,7 +66,8 @@ def check_thresholds(thresholds: Thresholds) -> None:
         value = getattr(thresholds, field.name)
         if value is None:
             continue
-        low, high = (0.8, 9.0) if field.name.endswith("speed") else (25.0, 250.0)
+        fastest = 13.0 if field.name == "top_speed" else 9.0
+        low, high = (0.8, fastest) if field.name.endswith("speed") else (25.0, 250.0)
         if not (math.isfinite(value) and low <= value <= high):
             unit = "m/s" if field.name.endswith("speed") else "beats/min"
             raise ValueError(
@@ -76,6 +78,7 @@ def check_thresholds(thresholds: Thresholds) -> None:
         ("hr_rest", "lt2_hr"),
         ("lt1_hr", "lt2_hr"),
         ("lt1_speed", "lt2_speed"),
+        ("lt2_speed", "top_speed"),
         ("hr_rest", "hr_max"),
         ("lt1_hr", "hr_max"),
     ):

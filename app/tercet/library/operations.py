@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from tercet.domain import Block, Changes, DatedThresholds, Race
 from tercet.engine import check_thresholds
+from tercet.library.dated import in_force
 from tercet.store import queries
 from tercet.store.database import Row, Step, Store
 
@@ -197,13 +198,12 @@ def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Cha
 
 def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThresholds]) -> None:
     """Judge a session that was none of running when the others were judged."""
-    from tercet.library import reading
     from tercet.library.rejudge import judge_one
 
     row, kept = queries.run(store, run_id), queries.judgement(store, run_id)
     if row is None or kept is None:
         return
-    entry = reading.in_force(entries, date.fromisoformat(row["day"]))
+    entry = in_force(entries, date.fromisoformat(row["day"]))
     if kept["threshold_id"] == (entry.id if entry is not None else None):
         return
     judge_one(store, run_id)

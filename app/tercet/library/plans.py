@@ -96,7 +96,7 @@ def _views_of_day(
     thresholds: Sequence[DatedThresholds],
     today: date,
 ) -> tuple[PlannedView, ...]:
-    from tercet.library.reading import in_force
+    from tercet.library.dated import in_force
 
     force = in_force(thresholds, items[0].day)
     told = [

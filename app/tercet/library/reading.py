@@ -5,10 +5,9 @@ from __future__ import annotations
 import json
 import logging
 import math
-from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
-from datetime import date, datetime
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
@@ -27,6 +26,7 @@ from tercet.formats.table import FORMAT as TABLE
 from tercet.formats.table import Naming, Table
 from tercet.formats.unpack import MAX_BYTES, Counted, Refused
 from tercet.library import localtime, season_file, tabled, written
+from tercet.library.dated import in_force as in_force
 from tercet.library.sources import UNREADABLE, Source, why
 from tercet.library.written import Said
 from tercet.store import packing
@@ -61,15 +61,6 @@ class ReadFile:
     runs: tuple[ReadRun, ...] = ()
     season: season_file.SeasonFile | None = None
     size: int = 0
-
-
-def in_force(entries: Sequence[DatedThresholds], day: date) -> DatedThresholds | None:
-    """The thresholds of a day: the last that start on or before it, else the first of all."""
-    if not entries:
-        return None
-    ordered = sorted(entries, key=lambda entry: entry.start)
-    at = bisect_right([entry.start for entry in ordered], day)
-    return ordered[max(at - 1, 0)]
 
 
 def engine_streams(streams: dict[str, Stream]) -> dict[str, tuple[Any, Any]]:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from tercet.domain import Block
 from tercet.engine.shades import Shade, Thresholds, easy_share
 from tercet.library import localtime, plans
+from tercet.library.dated import in_force
 from tercet.library.views import (
     ZERO,
     BlockView,
@@ -291,11 +292,12 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     row = queries.run(store, run_id)
     if row is None:
         return None
-    entry = None
     kept = queries.judgement(store, run_id)
-    for candidate in queries.thresholds(store):
-        if kept is not None and candidate.id == kept["threshold_id"]:
-            entry = candidate
+    entries = queries.thresholds(store)
+    entry = in_force(entries, date.fromisoformat(row["day"]))
+    by = kept["threshold_id"] if kept is not None else None
+    if entry is None or entry.id != by:
+        entry = next((candidate for candidate in entries if candidate.id == by), None)
     judged = reading.stored_judgement(
         queries.streams(store, row["sha256"], row["part"]),
         row["stops"],

@@ -14,7 +14,7 @@ from tercet.engine.countback import Volume
 from tercet.engine.shades import Thresholds
 from tercet.store.database import Row, Store
 
-FIELDS = ("lt1_hr", "lt2_hr", "lt1_speed", "lt2_speed", "hr_rest", "hr_max")
+FIELDS = ("lt1_hr", "lt2_hr", "lt1_speed", "lt2_speed", "hr_rest", "hr_max", "top_speed")
 SECONDS = ("easy_s", "moderate_s", "hard_s", "not_running_s", "unjudged_s")
 METRES = ("easy_m", "moderate_m", "hard_m", "not_running_m", "unjudged_m")
 
@@ -57,6 +57,7 @@ def thresholds(store: Store) -> list[DatedThresholds]:
             estimated=bool(row["estimated"]),
             interval=json.loads(row["interval"]),
             id=row["id"],
+            change=row["change"],
         )
         for row in store.rows("SELECT * FROM threshold ORDER BY start, id")
     ]
@@ -71,6 +72,7 @@ def threshold_row(entry: DatedThresholds) -> Row:
         "source": entry.source,
         "estimated": int(entry.estimated),
         "interval": json.dumps(dict(entry.interval)),
+        "change": entry.change,
     }
 
 

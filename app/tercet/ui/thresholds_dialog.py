@@ -22,8 +22,8 @@ from PySide6.QtWidgets import (
 from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds
 from tercet.library import operations
+from tercet.library.dated import in_force
 from tercet.library.library import Library, Preview
-from tercet.library.reading import in_force
 from tercet.ui import words
 from tercet.ui.change_part import ChangePart
 from tercet.ui.fields import DayEdit, ErrorLine, fit_to_screen

@@ -1,0 +1,227 @@
+"""The thresholds page's matter: history, what recordings tell, flags with reasons, kept tests."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import TYPE_CHECKING, Any
+
+from tercet.domain import Changes, DatedThresholds
+from tercet.library.dated import in_force
+from tercet.store import lines_queries, queries
+from tercet.store.database import Store
+from tercet.store.lines_queries import KeptTest, RunPrint
+
+if TYPE_CHECKING:
+    from tercet.engine.fingerprint import Fingerprint
+    from tercet.engine.recorded import Recorded
+    from tercet.engine.steady import Meeting
+
+#: Efforts count for so long; the easy ceiling is drawn from the last weeks only. [days]
+SPAN_DAYS, STEADY_DAYS = 90, 42
+#: Lines lose their worth after eight weeks (common practice, no source). [days]
+OLD_DAYS = 56
+#: A long easy run: at least so long [s] and so much of it easy; looked for so far back. [days]
+LONG_S, EASY_SHARE, LONG_DAYS = 3600.0, 0.85, 28
+#: How much faster than LT2 half an hour and an hour can be run: by the power law and 2 % for
+#: errors of position.
+HALF_HOUR, HOUR = 1.06, 1.02
+
+
+@dataclass(frozen=True)
+class Stored:
+    """What the store holds of it."""
+
+    entries: tuple[DatedThresholds, ...]
+    prints: tuple[RunPrint, ...]
+    tests: tuple[KeptTest, ...]
+    left: Mapping[str, str]  # day on which a flag was left, by its key
+
+
+@dataclass(frozen=True)
+class Flag:
+    """Something worth a look: why, and what may be done; nothing is changed by it."""
+
+    key: str
+    reason: str
+    runs: tuple[int, ...] = ()
+    offer: str = ""  # "recordings" or "race": where a better line may come from
+
+
+@dataclass(frozen=True)
+class Own:
+    """What the recordings tell, or in words why not."""
+
+    recorded: Recorded | None
+    refusal: str
+    ceiling: Meeting | None
+    ceiling_refusal: str
+    hard_end: Meeting | None
+    days: tuple[date, ...]  # of the runs that gave the ceiling
+    warmth: tuple[float, float] | None  # their range
+    unread: int  # runs whose fingerprint is from an earlier version
+
+
+def stored(store: Store) -> Stored:
+    """Read it."""
+    return Stored(
+        tuple(queries.thresholds(store)),
+        tuple(lines_queries.run_prints(store)),
+        tuple(lines_queries.tests(store)),
+        json.loads(queries.setting(store, "flags_left", "{}")),
+    )
+
+
+def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
+    """Find what the recordings tell as of a day."""
+    from tercet.engine import recorded, steady
+    from tercet.library.library import fingerprint_of
+
+    outdoor = [item for item in held.prints if item.kind != "treadmill" and item.day <= today]
+    prints = {item.id: fingerprint_of(item.fingerprint) for item in outdoor}
+
+    def since(days: int) -> list[RunPrint]:
+        return [item for item in outdoor if item.day > today - timedelta(days=days)]
+
+    span = [prints[item.id] for item in since(span_days)]
+    found, refusal = None, ""
+    try:
+        found = recorded.from_recordings(span)
+    except ValueError as error:
+        runs = "1 run" if len(span) == 1 else f"{len(span)} runs"
+        refusal = f"{error} Looked at: {runs} of the last {span_days} days."
+    late = [item for item in since(STEADY_DAYS) if prints[item.id].steady_at]
+    pieces = steady.pieces_of([prints[item.id] for item in late])
+    now = in_force(held.entries, today)
+    met: list[Meeting | None] = []
+    silence = ""
+    for beats in (now.values.lt1_hr, now.values.lt2_hr) if now is not None else ():
+        try:
+            met.append(steady.meeting(pieces, beats) if beats is not None else None)
+        except ValueError as error:
+            met.append(None)
+            silence = silence or str(error)
+    if not met or (now is not None and now.values.lt1_hr is None):
+        silence = "No heart rate at LT1 is in force."
+    ceiling, hard_end = met if met else (None, None)
+    return Own(
+        found,
+        refusal,
+        ceiling,
+        silence,
+        hard_end,
+        tuple(item.day for item in late),
+        _range([prints[item.id] for item in late]),
+        sum(prints[item.id].efforts is None for item in outdoor),
+    )
+
+
+def _range(runs: Sequence[Fingerprint]) -> tuple[float, float] | None:
+    known = [run.warmth for run in runs if run.warmth is not None]
+    return (min(known), max(known)) if known else None
+
+
+def flags(held: Stored, today: date) -> tuple[Flag, ...]:
+    """What contradicts the lines in force, or makes them doubtful; those left are left out."""
+    entry = in_force(held.entries, today)
+    if entry is None:
+        return ()
+    found = [*_old(held, entry, today), *_warm(held, entry, today), *_fast(held, entry, today)]
+    return tuple(flag for flag in found if flag.key not in held.left)
+
+
+def _old(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
+    ran_lately = any(item.day > today - timedelta(days=OLD_DAYS) for item in held.prints)
+    age = (today - entry.start).days
+    if age <= OLD_DAYS or not ran_lately:
+        return []
+    reason = (
+        f"The lines in force are of {entry.start.day} {entry.start:%B %Y}, {age // 7} weeks ago. "
+        "Lines move with training; after about 8 weeks they are worth finding anew."
+    )
+    # Asked again when another eight weeks have passed.
+    return [Flag(f"old {entry.start} {age // OLD_DAYS}", reason, (), "recordings")]
+
+
+def _warm(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
+    beats = entry.values.lt1_hr
+    if beats is None:
+        return []
+    above = [
+        item
+        for item in held.prints
+        if max(entry.start, today - timedelta(days=LONG_DAYS)) <= item.day <= today
+        and item.moving_s >= LONG_S
+        and (item.easy_share or 0.0) >= EASY_SHARE
+        and (item.hr_mean or 0.0) > beats
+    ]
+    if len(above) < 2:
+        return []
+    days = ", ".join(f"{item.day.day} {item.day:%B}" for item in above)
+    reason = (
+        f"{len(above)} long runs stayed at easy pace with mean heart rate over LT1 "
+        f"({beats:.0f} /min): {days}. Warm days, tiredness, illness, or an LT1 that is too fast."
+    )
+    ids = tuple(item.id for item in above)
+    return [Flag(f"warm {entry.start} {ids[-1]}", reason, ids, "recordings")]
+
+
+def _fast(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
+    from tercet.engine.fingerprint import EFFORT_S
+    from tercet.library.library import fingerprint_of
+
+    speed = entry.values.lt2_speed
+    if speed is None:
+        return []
+    out = []
+    for item in held.prints:
+        if not entry.start <= item.day <= today or item.kind == "treadmill":
+            continue
+        best = fingerprint_of(item.fingerprint).best_m
+        for seconds, factor in ((1800, HALF_HOUR), (3600, HOUR)):
+            held_speed = best[EFFORT_S.index(seconds)] / seconds
+            if held_speed > factor * speed:
+                reason = (
+                    f"{item.day.day} {item.day:%B}: {seconds // 60} minutes faster than an LT2 of "
+                    f"{_pace(speed)} /km allows ({_pace(held_speed)} /km on the level). "
+                    "LT2 may be faster, or the positions of that run off."
+                )
+                out.append(Flag(f"fast {item.id}", reason, (item.id,), "race"))
+                break
+    return out[-1:]
+
+
+def _pace(speed: float) -> str:
+    whole = round(1000 / speed)
+    return f"{whole // 60}:{whole % 60:02d}"
+
+
+def leave(store: Store, key: str, today: date) -> Changes:
+    """Leave a flag as it is: it is not shown again for this reason."""
+    left = json.loads(queries.setting(store, "flags_left", "{}"))
+    left[key] = today.isoformat()
+    step = "Leave it as it is"
+    with store.atomic(step):
+        store.put("setting", {"name": "flags_left", "value": json.dumps(left)})
+    return Changes(settings=True, step=step)
+
+
+def keep_test(
+    store: Store, day: date, kind: str, rows: Mapping[str, Any], test_id: int | None = None
+) -> Changes:
+    """Keep a test as it was typed, in place of an earlier state of it."""
+    step = "Keep a test"
+    row = {"day": day.isoformat(), "kind": kind, "rows": json.dumps(dict(rows)), "note": ""}
+    with store.atomic(step, ("test", test_id)):
+        store.put("test", row if test_id is None else {**row, "id": test_id})
+    return Changes(thresholds=True, step=step)
+
+
+def remove_test(store: Store, test_id: int) -> Changes:
+    """Remove a kept test; undo brings it back."""
+    step = "Remove a test"
+    with store.atomic(step):
+        store.remove("test", test_id)
+    return Changes(thresholds=True, step=step)
