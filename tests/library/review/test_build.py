@@ -116,8 +116,9 @@ def test_an_empty_store_says_what_would_fill_it(library: Library) -> None:
 
 
 def test_shares_add_up_to_a_hundred() -> None:
-    assert figures.shares((1.0, 1.0, 1.0)) == ("34 %", "33 %", "33 %")
+    assert figures.shares((1.0, 1.0, 1.0)) == ("33 %", "33 %", "34 %")
     assert figures.shares((83.6, 5.2, 11.2)) == ("84 %", "5 %", "11 %")
+    assert figures.shares((73.59, 17.71, 8.7)) == ("74 %", "18 %", "8 %")
     assert figures.shares((0.0, 0.0, 0.0)) == ("–", "–", "–")
 
 

@@ -19,6 +19,7 @@ from tercet.library.review.content import Review
 from tercet.ui import theme
 from tercet.ui.review import frame, looks, paper, web
 from tercet.ui.review.frame import Foot
+from tercet.ui.review.writing import Stopped
 
 
 @pytest.fixture(autouse=True)
@@ -112,9 +113,9 @@ def test_the_html_is_valid_and_asks_for_nothing(review: Review) -> None:
 def test_it_can_be_stopped(review: Review) -> None:
     stop = Event()
     stop.set()
-    with pytest.raises(paper.Stopped):
+    with pytest.raises(Stopped):
         paper.pdf(review, looks.look("light"), "a4", stop=stop)
-    with pytest.raises(paper.Stopped):
+    with pytest.raises(Stopped):
         web.html(review, looks.look("light"), stop=stop)
 
 

@@ -10,6 +10,7 @@ from tercet.library.review import (
     blocks,
     choices,
     levels,
+    middle,
     overview,
     scope,
     volume,
@@ -54,14 +55,17 @@ def of_view(
         for race in queries.races(store)
         if any(block.start <= race.day <= block.end for block in cut.blocks)
     ]
+    entries, kept = queries.thresholds(store), middle.held(store)
     ran = levels.results(store, cut, races)
     found = work.sets(store, cut)
     pages = [
         overview.season_line(cut, units),
         overview.weeks(cut),
         blocks.build_up(cut),
+        middle.intensity(cut, kept, entries, (chosen.then, chosen.now), units),
+        middle.causes(cut, kept),
         work.repetitions(found, cut, units),
-        levels.levels(cut, queries.thresholds(store), races, ran, units),
+        levels.levels(cut, entries, races, ran, units),
         volume.volume(cut),
         levels.best(cut, found, ran, units),
         ahead.next_block(cut, chosen.next_lines),

@@ -52,16 +52,13 @@ def share(fraction: float | None, *, estimated: bool = False) -> str:
 
 
 def shares(amounts: tuple[float, float, float]) -> tuple[str, str, str]:
-    """Three shares in whole per cent that add up to 100 (largest remainder)."""
+    """Three shares in whole per cent that add up to 100; easy as :func:`share` writes it."""
     total = sum(amounts)
     if total <= 0.0:
         return (NOTHING, NOTHING, NOTHING)
-    exact = [100.0 * amount / total for amount in amounts]
-    whole = [math.floor(value) for value in exact]
-    order = sorted(range(3), key=lambda k: whole[k] - exact[k])
-    for k in order[: 100 - sum(whole)]:
-        whole[k] += 1
-    return (f"{whole[0]} %", f"{whole[1]} %", f"{whole[2]} %")
+    easy = math.floor(100.0 * amounts[0] / total + 0.5)
+    middle = min(math.floor(100.0 * amounts[1] / total + 0.5), 100 - easy)
+    return (f"{easy} %", f"{middle} %", f"{100 - easy - middle} %")
 
 
 def short_day(day: date) -> str:

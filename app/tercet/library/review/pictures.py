@@ -97,12 +97,17 @@ class Curve:
 
 @dataclass(frozen=True)
 class CurvePicture:
-    """The intensity curve then (dashed) and now (filled); ``at`` are points of the scale."""
+    """The intensity curve then (dashed) and now (filled).
+
+    ``at`` is level speed as a share of LT1 speed, so that the boundaries lie at 1 and ``lt2``.
+    """
 
     at: tuple[float, ...]
+    lt2: float
     now: Curve
     then: Curve | None
-    bounds: tuple[str, str]  # the two boundaries in words, at 1 and 2 on the scale
+    bounds: tuple[str, str]  # the two boundaries in words
+    row: int  # of now, in the page's table
 
 
 @dataclass(frozen=True)
@@ -120,8 +125,6 @@ class BarPicture:
     """Rows of moderate time, longest first."""
 
     bars: tuple[Bar, ...]
-    unit: float  # an amount to give the scale by
-    unit_words: str
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.pictures import DotPicture, Dots
 from tercet.library.views import SeasonView
-from tercet.store import packing, queries
+from tercet.store import packing, queries, review_queries
 from tercet.store.database import Store
 
 #: A kind is shown across the season from this many sessions on.
@@ -46,11 +46,11 @@ class Set:
 def sets(store: Store, view: SeasonView) -> list[Set]:
     """The main sets of a season's running, oldest first."""
     out = []
+    kept = review_queries.repetitions(store)
     for session in view.sessions:
         if not session.repetitions or session.sport != "running":
             continue
-        row = queries.judgement(store, session.id)
-        found = json.loads(row["repetitions"]) if row is not None else []
+        found = json.loads(kept.get(session.id, "[]"))
         kind = session.repetitions.partition("\N{MULTIPLICATION SIGN} ")[2]
         if not kind or not found:
             continue

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
 from tercet.engine.scale import Floats, Shade
@@ -18,6 +18,8 @@ from tercet.ui.stairs import steps
 WIDTH, HEIGHT = 1366.0, 768.0
 ROLES = ("easy", "moderate", "hard")
 HALO = 6.0
+#: From a value along an axis to its place on the page.
+Along = Callable[[float], float]
 
 
 @dataclass(frozen=True)
@@ -208,7 +210,7 @@ class Board:
         self.painter.setBrush(self.look.color(color))
         self.painter.drawEllipse(QPointF(x, y), radius, radius)
 
-    def _strokes(self, shade: Shade, cut) -> None:  # type: ignore[no-untyped-def]
+    def _strokes(self, shade: Shade, cut: Callable[[float, bool], list[QLineF]]) -> None:
         if shade == Shade.EASY or (self.look.ink and shade == Shade.HARD):
             return
         slanted = shade == Shade.MODERATE

@@ -25,6 +25,12 @@ _FONTS: dict[str, tuple[int, int, str, bool]] = {
     "cell_bold": (15, 600, SANS, False),
 }
 LOOKS = {"light": "Light", "dark": "Dark", "ink": "Black ink"}
+#: Pages by name: what the user reads, and millimetres across and down.
+PAPERS: dict[str, tuple[str, float, float]] = {
+    "a4": ("A4 across", 297.0, 210.0),
+    "letter": ("Letter across", 279.4, 215.9),
+    "wide": ("16:9", 338.67, 190.5),
+}
 #: Without colour shades are told by grey, texture and height.
 _INK = {
     "pane": "raised",

@@ -9,7 +9,7 @@ from PySide6.QtCore import QRectF
 
 from tercet.engine.scale import Shade
 from tercet.library.review.pictures import BuildUpPart, BuildUpPicture
-from tercet.ui.review.board import Board
+from tercet.ui.review.board import Along, Board
 
 LEFT = 84.0
 STEPS = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
@@ -80,7 +80,7 @@ def _bottoms(part: BuildUpPart) -> list[float]:
     return [m + h for m, h in zip(part.moderate, part.hard, strict=True)]
 
 
-def _areas(board: Board, part: BuildUpPart, x_of, zero: float, per_hour: float) -> None:  # type: ignore[no-untyped-def]
+def _areas(board: Board, part: BuildUpPart, x_of: Along, zero: float, per_hour: float) -> None:
     if not part.days or not any(part.easy):
         return
     x = np.array([x_of(day) for day in part.days])
@@ -96,7 +96,7 @@ def _areas(board: Board, part: BuildUpPart, x_of, zero: float, per_hour: float) 
         board.line(x, middle, "pane", 1.6)
 
 
-def _target(board: Board, part: BuildUpPart, x_of, zero: float, per_hour: float) -> None:  # type: ignore[no-untyped-def]
+def _target(board: Board, part: BuildUpPart, x_of: Along, zero: float, per_hour: float) -> None:
     drawn = [k for k, value in enumerate(part.target) if value is not None]
     if len(drawn) < 2:
         return
@@ -108,7 +108,9 @@ def _target(board: Board, part: BuildUpPart, x_of, zero: float, per_hour: float)
     board.halo_line(x, wanted, DASHES)
 
 
-def _end_label(board: Board, part: BuildUpPart, x_of, y: float, row: int, plot: QRectF) -> None:  # type: ignore[no-untyped-def]
+def _end_label(
+    board: Board, part: BuildUpPart, x_of: Along, y: float, row: int, plot: QRectF
+) -> None:
     if not part.label or not part.days:
         return
     width = board.wide(part.label, "bold")

@@ -7,7 +7,7 @@ from PySide6.QtCore import QRectF
 
 from tercet.engine.scale import Shade
 from tercet.library.review.pictures import Bar, BarPicture, CurvePicture
-from tercet.ui.review.board import Board
+from tercet.ui.review.board import Along, Board
 
 DASHES = (10.0, 5.0)
 
@@ -26,14 +26,15 @@ def curve(board: Board, picture: CurvePicture, area: QRectF) -> None:
 
     x = np.array([x_of(value) for value in at])
     y = base - np.array(picture.now.density) * scale
-    for low, high, shade in ((-9.0, 1.0, Shade.EASY), (1.0, 2.0, Shade.MODERATE),
-                             (2.0, 99.0, Shade.HARD)):  # fmt: skip
+    lines = (-9.0, 1.0, picture.lt2, 99.0)
+    for shade in (Shade.EASY, Shade.MODERATE, Shade.HARD):
+        low, high = lines[shade], lines[shade + 1]
         inside = (at > low) & (at < high)
         part_at = np.concatenate(([max(low, at[0])], at[inside], [min(high, at[-1])]))
         part_x = np.array([x_of(value) for value in part_at])
         part_y = np.interp(part_at, at, y)
         board.area(part_x, np.full(len(part_x), base), part_y, shade)
-    for bound in (1.0, 2.0):
+    for bound in (1.0, picture.lt2):
         board.line((x_of(bound),) * 2, (area.top() + 30.0, base), "edge", 1.2)
         board.line((x_of(bound),) * 2, (float(np.interp(bound, at, y)), base), "pane", 1.6)
     board.line(x, y, "text", 2.2)
@@ -41,23 +42,25 @@ def curve(board: Board, picture: CurvePicture, area: QRectF) -> None:
     if picture.then is not None:
         board.halo_line(x, base - np.array(picture.then.density) * scale, DASHES)
     _under(board, picture, x_of, base, area)
-    _names(board, picture, x_of, base, scale, area)
+    _names(board, picture, area)
 
 
-def _under(board: Board, picture: CurvePicture, x_of, base: float, area: QRectF) -> None:  # type: ignore[no-untyped-def]
+def _under(board: Board, picture: CurvePicture, x_of: Along, base: float, area: QRectF) -> None:
     """Shares below each part, and the two boundaries in words."""
     low, high = picture.at[0], picture.at[-1]
-    middles = ((low + 1.0) / 2.0, 1.5, (2.0 + high) / 2.0)
+    middles = ((low + 1.0) / 2.0, (1.0 + picture.lt2) / 2.0, (picture.lt2 + high) / 2.0)
     names = ("Easy", "Moderate", "Hard")
     for middle, name, share in zip(middles, names, picture.now.shares, strict=True):
-        board.text(x_of(middle), base + 32.0, f"{name} {share}", "bold", align="center", row=0)
-    for bound, words in zip((1.0, 2.0), picture.bounds, strict=True):
+        board.text(
+            x_of(middle), base + 32.0, f"{name} {share}", "bold", align="center", row=picture.row
+        )
+    for bound, words in zip((1.0, picture.lt2), picture.bounds, strict=True):
         board.text(x_of(bound), base + 66.0, words, color="text_2", align="center")
     board.text(area.left(), base + 66.0, "slow jog", color="text_2")
     board.text(area.right(), base + 66.0, "flat out", color="text_2", align="right")
 
 
-def _names(board: Board, picture: CurvePicture, x_of, base, scale, area) -> None:  # type: ignore[no-untyped-def]
+def _names(board: Board, picture: CurvePicture, area: QRectF) -> None:
     """Names at the right with the line each is drawn by, and the earlier shares."""
     right, y = area.right(), area.top() + 28.0
     entries: list[tuple[str, tuple[float, float] | None]] = [(picture.now.name, None)]

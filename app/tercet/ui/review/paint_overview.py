@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF
 
-from tercet.library.review.pictures import SeasonLine, WeekBlock, Weeks
+from tercet.library.review.pictures import SeasonLine, WeekBlock, WeekRow, Weeks
 from tercet.ui.review.board import Board
 
 LINE_HEIGHTS = (56.0, 88.0, 120.0)
@@ -99,22 +99,24 @@ def weeks(board: Board, picture: Weeks, area: QRectF) -> None:
     for block in blocks:
         top = y
         for week in block.weeks:
-            _week(board, week.days, week.race, starts, y + row, row, per_hour)
+            _week(board, week, starts, y + row, row, per_hour)
             y += row
         last = _block_label(board, block, area.left(), top, y, last)
         _months(board, block, area.left() + gutter - 18.0, top, row)
         y += between * row
 
 
-def _week(board: Board, days, race, starts, base, row, per_hour) -> None:  # type: ignore[no-untyped-def]
+def _week(
+    board: Board, week: WeekRow, starts: list[float], base: float, row: float, per_hour: float
+) -> None:
     """One week's stairs on their line."""
     board.line((starts[0], starts[-1]), (base, base), "rule", 1.0)
     heights = tuple(height * row / 28.0 for height in ROW_HEIGHTS)
-    for k, sessions in enumerate(days):
+    for k, sessions in enumerate(week.days):
         x = starts[k]
         for seconds in sessions:
             x = board.stair(x, base - 0.5, per_hour, seconds, heights) + DOUBLE_GAP
-        if race[k]:
+        if week.race[k]:
             board.pennant(x + 3.0, base, row * 0.85)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QRectF
 
 from tercet.library.review.pictures import DotPicture, Level, LevelPicture, VolumePicture
-from tercet.ui.review.board import Board
+from tercet.ui.review.board import Along, Board
 from tercet.ui.review.paint_blocks import whole_marks
 
 LEFT = 124.0
@@ -103,7 +103,9 @@ def levels(board: Board, picture: LevelPicture, area: QRectF) -> None:
                 break
 
 
-def _level(board: Board, level: Level, right: float, x_of, y_of, plot: QRectF) -> None:  # type: ignore[no-untyped-def]
+def _level(
+    board: Board, level: Level, right: float, x_of: Along, y_of: Along, plot: QRectF
+) -> None:
     """One boundary: its steps joined upright, a pace over each, its name at the end."""
     if not level.steps:
         return

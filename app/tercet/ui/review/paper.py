@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Callable
 from threading import Event
 
 from pypdf import PdfWriter
@@ -16,22 +15,12 @@ from tercet.library.review.content import Page, Review
 from tercet.ui.review import frame
 from tercet.ui.review.board import Board
 from tercet.ui.review.frame import FOOT, SIDE, TOP, Foot
-from tercet.ui.review.looks import Look
+from tercet.ui.review.looks import PAPERS, Look
+from tercet.ui.review.writing import Progress, Stopped, title_of
 
 #: Dots an inch that the pages are laid out in; everything on them is vector.
 RESOLUTION = 144
-#: Pages by name: what the user reads, and millimetres across and down.
-PAPERS: dict[str, tuple[str, float, float]] = {
-    "a4": ("A4 across", 297.0, 210.0),
-    "letter": ("Letter across", 279.4, 215.9),
-    "wide": ("16:9", 338.67, 190.5),
-}
 ROW = 26.0
-Progress = Callable[[int, int], None]
-
-
-class Stopped(Exception):
-    """The user stopped it; nothing was written."""
 
 
 def pdf(
@@ -89,11 +78,6 @@ def pdf(
     painter.end()
     buffer.close()
     return _bookmarked(bytes(data.data()), title_of(review), marks, len(pages))
-
-
-def title_of(review: Review) -> str:
-    """Title of the file."""
-    return f"{review.name}, {review.runner}"
 
 
 def _check(stop: Event | None, painter: QPainter) -> None:

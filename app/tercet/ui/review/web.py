@@ -21,7 +21,7 @@ from tercet.ui.review import frame
 from tercet.ui.review.board import HEIGHT, WIDTH
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.looks import Look
-from tercet.ui.review.paper import Progress, Stopped, title_of
+from tercet.ui.review.writing import Progress, Stopped, title_of
 from tercet.ui.theme import SANS, SERIF
 
 #: Files of the fonts that pages use, with the family and slant they are told by.

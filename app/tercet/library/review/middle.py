@@ -1,0 +1,213 @@
+"""The intensity curve then and now, and where the middle came from."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from tercet.domain import DatedThresholds
+from tercet.engine import curve
+from tercet.engine.scale import Floats
+from tercet.library import reading
+from tercet.library.review import figures
+from tercet.library.review.content import Page, Table
+from tercet.library.review.overview import running, total
+from tercet.library.review.pictures import Bar, BarPicture, Curve, CurvePicture
+from tercet.library.views import BlockView, SeasonView
+from tercet.store import review_queries
+from tercet.store.database import Store
+
+#: A curve from less than this is not drawn. [s]
+CURVE_FROM_S = 3 * 3600.0
+CAUSES = {
+    "START": "Too fast from the start",
+    "LATE": "Crept up late",
+    "CLIMB": "Climbs",
+    "DRIFT": "Heart rate rose at steady pace",
+    "AROUND": "Around repetitions",
+    "MEANT": "Meant",
+}
+
+
+@dataclass(frozen=True)
+class Held:
+    """What judging kept of one run: seconds by intensity, and moderate seconds by cause."""
+
+    spread: Floats | None
+    causes: Mapping[str, float]
+
+
+def held(store: Store) -> dict[int, Held]:
+    """What judging kept of every run."""
+    out = {}
+    for row in review_queries.middles(store):
+        found = {
+            name: float(values[0]) for name, values in json.loads(row["causes"] or "{}").items()
+        }
+        if row["meant"]:
+            found = {"MEANT": sum(found.values())} if found else {}
+        spread = None
+        if row["spread"] is not None:
+            spread = np.frombuffer(row["spread"], dtype="<u4").astype(np.float64)
+        out[row["run_id"]] = Held(spread, found)
+    return out
+
+
+def intensity(
+    view: SeasonView,
+    kept: Mapping[int, Held],
+    entries: Sequence[DatedThresholds],
+    pair: tuple[str, str],
+    units: str,
+) -> Page:
+    """The curve of two blocks: the earlier dashed, the later filled."""
+    then, now = compared(view, pair)
+    blocks = [block for block in (then, now) if block is not None]
+    rows = tuple(
+        (block.name, figures.hours(sum(block.seconds[:3])), *_three_shares(block))
+        for block in view.blocks
+    )
+    table = Table(
+        ("block", "hours judged", "easy", "moderate", "hard"),
+        rows,
+        frozenset({0}),
+        tuple(tuple(session.id for session in running(block)) for block in view.blocks),
+    )
+    name = "Intensity curve"
+    curves = [_curve(block, kept, entries) for block in blocks]
+    if now is None or any(made is None for made in curves):
+        return Page(
+            "curve", name, name, "", None, table,
+            missing="A curve needs three hours of judged running in each block shown; the shares "
+            "stand in the table.",
+        )  # fmt: skip
+    drawn = [made for made in curves if made is not None]
+    entry = reading.in_force(entries, now.end)
+    pairs = list(zip(blocks, drawn, strict=True))
+    named = [
+        Curve(block.name, tuple(c.density.tolist()), _three_shares(block)) for block, c in pairs
+    ]
+    bounds = ("", "")
+    if entry is not None:
+        about = "about " if entry.estimated else ""
+        speeds = (entry.values.lt1_speed, entry.values.lt2_speed)
+        bounds = tuple(  # type: ignore[assignment]
+            "" if speed is None else about + figures.pace(speed, units) for speed in speeds
+        )
+    return Page(
+        "curve",
+        name,
+        _title(then, now),
+        "Time over intensity; both lines enclose the same area."
+        if then is not None
+        else f"Time over intensity in {now.name}.",
+        CurvePicture(
+            tuple(drawn[-1].at.tolist()),
+            drawn[-1].lt2,
+            named[-1],
+            named[0] if then is not None else None,
+            bounds,
+            view.blocks.index(now),
+        ),
+        table,
+    )
+
+
+def compared(view: SeasonView, pair: tuple[str, str]) -> tuple[BlockView | None, BlockView | None]:
+    """The two blocks to compare: those chosen, else the first and the last with enough running."""
+    by_day = {block.start.isoformat(): block for block in view.blocks}
+    if pair[0] in by_day and pair[1] in by_day and pair[0] != pair[1]:
+        return by_day[pair[0]], by_day[pair[1]]
+    enough = [block for block in view.blocks if sum(block.seconds[:3]) >= CURVE_FROM_S]
+    if not enough:
+        return None, view.blocks[-1] if view.blocks else None
+    return (enough[0] if len(enough) > 1 else None), enough[-1]
+
+
+def _three_shares(block: BlockView) -> tuple[str, str, str]:
+    easy, middle, hard = figures.shares((block.seconds[0], block.seconds[1], block.seconds[2]))
+    about = "about " if block.estimated else ""
+    return (about + easy, about + middle, about + hard)
+
+
+def _curve(
+    block: BlockView, kept: Mapping[int, Held], entries: Sequence[DatedThresholds]
+) -> curve.Curve | None:
+    parts = [kept[s.id].spread for s in running(block) if s.id in kept]
+    spreads = [part for part in parts if part is not None and len(part) == curve.BINS]
+    if not spreads or np.sum(spreads) < CURVE_FROM_S:
+        return None
+    entry = reading.in_force(entries, block.end)
+    ratio = curve.USUAL_RATIO
+    if entry is not None and entry.values.lt1_speed and entry.values.lt2_speed:
+        ratio = entry.values.lt2_speed / entry.values.lt1_speed
+    return curve.smooth(np.sum(spreads, axis=0), ratio)
+
+
+def _title(then: BlockView | None, now: BlockView) -> str:
+    after = _three_shares(now)[1]
+    if then is None:
+        return f"The middle took {after} of {now.name}"
+    before = _three_shares(then)[1]
+    if before == after:
+        return f"The middle stayed at {after}"
+    less = then.seconds[1] / sum(then.seconds[:3]) > now.seconds[1] / sum(now.seconds[:3])
+    return f"The middle {'shrank' if less else 'grew'} from {before} to {after}"
+
+
+def causes(view: SeasonView, kept: Mapping[int, Held]) -> Page:
+    """Moderate time by cause, most first; what was meant stands last."""
+    seconds: Counter[str] = Counter()
+    runs: dict[str, list[int]] = {}
+    for block in view.blocks:
+        for session in running(block):
+            for name, amount in kept[session.id].causes.items() if session.id in kept else ():
+                seconds[name] += amount  # type: ignore[assignment]
+                runs.setdefault(name, []).append(session.id)
+    order = [name for name, _ in seconds.most_common() if name != "MEANT" and name in CAUSES]
+    if "MEANT" in seconds:
+        order.append("MEANT")
+    whole = sum(seconds[name] for name in order)
+    bars, rows = [], []
+    for name in order:
+        amount = float(seconds[name])
+        words = figures.hours(amount)
+        count = figures.counted(len(runs[name]), "run")
+        bars.append(Bar(CAUSES[name], amount, f"{words} in {count}", name == "MEANT"))
+        rows.append((CAUSES[name], words, figures.share(amount / whole), str(len(runs[name]))))
+    line = "Moderate time by cause, hours and minutes. What was meant is no fault."
+    middle = total(view.blocks)[1]
+    return Page(
+        "middle",
+        "Where the middle came from",
+        _causes_title(order, seconds, whole),
+        line,
+        BarPicture(tuple(bars)),
+        Table(
+            ("cause", "time", "of the middle", "runs"),
+            tuple(rows),
+            frozenset({0}),
+            tuple(tuple(runs[name]) for name in order),
+        ),
+        missing=""
+        if order
+        else (
+            "The causes of these runs are not known yet; they come when the runs are judged again."
+            if middle >= 60.0
+            else "No moderate running in these blocks."
+        ),
+    )
+
+
+def _causes_title(order: Sequence[str], seconds: Mapping[str, float], whole: float) -> str:
+    if not order:
+        return "Where the middle came from"
+    most = max(order, key=lambda name: seconds[name])
+    share = figures.share(seconds[most] / whole)
+    if most == "MEANT":
+        return f"{share} of the middle was meant"
+    return f"{CAUSES[most]}: {share} of the middle"

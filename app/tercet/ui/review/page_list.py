@@ -1,0 +1,151 @@
+"""The pages of a review as a list: number, thumbnail, name; moved by Alt and arrows or by hand."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPixmap
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QListWidget,
+    QListWidgetItem,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+)
+
+from tercet.library.review.content import Page
+from tercet.ui import theme
+from tercet.ui.review.looks import Look
+from tercet.ui.review.page_view import thumbnail
+
+KEY = Qt.ItemDataRole.UserRole
+OUT = Qt.ItemDataRole.UserRole + 1
+THUMB = (96, 54)
+
+
+class _Row(QStyledItemDelegate):
+    """Draws a row: its number, the page in small, its name."""
+
+    def sizeHint(
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QSize:
+        look = theme.current()
+        lines = QFontMetrics(look.font("small_bold")).height() * 2 + look.px(22)
+        return QSize(look.px(200), max(THUMB[1] + look.px(16), lines))
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        look = theme.current()
+        rect: QRect = option.rect
+        state = option.state
+        out = bool(index.data(OUT))
+        painter.save()
+        if state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(rect, look.color("selected"))
+            edge = QRect(rect.left(), rect.top(), 3, rect.height())
+            painter.fillRect(edge, look.color("focus"))
+        painter.setFont(look.font("small"))
+        painter.setPen(look.color("text_2"))
+        number = QRect(rect.left() + 8, rect.top(), look.px(22), rect.height())
+        painter.drawText(number, Qt.AlignmentFlag.AlignVCenter, str(index.row() + 1))
+        picture = index.data(Qt.ItemDataRole.DecorationRole)
+        left, top = number.right() + 4, rect.top() + (rect.height() - THUMB[1]) // 2
+        if isinstance(picture, QPixmap):
+            painter.setOpacity(0.45 if out else 1.0)
+            painter.drawPixmap(left, top, picture)
+            painter.setOpacity(1.0)
+        painter.setPen(look.color("edge"))
+        painter.drawRect(left, top, THUMB[0] - 1, THUMB[1] - 1)
+        left += THUMB[0] + 8
+        room = QRect(left, rect.top() + 4, rect.right() - left - 4, rect.height() - 8)
+        painter.setPen(look.color("text_3" if out else "text"))
+        painter.setFont(look.font("small_bold"))
+        words = str(index.data(Qt.ItemDataRole.DisplayRole))
+        flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
+        painter.drawText(room, int(flags), f"{words}\nleft out" if out else words)
+        painter.restore()
+
+
+class PageList(QListWidget):
+    """Pages in their order; the one chosen is the current row."""
+
+    chosen = Signal(str)  # key
+    moved = Signal(str, int)  # key, rows down
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Pages of the review")
+        self.setItemDelegate(_Row(self))
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self._shown: tuple[Page, ...] = ()
+        self._look: Look | None = None
+        self._drawing = QTimer(self)
+        self._drawing.setSingleShot(True)
+        self._drawing.setInterval(0)
+        self._drawing.timeout.connect(self._draw_next)
+        self.currentRowChanged.connect(self._row_changed)
+        self.model().rowsMoved.connect(self._dragged)
+
+    def show_pages(self, pages: Sequence[Page], look: Look, key: str) -> None:
+        """Show pages and choose the one of this key."""
+        if (tuple(pages), look) == (self._shown, self._look):
+            return
+        before = {page.key: page for page in self._shown} if look == self._look else {}
+        kept = {
+            self.item(k).data(KEY): self.item(k).data(Qt.ItemDataRole.DecorationRole)
+            for k in range(self.count())
+        }
+        self._shown, self._look = tuple(pages), look
+        self.blockSignals(True)
+        self.clear()
+        for page in pages:
+            picture = kept.get(page.key) if before.get(page.key) == page else None
+            item = QListWidgetItem(page.name)
+            item.setData(KEY, page.key)
+            item.setData(OUT, page.hidden or page.empty)
+            item.setData(Qt.ItemDataRole.DecorationRole, picture)
+            out = ", left out" if page.hidden else ", nothing to show yet" if page.empty else ""
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{page.name}{out}: {page.title}")
+            self.addItem(item)
+        keys = [page.key for page in pages]
+        self.setCurrentRow(keys.index(key) if key in keys else 0)
+        self.blockSignals(False)
+        self._drawing.start()
+
+    def _draw_next(self) -> None:
+        """Draw one thumbnail that is missing; the page itself comes first."""
+        for row, page in enumerate(self._shown):
+            item = self.item(row)
+            if item is not None and item.data(Qt.ItemDataRole.DecorationRole) is None:
+                assert self._look is not None
+                drawn = thumbnail(page, self._look, *THUMB, self.devicePixelRatio())
+                item.setData(Qt.ItemDataRole.DecorationRole, drawn)
+                self._drawing.start()
+                return
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        step = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}.get(Qt.Key(event.key()))
+        if step is not None and event.modifiers() & Qt.KeyboardModifier.AltModifier:
+            item = self.currentItem()
+            if item is not None:
+                self.moved.emit(item.data(KEY), step)
+            return
+        super().keyPressEvent(event)
+
+    def _row_changed(self, row: int) -> None:
+        if 0 <= row < self.count():
+            self.chosen.emit(self.item(row).data(KEY))
+
+    def _dragged(self, _p: object, start: int, _e: int, _d: object, to: int) -> None:
+        key = self._shown[start].key
+        self._shown = ()  # the rows stand in another order now
+        self.moved.emit(key, to - start - (1 if to > start else 0))

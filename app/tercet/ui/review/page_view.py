@@ -1,0 +1,138 @@
+"""A review page on the screen: painted to the room there is, its numbers to be clicked."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from tercet.library.review.content import Page
+from tercet.ui import theme
+from tercet.ui.review import frame
+from tercet.ui.review.board import HEIGHT, WIDTH, Mark
+from tercet.ui.review.frame import Foot
+from tercet.ui.review.looks import Look
+
+
+class PageView(QWidget):
+    """Shows one page at 16:9 in the middle of its room, or over all of it.
+
+    ``row_asked`` gives the row of the table behind a number; ``words_asked`` asks to edit.
+    """
+
+    row_asked = Signal(int)
+    words_asked = Signal()
+
+    def __init__(self, *, fills: bool = False) -> None:
+        super().__init__()
+        self._fills = fills
+        self._page: Page | None = None
+        self._look = Look()
+        self._foot = Foot("", 1, 1)
+        self._marks: list[Mark] = []
+        self._drawn = QPixmap()
+        self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def show_page(self, page: Page | None, look: Look, foot: Foot) -> None:
+        """Show a page in a look, with its foot."""
+        self._page, self._look, self._foot = page, look, foot
+        if page is not None:
+            self.setAccessibleName(f"Page {foot.number}: {page.title}")
+            self.setAccessibleDescription(f"{page.line} {page.missing}".strip())
+        self._drawn = QPixmap()
+        self.update()
+
+    @property
+    def page(self) -> Page | None:
+        """The page in view."""
+        return self._page
+
+    @property
+    def marks(self) -> list[Mark]:
+        """The words of the page and where they stand."""
+        return self._marks
+
+    def room(self) -> QRectF:
+        """Where the page lies."""
+        whole = QRectF(self.rect())
+        if self._fills:
+            return whole
+        scale = min(whole.width() / WIDTH, whole.height() / HEIGHT)
+        size = (WIDTH * scale, HEIGHT * scale)
+        return QRectF((whole.width() - size[0]) / 2.0, 0.0, *size)
+
+    def row_at(self, place: QPointF) -> int | None:
+        """The row of the table behind the number at a place of the widget."""
+        inside = place - self.room().topLeft()
+        for mark in self._marks:
+            if mark.row is not None and mark.rect.adjusted(-8, -8, 8, 8).contains(inside):
+                return mark.row
+        return None
+
+    def sizeHint(self) -> QSize:
+        return QSize(640, 360)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(260, 146)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        room = self.room()
+        if self._fills:
+            painter.fillRect(self.rect(), self._look.color("pane"))
+        ratio = self.devicePixelRatio()
+        size = (room.size() * ratio).toSize()
+        if self._drawn.size() != size:
+            self._draw(size, ratio, room)
+        painter.drawPixmap(room.topLeft(), self._drawn)
+        if not self._fills:
+            painter.setPen(theme.current().color("edge"))
+            painter.drawRect(room.adjusted(0.5, 0.5, -0.5, -0.5))
+
+    def _draw(self, size: QSize, ratio: float, room: QRectF) -> None:
+        """Paint once for a size; turning to it again costs nothing."""
+        self._drawn = QPixmap(size)
+        self._drawn.setDevicePixelRatio(ratio)
+        self._drawn.fill(self._look.color("pane"))
+        if self._page is None:
+            return
+        painter = QPainter(self._drawn)
+        self._marks = frame.paint(
+            painter, self._page, self._look, room.width(), room.height(), self._foot
+        )
+        painter.end()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        hand = self.row_at(event.position()) is not None
+        shape = Qt.CursorShape.PointingHandCursor if hand else Qt.CursorShape.ArrowCursor
+        if self.cursor().shape() != Qt.CursorShape.BlankCursor:
+            self.setCursor(shape)
+        super().mouseMoveEvent(event)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        row = self.row_at(event.position())
+        if event.button() == Qt.MouseButton.LeftButton and row is not None:
+            self.row_asked.emit(row)
+        super().mouseReleaseEvent(event)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        if self.row_at(event.position()) is None:
+            self.words_asked.emit()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self._fills:
+            self.row_asked.emit(-1)
+        else:
+            super().keyPressEvent(event)
+
+
+def thumbnail(page: Page, look: Look, width: int, height: int, ratio: float) -> QPixmap:
+    """A page in small, without its foot's words to be read."""
+    made = QPixmap(round(width * ratio), round(height * ratio))
+    made.setDevicePixelRatio(ratio)
+    painter = QPainter(made)
+    frame.paint(painter, page, look, width, height, Foot("", 1, 1))
+    painter.end()
+    return made

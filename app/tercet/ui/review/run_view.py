@@ -1,0 +1,94 @@
+"""A run on the wall: the session's page, read from the store, with a way back to the review."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from tercet.library import season
+from tercet.library.season import SessionDetail
+from tercet.library.views import SeasonView, SessionView
+from tercet.ui.made_from import made_from_words
+from tercet.ui.page import Context
+from tercet.ui.session_page import SessionPage
+from tercet.ui.why import why
+
+
+class RunView(QWidget):
+    """Shows one of some runs; earlier and later go among them."""
+
+    back_asked = Signal()
+
+    def __init__(self, context: Context) -> None:
+        super().__init__()
+        self._context = context
+        self._view: SeasonView | None = None
+        self._held: list[SessionView] = []
+        self._id = 0
+        self.page = SessionPage()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 8, 0, 0)
+        column.addWidget(self.page)
+        self.setFocusProxy(self.page)
+        page, acts = self.page, context.acts
+        page.back_asked.connect(self.back_asked)
+        page.previous_asked.connect(lambda: self._step(-1))
+        page.next_asked.connect(lambda: self._step(1))
+        page.note_changed.connect(acts.set_note)
+        page.effort_changed.connect(acts.set_effort)
+        page.kind_changed.connect(acts.set_kind)
+
+    def open(self, view: SeasonView, held: Sequence[SessionView], run_id: int) -> None:
+        """Open a run of these."""
+        self._view, self._held, self._id = view, list(held), run_id
+        self._read()
+
+    def refresh(self, view: SeasonView) -> None:
+        """Show what holds after a change."""
+        self._view = view
+        by_id = {session.id: session for session in view.sessions}
+        self._held = [by_id[item.id] for item in self._held if item.id in by_id]
+        if any(item.id == self._id for item in self._held):
+            self._read()
+
+    def save_now(self) -> None:
+        """Keep a note that is being typed."""
+        self.page.save_now()
+
+    def _step(self, by: int) -> None:
+        ids = [item.id for item in self._held]
+        if self._id in ids:
+            self._id = ids[min(max(ids.index(self._id) + by, 0), len(ids) - 1)]
+            self._read()
+
+    def _read(self) -> None:
+        wanted = self._id
+        future = self._context.library.submit(season.session_detail, wanted)
+        self._context.answers.when(future, lambda detail: self._show(wanted, detail))
+
+    def _show(self, run_id: int, detail: SessionDetail | None) -> None:
+        session = next((item for item in self._held if item.id == run_id), None)
+        if run_id != self._id or detail is None or session is None or self._view is None:
+            return
+        block, week = _place(self._view, session)
+        self.page.show_session(
+            session,
+            detail.trace,
+            block_name=block,
+            week_number=week,
+            made_from=made_from_words(session, detail),
+            mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
+            has_previous=self._held[0].id != run_id,
+            has_next=self._held[-1].id != run_id,
+            why=lambda second: why(detail, second),
+        )
+
+
+def _place(view: SeasonView, session: SessionView) -> tuple[str, int]:
+    for block in view.blocks:
+        for number, week in enumerate(block.weeks, 1):
+            if any(held.id == session.id for day in week.days for held in day):
+                return block.name, number
+    return "", 0

@@ -1,0 +1,219 @@
+"""The review in the window, as hands use it: retitled, moved, left out, presented, saved."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QEvent, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from tercet.library.library import Library
+from tercet.library.review import choices
+from tercet.ui.review.organiser import Organiser
+from tercet.ui.review.presenter import Presenter
+from tercet.ui.window import MainWindow
+
+
+@pytest.fixture
+def library(tmp_path: Path, reviewed_store: Path) -> Iterator[Library]:
+    shutil.copytree(reviewed_store, tmp_path / "store")
+    made = Library(tmp_path / "store")
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def organiser(qtbot, open_window: Callable[[], MainWindow]) -> Organiser:
+    window = open_window()
+    window.show_view("review")
+    page = window.further.current
+    assert isinstance(page, Organiser)
+    qtbot.waitUntil(lambda: page.review is not None, timeout=10_000)
+    return page
+
+
+def keys(page: Organiser) -> list[str]:
+    assert page.review is not None
+    return [content.key for content in page.review.pages]
+
+
+def shown(page: Organiser) -> list[str]:
+    assert page.review is not None
+    return [content.key for content in page.review.shown]
+
+
+def test_a_page_is_retitled_and_undo_takes_it_back(
+    qtbot, organiser: Organiser, library: Library
+) -> None:
+    organiser.choose_in_list("blocks")
+    page = organiser.current()
+    assert page is not None
+    before = page.title
+    organiser.pane.title.setFocus()
+    organiser.pane.title.selectAll()
+    QTest.keyClicks(organiser.pane.title, "Specific ran hard")
+    qtbot.waitUntil(lambda: organiser.current().title == "Specific ran hard", timeout=5_000)
+    assert "Specific ran hard" in organiser.page.accessibleName()
+    organiser.page.setFocus()
+    organiser.context.acts.undo()
+    qtbot.waitUntil(lambda: organiser.current().title == before, timeout=5_000)
+
+
+def test_notes_last_and_stand_on_no_page(qtbot, organiser: Organiser, library: Library) -> None:
+    organiser.notes.setPlainText("Start with the hills")
+    organiser.close_quietly()
+    scope = organiser.review.scope
+    qtbot.waitUntil(
+        lambda: library.call(choices.read, scope).notes == {"line": "Start with the hills"},
+        timeout=5_000,
+    )
+    assert all("hills" not in mark.words for mark in organiser.page.marks)
+
+
+def test_alt_and_arrow_move_a_page_and_a_click_leaves_it_out(qtbot, organiser: Organiser) -> None:
+    before = keys(organiser)
+    organiser.choose_in_list("volume")
+    QTest.keyClick(organiser.list, Qt.Key.Key_Up, Qt.KeyboardModifier.AltModifier)
+    qtbot.waitUntil(lambda: keys(organiser) != before, timeout=5_000)
+    assert keys(organiser).index("volume") == before.index("volume") - 1
+    organiser.pane.out.click()
+    qtbot.waitUntil(lambda: "volume" not in shown(organiser), timeout=5_000)
+    assert "volume" in keys(organiser)
+
+
+def test_a_number_leads_to_its_runs(qtbot, organiser: Organiser) -> None:
+    organiser.choose_in_list("blocks")
+    qtbot.waitUntil(lambda: any(mark.row == 0 for mark in organiser.page.marks), timeout=5_000)
+    mark = next(mark for mark in organiser.page.marks if mark.row == 0)
+    place = organiser.page.room().topLeft() + mark.rect.center()
+    asked: list[int] = []
+    organiser.session_asked.connect(asked.append)
+    QTest.mouseClick(organiser.page, Qt.MouseButton.LeftButton, pos=place.toPoint())
+    dialog = next(child for child in organiser.children() if type(child).__name__ == "Behind")
+    assert dialog.list.count() > 1
+    QTest.keyClick(dialog.list, Qt.Key.Key_Return)
+    assert asked
+
+
+def test_the_coachs_lines_are_told_from_the_programs(qtbot, organiser: Organiser) -> None:
+    organiser.choose_in_list("next")
+    assert organiser.pane.lines.isVisible()
+    assert not organiser.current().picture.own
+    organiser.pane.lines.setPlainText("Easy to the wedding\nStrides twice a week\n")
+    organiser.pane.lines.save()
+    qtbot.waitUntil(lambda: organiser.current().picture.own, timeout=5_000)
+    assert organiser.current().picture.lines == ("Easy to the wedding", "Strides twice a week")
+
+
+def test_presenting_by_keys(qtbot, organiser: Organiser) -> None:
+    organiser.choose_in_list("weeks")
+    QTest.keyClick(organiser, Qt.Key.Key_F5)
+    show = organiser.show_
+    assert show.running
+    wall = show.wall
+    assert wall is not None
+    assert show.presenter is None  # one screen: no notes anywhere
+    assert show.page.key == "weeks"
+    for key, place in (
+        (Qt.Key.Key_Right, 2),
+        (Qt.Key.Key_Space, 3),
+        (Qt.Key.Key_PageUp, 2),
+        (Qt.Key.Key_End, len(shown(organiser)) - 1),
+        (Qt.Key.Key_Right, len(shown(organiser)) - 1),
+        (Qt.Key.Key_Home, 0),
+        (Qt.Key.Key_Left, 0),
+    ):
+        QTest.keyClick(wall, key)
+        assert show.page.key == shown(organiser)[place]
+    QTest.keyClicks(wall, "3")
+    QTest.keyClick(wall, Qt.Key.Key_Return)
+    assert show.page.key == shown(organiser)[2]
+    QTest.keyClick(wall, Qt.Key.Key_B)
+    assert wall.blank
+    QTest.keyClick(wall, Qt.Key.Key_Right)
+    assert not wall.blank
+    assert show.page.key == shown(organiser)[2]
+    QTest.keyClick(wall, Qt.Key.Key_Escape)
+    assert not show.running
+    assert organiser.current().key == shown(organiser)[2]
+
+
+def test_into_a_run_and_back_to_the_same_page(qtbot, organiser: Organiser) -> None:
+    organiser.choose_in_list("blocks")
+    organiser.present()
+    show = organiser.show_
+    wall = show.wall
+    QTest.keyClick(wall, Qt.Key.Key_O)
+    qtbot.waitUntil(lambda: show.run is not None and show.run.page.session is not None)
+    assert wall.on_run
+    show.run.page.effort_changed.emit(show.run.page.session.id, 4)
+    qtbot.waitUntil(lambda: show.run.page.session.effort == 4, timeout=10_000)
+    QTest.keyClick(show.run.page, Qt.Key.Key_Escape)
+    assert not wall.on_run
+    assert show.page.key == "blocks"
+    show.end()
+
+
+def test_the_pointer_hides(qtbot, organiser: Organiser) -> None:
+    organiser.present()
+    view = organiser.show_.wall.view
+    qtbot.waitUntil(lambda: view.cursor().shape() == Qt.CursorShape.BlankCursor, timeout=4_000)
+    moved = QMouseEvent(
+        QEvent.Type.MouseMove,
+        QPointF(50.0, 60.0),
+        view.mapToGlobal(QPointF(50.0, 60.0)),
+        Qt.MouseButton.NoButton,
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    QApplication.sendEvent(view, moved)
+    assert view.cursor().shape() != Qt.CursorShape.BlankCursor
+    organiser.show_.end()
+
+
+def test_the_presenters_screen(qtbot, organiser: Organiser) -> None:
+    made = Presenter()
+    qtbot.addWidget(made)
+    made.resize(1280, 720)
+    made.show_page(organiser.review, 2, organiser.look, 1)
+    made.show()
+    assert made.table.rowCount() == len(organiser.review.shown[2].table.rows)
+    turned: list[int] = []
+    made.turned.connect(turned.append)
+    QTest.keyClick(made, Qt.Key.Key_Right)
+    assert turned == [1]
+
+
+def test_files_are_whole_or_absent(qtbot, organiser: Organiser, tmp_path: Path) -> None:
+    saving, review = organiser.saving, organiser.review
+    target = tmp_path / "review.pdf"
+    with qtbot.waitSignal(saving.ended, timeout=20_000):
+        saving.pdf(review, False, "a4", target)
+    assert target.read_bytes().startswith(b"%PDF")
+    kept = target.read_bytes()
+    with qtbot.waitSignal(saving.ended, timeout=20_000) as told:
+        saving.pdf(review, True, "a4", target)
+        saving.stop()
+    if "Stopped" in told.args[0]:
+        assert target.read_bytes() == kept
+    for name in ("page.png", "page.svg"):
+        with qtbot.waitSignal(saving.ended, timeout=20_000):
+            saving.picture(review, review.shown[0], organiser.look, tmp_path / name)
+        assert (tmp_path / name).stat().st_size > 1_000
+    with qtbot.waitSignal(saving.ended, timeout=20_000):
+        saving.csv(review, tmp_path / "tables")
+    assert len(list((tmp_path / "tables").iterdir())) == len(review.shown)
+    with qtbot.waitSignal(saving.ended, timeout=20_000) as told:
+        saving.pdf(review, False, "a4", tmp_path / "not there" / "review.pdf")
+    assert told.args[0].startswith("Not saved")
+    assert not list(tmp_path.rglob("*.part"))
+
+
+def test_the_room_sees_a_click_on_a_number(organiser: Organiser) -> None:
+    view = organiser.page
+    assert view.row_at(QPointF(-5.0, -5.0)) is None
