@@ -51,7 +51,7 @@ def texts(widget: QWidget) -> list[str]:
 
 def show(page: SessionPage, **changes: Any) -> tuple[SessionView, SessionTrace]:
     session, trace = invented.hill_session()
-    session = replace(session, **changes)
+    session = session._replace(**changes)
     page.show_session(session, trace, **WORDS)
     return session, trace
 

@@ -2,8 +2,17 @@
 
 from __future__ import annotations
 
+import sqlite3
 import subprocess
 import sys
+from datetime import date
+
+import pytest
+
+from tercet.library import operations
+from tercet.library.library import Library
+from tercet.ui import glance
+from tercet.ui.window import MainWindow
 
 HEAVY = ("numpy", "pandas", "pyqtgraph", "multiprocessing", "fitdecode", "lark")
 
@@ -15,3 +24,78 @@ def test_the_window_and_the_store_load_nothing_heavy() -> None:
     )
     done = subprocess.run([sys.executable, "-c", asked], check=True, capture_output=True, text=True)
     assert done.stdout.strip() == "[]"
+
+
+@pytest.fixture
+def seen(qtbot, open_window, library, some_logs) -> Library:
+    """A library whose season was in a window that is closed again."""
+    library.take_in([some_logs])
+    window = open_window()
+    window.season_page.sheet.select_session(window.view.sessions[1].id)
+    window.close()
+    return library
+
+
+def test_the_first_picture_is_the_sheet_as_it_was_left(qtbot, seen) -> None:
+    kept = glance.read(seen.folder, date(2026, 7, 1))
+    assert kept is not None and kept.season.today == date(2026, 7, 1)
+    window = MainWindow(seen)
+    qtbot.addWidget(window)
+    shown = []
+    sheet = window.season_page.sheet
+
+    def first() -> None:
+        # Before anything was loaded or read:
+        assert not window.season_page.loaded and window.view is None
+        shown.append((sheet.selected_session(), sheet.verticalScrollBar().value()))
+        shown.append([sheet.columnWidth(k) for k in range(8)])
+
+    window.sheet_shown.connect(first)
+    with qtbot.waitSignal(window.season_shown, timeout=20_000):
+        window.show()
+    assert shown[0] == (window.view.sessions[1].id, sheet.verticalScrollBar().value())
+    assert shown[1] == [sheet.columnWidth(k) for k in range(8)]
+    part = {session.id: session for session in kept.season.sessions}
+    assert part == {session.id: session for session in window.view.sessions}
+    window.close()
+
+
+def test_after_any_change_of_the_store_the_glance_is_not_believed(seen) -> None:
+    run = seen.call(lambda store: store.rows("SELECT id FROM run"))[0]["id"]
+    seen.call(operations.set_note, run, "hot")
+    assert glance.read(seen.folder, date.today()) is None
+
+
+@pytest.mark.parametrize("text", ["", "{", '{"stamp":"x"}', "[]", "\x00"])
+def test_a_damaged_glance_is_left_aside(seen, text) -> None:
+    (seen.folder / glance.NAME).write_text(text, "utf-8")
+    assert glance.read(seen.folder, date.today()) is None
+
+
+def test_a_glance_cut_anywhere_is_left_aside(seen) -> None:
+    place = seen.folder / glance.NAME
+    whole = place.read_text("utf-8")
+    assert glance.read(seen.folder, date.today()) is not None
+    for at in range(0, len(whole), max(1, len(whole) // 50)):
+        place.write_text(whole[:at], "utf-8")
+        assert glance.read(seen.folder, date.today()) is None
+
+
+def test_a_large_store_is_opened_without_reading_all_of_it(tmp_path) -> None:
+    from tercet.store import database
+    from tercet.store.database import Store
+
+    Store(tmp_path).close()
+    db = sqlite3.connect(tmp_path / "tercet.db")
+    db.executemany(
+        "INSERT INTO stream VALUES (?, 0, 'speed', zeroblob(3000))",
+        [(f"{k:064x}",) for k in range(3000)],
+    )
+    db.commit()
+    db.close()
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(database, "CHECKED_S", 0.0)
+        store = Store(tmp_path)  # as if it took too long
+    store.purge()  # no file is known by these contents
+    assert store.rows("SELECT COUNT(*) AS n FROM stream")[0]["n"] == 0
+    store.close()

@@ -11,12 +11,10 @@ from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
-from tercet.domain import Changes, DatedThresholds
-from tercet.library import operations
-from tercet.store import queries
 from tercet.store.database import Row, Store
 
 if TYPE_CHECKING:
+    from tercet.domain import Changes, DatedThresholds
     from tercet.engine import estimate
     from tercet.engine.corrections import Correction
     from tercet.engine.fingerprint import Fingerprint
@@ -99,6 +97,7 @@ class Library:
         from tercet.engine import judging
         from tercet.library import importing, intake, naming
         from tercet.library.sources import find_files
+        from tercet.store import queries
 
         stop = stop or Event()
         token, named = token or object(), step
@@ -134,6 +133,9 @@ class Library:
         return report
 
     def _estimate_if_needed(self, token: object, progress: Callable[[Progress], None]) -> Changes:
+        from tercet.domain import Changes
+        from tercet.store import queries
+
         entries, ids = self.call(lambda store: (queries.thresholds(store), queries.run_ids(store)))
         if entries or not ids:
             return Changes()
@@ -149,7 +151,9 @@ class Library:
         self, *, maximum: float | None = None, race: estimate.Estimate | None = None
     ) -> DatedThresholds | None:
         """Estimate thresholds from all runs and what else is known; in force from the first run."""
+        from tercet.domain import DatedThresholds
         from tercet.engine import estimate
+        from tercet.store import queries
 
         texts, first = self.call(
             lambda store: (queries.fingerprints(store), queries.first_day(store))
@@ -169,6 +173,8 @@ class Library:
         stop: Event | None = None,
     ) -> Preview:
         """Judge all running by other thresholds without changing anything. Blocks."""
+        from tercet.store import queries
+
         ordered = sorted(entries, key=lambda entry: entry.start)
         numbered = [replace(entry, id=k) for k, entry in enumerate(ordered)]
         judgements = self._judge(numbered, progress, stop or Event())
@@ -187,6 +193,8 @@ class Library:
 
     def use(self, preview: Preview, step: str, token: object = None) -> Changes:
         """Apply what was previewed, as one undo step."""
+        from tercet.library import operations
+
         return self.call(
             operations.set_thresholds,
             preview.entries,
@@ -204,6 +212,10 @@ class Library:
         step: str = "Judge all runs again",
     ) -> Changes:
         """Judge every stored run by the stored thresholds. Blocks."""
+        from tercet.domain import Changes
+        from tercet.library import operations
+        from tercet.store import queries
+
         entries = self.call(queries.thresholds)
         rows = self._judge(entries, progress, stop or Event())
         return (
@@ -218,6 +230,7 @@ class Library:
     ) -> dict[int, Row]:
         from tercet.library import importing, reading
         from tercet.library.written import said_by
+        from tercet.store import queries
 
         ids = self.call(queries.run_ids)
         workers: importing.Workers = (
@@ -262,6 +275,7 @@ def fingerprint_of(text: str) -> Fingerprint:
 
 
 def _stored(store: Store, run_id: int) -> tuple[Row, dict[str, bytes], tuple[Correction, ...]]:
+    from tercet.store import queries
     from tercet.store.correction_queries import corrections
 
     row = queries.run(store, run_id)

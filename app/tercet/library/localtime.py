@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, timedelta
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from zoneinfo import ZoneInfo
 
 _EPOCH = datetime(1970, 1, 1)
 
@@ -12,6 +15,8 @@ def zone_named(name: str) -> ZoneInfo | None:
     """A time zone by its IANA name; None for an empty or unknown name (then the computer's)."""
     if not name:
         return None
+    from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
     try:
         return ZoneInfo(name)
     except (ZoneInfoNotFoundError, ValueError, OSError):

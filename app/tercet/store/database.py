@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+import time
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -15,6 +16,8 @@ from tercet.store.originals import Originals
 from tercet.store.schema import KEYS, MIGRATIONS
 
 Row = dict[str, Any]
+#: A store that takes longer to check is opened with the rest unchecked. [s]
+CHECKED_S = 0.02
 #: Undo goes back this many steps.
 STEPS_KEPT = 30
 
@@ -108,8 +111,7 @@ class Store:
             self._db.execute("PRAGMA journal_mode = DELETE")
             self._db.execute("PRAGMA synchronous = FULL")
             self._db.execute("PRAGMA busy_timeout = 2000")
-            if self._db.execute("PRAGMA quick_check").fetchone()[0] != "ok":
-                raise sqlite3.DatabaseError("quick check failed")
+            self._check_quickly()
             self._migrate(path)
             self.originals = Originals(folder / "originals")
         except sqlite3.OperationalError as error:
@@ -129,6 +131,19 @@ class Store:
         except StoreError:
             self._db.close()
             raise
+
+    def _check_quickly(self) -> None:
+        """Look for damage as long as a start can wait; the pages left tell when they are read."""
+        until = time.monotonic() + CHECKED_S
+        self._db.set_progress_handler(lambda: time.monotonic() > until, 2000)
+        try:
+            if self._db.execute("PRAGMA quick_check").fetchone()[0] != "ok":
+                raise sqlite3.DatabaseError("quick check failed")
+        except sqlite3.OperationalError as error:
+            if "interrupted" not in str(error):
+                raise
+        finally:
+            self._db.set_progress_handler(None, 0)
 
     def _version(self) -> int:
         return int(self._db.execute("PRAGMA user_version").fetchone()[0])
@@ -269,7 +284,11 @@ class Store:
         gone = [
             row["sha256"]
             for row in self.rows(
-                "SELECT DISTINCT sha256 FROM stream WHERE sha256 NOT IN (SELECT sha256 FROM file)"
+                # From one content to the next by the key, past the data between.
+                "WITH RECURSIVE kept (sha256) AS (SELECT MIN(sha256) FROM stream UNION ALL "
+                "SELECT (SELECT MIN(sha256) FROM stream WHERE sha256 > kept.sha256) FROM kept "
+                "WHERE kept.sha256 IS NOT NULL) SELECT sha256 FROM kept "
+                "WHERE sha256 IS NOT NULL AND sha256 NOT IN (SELECT sha256 FROM file)"
             )
         ]
         self.originals.remove(gone)

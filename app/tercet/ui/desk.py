@@ -7,10 +7,10 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction
 
-from tercet.library import roster
 from tercet.library.library import Library
 from tercet.store.errors import StoreError
 from tercet.ui import window
+from tercet.ui.look import look_of
 
 #: What goes along from one runner's window to the next.
 CARRIED = ("look", "text", "texture")
@@ -24,8 +24,8 @@ class Desk(QObject):
         self._demo = demo
         self._first = library
         self.library = library
+        look_of(library.folder).apply()
         self.main = self._window(library)
-        self.main.look.apply()
 
     def _window(self, library: Library) -> window.MainWindow:
         made = window.MainWindow(library, demo=self._demo and library is self._first)
@@ -41,6 +41,8 @@ class Desk(QObject):
         return made
 
     def _list_runners(self) -> None:
+        from tercet.library import roster
+
         menu = self.main.bar.runner_menu
         for action in self._listed:
             menu.removeAction(action)
@@ -56,6 +58,8 @@ class Desk(QObject):
 
     def next_runner(self) -> None:
         """Go to the runner after this one, by name."""
+        from tercet.library import roster
+
         folders = [r.folder for r in roster.runners(self.library.folder) if not r.problem]
         if len(folders) > 1 and self.library.folder in folders:
             self.go_to(folders[(folders.index(self.library.folder) + 1) % len(folders)])

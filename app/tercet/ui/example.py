@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import subprocess
 import sys
 
 
 def start() -> None:
     """Start the program once more, on the example; it outlives this window."""
+    import subprocess
+
     subprocess.Popen([sys.executable, "-m", "tercet", "--demo"], start_new_session=True)

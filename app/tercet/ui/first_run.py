@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
-from tercet.domain import DatedThresholds
 from tercet.ui import words
 from tercet.ui.flow import FlowLayout
 from tercet.ui.widgets import Label, button
+
+if TYPE_CHECKING:
+    from tercet.domain import DatedThresholds
 
 
 def about_lines(entry: DatedThresholds, units: words.Units = "km") -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
@@ -10,6 +12,16 @@ from tercet.ui import theme
 LOOKS = {"system": "Follow the system", "light": "Light", "dark": "Dark"}
 SIZES = (100, 115, 130, 150, 175, 200)
 TEXTURES = ("quiet", "strong", "off")
+
+
+def settings_of(folder: Path) -> QSettings:
+    """What is kept with the window, beside the store."""
+    return QSettings(str(folder / "window.ini"), QSettings.Format.IniFormat)
+
+
+def look_of(folder: Path) -> Look:
+    """The look kept beside a store."""
+    return Look(settings_of(folder))
 
 
 class Look:

@@ -2,22 +2,26 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QByteArray, QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
-from tercet.domain import DatedThresholds
-from tercet.library import season as seasons
-from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView
 from tercet.ui import theme, words
-from tercet.ui.buildup_pane import BuildUpPane
 from tercet.ui.first_run import ThresholdStrip
-from tercet.ui.recordings_pane import RecordingsPane
-from tercet.ui.session_card import SessionCard
+from tercet.ui.glance import Glance
 from tercet.ui.sheet import SeasonSheet
 from tercet.ui.stairs import KeyStrip
 from tercet.ui.widgets import Pane, Rule
+
+if TYPE_CHECKING:
+    from tercet.domain import DatedThresholds
+    from tercet.library.season import SessionDetail
+    from tercet.ui.buildup_pane import BuildUpPane
+    from tercet.ui.recordings_pane import RecordingsPane
+    from tercet.ui.session_card import SessionCard
 
 #: Window width over text size under which the right side goes below the sheet, and under
 #: which the session card folds to its heading line.
@@ -37,7 +41,10 @@ REST_MS = 90
 
 
 class SeasonPage(QWidget):
-    """Puts the sheet beside the build-up, or beside the recordings pane."""
+    """Puts the sheet beside the build-up, or beside the recordings pane.
+
+    The sheet is there at once, with empty panes beside it; :meth:`load` fills them.
+    """
 
     session_asked = Signal(int)
     trace_wanted = Signal(int)
@@ -55,14 +62,36 @@ class SeasonPage(QWidget):
         outer.addWidget(self.splitter)
         self.strip, self.strip_rule = ThresholdStrip(), Rule()
         self.sheet, self.key = SeasonSheet(), KeyStrip()
-        self.build_up, self.card = BuildUpPane(), SessionCard()
-        self.recordings = RecordingsPane()
+        self.build_up: BuildUpPane
+        self.card: SessionCard
+        self.recordings: RecordingsPane
         self.left, self.right = Pane(), QStackedWidget()
+        self.loaded = False
         self._arrange()
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
         self._rest.timeout.connect(self._want_trace)
+        theme.changed.connect(self._fold)
+        self._fold()
+
+    def load(self) -> None:
+        """Fill the right side, with what needs the plotting library."""
+        from tercet.ui.buildup_pane import BuildUpPane
+        from tercet.ui.recordings_pane import RecordingsPane
+        from tercet.ui.session_card import SessionCard
+
+        self.build_up, self.card = BuildUpPane(), SessionCard()
+        self.recordings = RecordingsPane()
+        for place, part in enumerate((self.build_up, self.card)):
+            waiting = self._waiting[place]
+            self._chart_column.replaceWidget(waiting, part)
+            waiting.deleteLater()
+            part.show()
+        self._chart_column.setStretch(0, 3)
+        self._chart_column.setStretch(1, 2)
+        self.right.addWidget(self.recordings)
+        self.loaded = True
         self.sheet.session_activated.connect(self.session_asked)
         self.card.open_asked.connect(self.session_asked)
         self.sheet.session_selected.connect(self._selected)
@@ -70,7 +99,6 @@ class SeasonPage(QWidget):
         self.build_up.week_pointed.connect(self.sheet.mark_week)
         self.build_up.folded.connect(self._fold)
         self.charts.installEventFilter(self)
-        theme.changed.connect(self._fold)
         self._fold()
 
     def _arrange(self) -> None:
@@ -83,13 +111,13 @@ class SeasonPage(QWidget):
         column.addWidget(self.sheet, 1)
         column.addWidget(self.key)
         self.charts = QWidget()
-        chart_column = QVBoxLayout(self.charts)
-        chart_column.setContentsMargins(0, 0, 0, 0)
-        chart_column.setSpacing(10)
-        chart_column.addWidget(self.build_up, 3)
-        chart_column.addWidget(self.card, 2)
+        self._chart_column = QVBoxLayout(self.charts)
+        self._chart_column.setContentsMargins(0, 0, 0, 0)
+        self._chart_column.setSpacing(10)
+        self._waiting = (Pane(), Pane())
+        for waiting, stretch in zip(self._waiting, (3, 2), strict=True):
+            self._chart_column.addWidget(waiting, stretch)
         self.right.addWidget(self.charts)
-        self.right.addWidget(self.recordings)
         self.splitter.addWidget(self.left)
         self.splitter.addWidget(self.right)
         self.splitter.setStretchFactor(0, 58)
@@ -99,7 +127,7 @@ class SeasonPage(QWidget):
     @property
     def recordings_shown(self) -> bool:
         """Whether the recordings pane is in front."""
-        return self.right.currentWidget() is self.recordings
+        return self.loaded and self.right.currentWidget() is self.recordings
 
     @property
     def stacked(self) -> bool:
@@ -120,14 +148,24 @@ class SeasonPage(QWidget):
         self._fold()
 
     def set_season(self, view: SeasonView, units: words.Units = "km") -> None:
-        """Show a season."""
+        """Show a season, as far as the page is loaded."""
+        if view is not self._view:
+            self.sheet.set_season(view)
+            self.key.set_present(**self.sheet.key_needs())
         self._view, self._units = view, units
-        self.sheet.set_season(view)
-        self.key.set_present(**self.sheet.key_needs())
+        if not self.loaded:
+            return
+        from tercet.library import season as seasons
+
         self.build_up.show_build_up(
             seasons.build_up(view), seasons.build_up(view, "metres"), view.today, view.races
         )
         self._selected(self.sheet.selected_session() or -1)
+
+    def show_glance(self, glance: Glance) -> None:
+        """Show the part of the season last in view, until the whole was read."""
+        self.sheet.show_glance(glance)
+        self.key.set_present(**self.sheet.key_needs())
 
     def show_trace(self, session_id: int, detail: SessionDetail | None) -> None:
         """Draw a session's trace on its card, if it is still the chosen one."""
@@ -174,6 +212,8 @@ class SeasonPage(QWidget):
             self.splitter.setSizes([620, 380] if stacked else [580, 420])
         self.left.setMinimumWidth(0 if stacked else look.px(LEFT - 80))
         self.right.setMinimumWidth(0 if stacked else look.px(RIGHT - 40))
+        if not self.loaded:
+            return
         self.build_up.fold(stacked)
         # Below one another there may be no room for both.
         chart = stacked and not self.build_up.short

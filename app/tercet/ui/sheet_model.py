@@ -23,10 +23,10 @@ class SheetModel(QAbstractTableModel):
         super().__init__()
         self.sheet: Sheet | None = None
 
-    def set_season(self, season: SeasonView) -> None:
+    def set_season(self, season: SeasonView, cap_s: float | None = None) -> None:
         """Show another season, or the same one after a change."""
         self.beginResetModel()
-        self.sheet = sheet_rows.build(season)
+        self.sheet = sheet_rows.build(season, cap_s)
         self.endResetModel()
 
     def rows(self) -> tuple[Row, ...]:

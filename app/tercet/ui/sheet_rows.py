@@ -71,8 +71,8 @@ def session_length(session: SessionView) -> float:
     return session.running_s if session.sport == "running" else session.moving_s
 
 
-def build(season: SeasonView) -> Sheet:
-    """Lay a season out in rows."""
+def build(season: SeasonView, cap_s: float | None = None) -> Sheet:
+    """Lay a season out in rows; ``cap_s`` is given where only a part of the season is known."""
     races: dict[date, list[str]] = defaultdict(list)
     for race in season.races:
         races[race.day].append(race.name)
@@ -115,6 +115,8 @@ def build(season: SeasonView) -> Sheet:
     # Cutting a bar that is hardly longer costs more room for its words than it saves.
     if days and max(days) <= WORTH_CUTTING * cap:
         cap = max(days)
+    if cap_s is not None:
+        cap = cap_s
     every = season.sessions
     return Sheet(
         tuple(rows),

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QWidget
 
-from tercet.domain import Block, Changes, Race
 from tercet.library import operations
 from tercet.library.library import Library
 from tercet.library.views import SessionView
@@ -20,6 +19,7 @@ from tercet.ui.jobs import Answers
 from tercet.ui.undo_bar import UndoBar
 
 if TYPE_CHECKING:
+    from tercet.domain import Block, Changes, Race
     from tercet.library.record_merge import Conflict
 
 

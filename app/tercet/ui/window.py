@@ -3,44 +3,39 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.library import Library
 from tercet.library.views import SeasonView
-from tercet.ui import example, theme
-from tercet.ui.empty_page import EmptyPage
-from tercet.ui.focus_ring import FocusRing
+from tercet.ui import example, glance
 from tercet.ui.foot import Foot
-from tercet.ui.imports_controller import Hover, Imports, local_files
+from tercet.ui.geometry import place
+from tercet.ui.glance import Glance
+from tercet.ui.imports_controller import Imports, local_files
 from tercet.ui.jobs import Answers
-from tercet.ui.look import Look
-from tercet.ui.menu import Menu
-from tercet.ui.page import Context
-from tercet.ui.pages import Pages
+from tercet.ui.loading import Loading
+from tercet.ui.look import Look, settings_of
 from tercet.ui.panes import focus_next
-from tercet.ui.shown import Shown, everything
+from tercet.ui.season_page import SeasonPage
 from tercet.ui.top_bar import TopBar
-from tercet.ui.undo_bar import UndoBar
-from tercet.ui.user_actions import Actions
 
 if TYPE_CHECKING:
-    from tercet.library.importing import Progress, Report
-
-#: A running import shows its runs at most this often. [ms]
-REFRESH_MS = 400
-#: Of a small screen this much is left to title bar and panels. [px]
-FRAME_WIDTH, FRAME_HEIGHT = 4, 40
+    from tercet.ui.empty_page import EmptyPage
+    from tercet.ui.shown import Shown
+    from tercet.ui.undo_bar import UndoBar
+    from tercet.ui.user_actions import Actions
 
 
 class MainWindow(QMainWindow):
     """Shows a library; every change comes back through :meth:`changed`."""
 
+    sheet_shown = Signal()  # the season sheet was painted for the first time
     season_shown = Signal(object)  # SeasonView, after each refresh
     import_ended = Signal(object)  # Report
     runner_asked = Signal(object)  # the folder of another runner's record
@@ -49,29 +44,25 @@ class MainWindow(QMainWindow):
         super().__init__()
         self._library = library
         self._demo = demo
-        self._settings = QSettings(str(library.folder / "window.ini"), QSettings.Format.IniFormat)
+        self._settings = settings_of(library.folder)
         self.look = Look(self._settings)
         self._answers = Answers(self)
         self._answers.failed.connect(self._trouble)
         self.imports = Imports(library, self)
         self._shown: Shown | None = None
-        self._refreshing = self._stale = self._ready = False
+        self._first: Shown | None = None  # read before all is loaded
+        self._refreshing = self._stale = self._ready = self._closed = False
         self._return_to: QWidget | None = None
-        self._refresh_timer = QTimer(self)
-        self._refresh_timer.setSingleShot(True)
-        self._refresh_timer.setInterval(REFRESH_MS)
-        self._refresh_timer.timeout.connect(self.refresh)
         self.setAcceptDrops(True)
         self.setMinimumSize(640, 480)
         self._build()
-        self.acts = Actions(library, self._answers, self.undo_bar, self)
-        self.acts.changed.connect(self.refresh)
-        self._connect()
-        self.menu_entries = Menu(self.bar.menu, self)
-        self._ring = FocusRing(self)
-        self._restore_geometry()
+        place(self, self._settings.value("geometry"))
         self._name_window("")
-        QTimer.singleShot(0, self._load_behind)
+        self._loading = Loading(self)
+        self._loading.done.connect(self._load_behind)
+        self.season_page.sheet.first_painted.connect(self._furnish)
+        self.season_page.restore(self._settings.value("splitter"))
+        self._begin(glance.read(library.folder, date.today()))
 
     # Building ----------------------------------------------------------------------------
 
@@ -86,15 +77,18 @@ class MainWindow(QMainWindow):
         self.pages = QStackedWidget()
         self.pages.currentChanged.connect(self._page_changed)
         self.blank = QWidget()
-        self.empty = EmptyPage()
+        self.empty: EmptyPage
+        self.undo_bar: UndoBar
+        self.acts: Actions
         self.foot = Foot()
         self.foot.recordings_asked.connect(lambda: self.show_recordings(True))
-        self.pages.addWidget(self.blank)
-        self.pages.addWidget(self.empty)
+        self.season_page = SeasonPage()
+        for widget in (self.blank, self.season_page):
+            self.pages.addWidget(widget)
         for part, stretch in ((self.bar, 0), (self.pages, 1), (self.foot, 0)):
             column.addWidget(part, stretch)
         self.setCentralWidget(whole)
-        self.undo_bar = UndoBar(whole)
+        self._whole = whole
 
     def _connect(self) -> None:
         self.empty.choose_asked.connect(self.imports.choose_files)
@@ -102,21 +96,64 @@ class MainWindow(QMainWindow):
         self.empty.example_asked.connect(example.start)
         self.empty.plan_asked.connect(self.acts.edit_plan)
         self.empty.size_chosen.connect(lambda size: self.look.choose(size=size))
-        self.imports.begun.connect(self._import_begun)
-        self.imports.progressed.connect(self._import_progress)
-        self.imports.ended.connect(self._import_ended)
-        self.imports.failed.connect(self._import_failed)
-        self.imports.hovered.connect(self._hovered)
+
+    def _begin(self, kept: Glance | None) -> None:
+        """Show the sheet as it was last seen, or else as soon as it was read."""
+        if kept is None:
+            self.refresh()
+            return
+        self.season_page.show_glance(kept)
+        self._name(kept.season, kept.runner)
+        self.pages.setCurrentWidget(self.season_page)
+
+    def _furnish(self) -> None:
+        """The first picture is there: load and build all else behind it."""
+        if self._loading.started:
+            return
+        self.sheet_shown.emit()
+        self._loading.start()
+        if self._first is None:
+            self.refresh()
+        from tercet.ui.empty_page import EmptyPage
+        from tercet.ui.focus_ring import FocusRing
+        from tercet.ui.menu import Menu
+        from tercet.ui.undo_bar import UndoBar
+        from tercet.ui.user_actions import Actions
+
+        self.undo_bar = UndoBar(self._whole)
+        self.acts = Actions(self._library, self._answers, self.undo_bar, self)
+        self.acts.changed.connect(self.refresh)
+        self.empty = EmptyPage()
+        self.pages.addWidget(self.empty)
+        self._connect()
+        self.menu_entries = Menu(self.bar.menu, self)
+        self._ring = FocusRing(self)
+
+    def _first_read(self, shown: Shown) -> None:
+        """The season was read before all else was loaded."""
+        self._first = shown
+        self._refreshing = False
+        if self._loading.started:
+            return
+        if shown.empty:
+            self._furnish()
+            return
+        self.season_page.set_season(shown.season)
+        self._name(shown.season, shown.runner)
+        self.pages.setCurrentWidget(self.season_page)
+        self.season_page.sheet.scroll_to_today()
 
     def _load_behind(self) -> None:
         """Build what needs the plotting library, once the window has been painted."""
-        from tercet.ui.season_page import SeasonPage
+        from tercet.ui.import_shown import ImportShown
+        from tercet.ui.page import Context
+        from tercet.ui.pages import Pages
         from tercet.ui.session_flow import SessionFlow
         from tercet.ui.session_page import SessionPage
 
-        self.season_page = page = SeasonPage()
+        page = self.season_page
+        page.load()
         self.session_page = session = SessionPage()
-        self.pages.addWidget(page)
         self.pages.addWidget(session)
         self.sessions = SessionFlow(self._library, self._answers, self.pages, page, session)
         edit = self.acts.edit_thresholds
@@ -124,25 +161,24 @@ class MainWindow(QMainWindow):
         page.strip.maximum_asked.connect(lambda: edit("maximum"))
         page.strip.typed_asked.connect(lambda: edit("typed"))
         page.strip.leave_asked.connect(self._leave_strip)
-        recordings = page.recordings
-        recordings.choose_asked.connect(self.imports.choose_files)
-        recordings.folder_asked.connect(self.imports.choose_folder)
-        recordings.close_asked.connect(lambda: self.show_recordings(False))
-        recordings.stop_asked.connect(self._stop_asked)
-        recordings.skip_asked.connect(self.acts.skip)
+        self._import_shown = ImportShown(self)
+        self._import_shown.ended.connect(self.import_ended)
+        page.recordings.skip_asked.connect(self.acts.skip)
         session.back_asked.connect(lambda: self.show_view("season"))
         session.note_changed.connect(self.acts.set_note)
         session.effort_changed.connect(self.acts.set_effort)
         session.kind_changed.connect(self.acts.set_kind)
         self.undo_bar.lie_over(page.key)
-        page.restore(self._settings.value("splitter"))
         context = Context(self._library, self._answers, self.acts, self._settings)
         self.further = Pages(self.pages, context)
         self.further.session_asked.connect(self.sessions.open)
         self.further.page_asked.connect(self.show_view)
         self.further.runner_asked.connect(self.runner_asked)
         self._ready = True
-        self.refresh()
+        if self._first is not None:
+            self._show(self._first)
+        else:
+            self.refresh()
         self.imports.set_ready()
 
     # Showing -----------------------------------------------------------------------------
@@ -159,31 +195,31 @@ class MainWindow(QMainWindow):
 
     def refresh(self) -> None:
         """Read the season anew and show it; calls while one is under way are merged."""
-        if not self._ready:
-            return
         if self._refreshing:
             self._stale = True
             return
+        from tercet.ui.shown import everything
+
         self._refreshing = True
         self._answers.when(self._library.submit(everything), self._show, self._not_read)
 
     def _not_read(self, _: BaseException) -> None:
         self._refreshing = False
+        self._furnish()
 
     def _show(self, shown: Shown) -> None:
         self._refreshing = False
+        if self._closed:
+            return
         if not self._ready:
+            self._first_read(shown)
             return
         before, self._shown = self._shown, shown
         view = shown.season
         self.season_page.set_season(view)
         self.season_page.recordings.set_problems(shown.problems)
-        self.bar.set_runner(shown.runner or ("Example season" if self._demo else "Your season"))
-        last = view.sessions[-1].day if view.sessions else view.today
-        self.bar.set_season_name(f"Season {last.year}")
-        self._name_window(shown.runner)
+        self._name(view, shown.runner)
         running = self.imports.running
-        self.foot.show_counts(view)
         self.foot.show_import(shown.last_import, len(shown.problems), running=running)
         self.season_page.show_strip(None if running else shown.estimate(datetime.now()))
         empty = shown.empty
@@ -223,6 +259,14 @@ class MainWindow(QMainWindow):
             self.bar.set_current(
                 self.further.current_key or ("session" if on_session else "season")
             )
+
+    def _name(self, view: SeasonView, runner: str) -> None:
+        """Say whose season this is, and which."""
+        self.bar.set_runner(runner or ("Example season" if self._demo else "Your season"))
+        last = view.sessions[-1].day if view.sessions else view.today
+        self.bar.set_season_name(f"Season {last.year}")
+        self.foot.show_counts(view)
+        self._name_window(runner)
 
     def _name_window(self, runner: str) -> None:
         self.setWindowTitle("Example season" if self._demo else runner or "Season")
@@ -303,35 +347,10 @@ class MainWindow(QMainWindow):
         """Take in files and folders; while an import runs they wait for its end."""
         self.imports.take_in(paths)
 
-    def _stop_asked(self) -> None:
-        self.imports.stop()
-        self.season_page.recordings.stop.setEnabled(False)
-
-    def _import_begun(self) -> None:
-        self.show_recordings(True)
-        self.season_page.recordings.begin()
-        self.foot.show_import("", 0, running=True)
-
-    def _import_progress(self, now: Progress) -> None:
-        self.season_page.recordings.progress(now)
-        if not self._refresh_timer.isActive():
-            self._refresh_timer.start()
-
-    def _import_ended(self, report: Report) -> None:
-        self.season_page.recordings.end(report)
-        if report.changes.step:
-            self.undo_bar.say(f"Added: {report.words}")
-        self.refresh()
-        self.import_ended.emit(report)
-
-    def _import_failed(self, problem: str) -> None:
-        self.season_page.recordings.fail(problem)
-        self.refresh()
-
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take files and folders from anywhere."""
         files = local_files(event.mimeData())
-        if files:
+        if files and self._ready:
             event.acceptProposedAction()
             self.imports.hover(files)
 
@@ -347,39 +366,34 @@ class MainWindow(QMainWindow):
             event.acceptProposedAction()
             self.take_in(files)
 
-    def _hovered(self, hover: Hover | None) -> None:
-        self.empty.hover(hover)
-        if self._ready:
-            self.season_page.recordings.hover(hover)
-        ring = theme.current().hex("focus")
-        self.setStyleSheet(
-            f"MainWindow {{ border: 2px solid {ring}; }}" if hover is not None else ""
-        )
-
     # Beginning and end -------------------------------------------------------------------
-
-    def _restore_geometry(self) -> None:
-        saved = self._settings.value("geometry")
-        if isinstance(saved, QByteArray) and self.restoreGeometry(saved):
-            return
-        room = self.screen().availableSize()
-        self.resize(min(1366, room.width() - FRAME_WIDTH), min(768, room.height() - FRAME_HEIGHT))
 
     def _trouble(self, error: Exception) -> None:
         self.undo_bar.complain(str(error))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop what runs, remember the window."""
+        self._closed = True
         self.imports.close()
-        self._refresh_timer.stop()
+        self._loading.wait()
         self._settings.setValue("geometry", self.saveGeometry())
         if self._ready:
             self.session_page.save_now()
             self.season_page.close_quietly()
             self.further.close_quietly()
             self._ready = False
+            self._import_shown.close()
             self._settings.setValue("splitter", self.season_page.splitter.saveState())
+            self._keep_glance()
             chosen = self.season_page.sheet.selected_session()
             self._settings.setValue("session", chosen if chosen is not None else -1)
         self._settings.sync()
         super().closeEvent(event)
+
+    def _keep_glance(self) -> None:
+        """Keep what is in view, so that the next start can show it at once."""
+        if self._shown is None or self._shown.empty:
+            return
+        taken = self.season_page.sheet.glance(self._shown.season, self._shown.runner)
+        if taken is not None:
+            glance.keep(self._library.folder, taken)

@@ -1,0 +1,301 @@
+"""What the season sheet shows and where: its rows, columns, place and current session."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from PySide6.QtCore import QModelIndex, QPoint, QRect, QSize, QTimer, Signal
+from PySide6.QtGui import (
+    QPaintEvent,
+    QResizeEvent,
+    QShowEvent,
+)
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QTableView, QWidget
+
+from tercet.library.views import SeasonView, SessionView
+from tercet.ui import sheet_layout, theme, words
+from tercet.ui.glance import Glance
+from tercet.ui.sheet_card import CardKeeper, Found, Place
+from tercet.ui.sheet_delegate import SheetDelegate
+from tercet.ui.sheet_header import SheetHeader
+from tercet.ui.sheet_model import SheetModel
+
+GUTTER, ROW, TALL_ROW, HEADING = 112, 28, 32, 36
+TALL_WINDOW = 1000
+
+
+class SheetView(QTableView):
+    """Every run of a season on one page, with the current day and session."""
+
+    session_selected = Signal(int)  # the current session is another one
+    first_painted = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        look = theme.current()
+        self._model = SheetModel()
+        self._delegate = SheetDelegate(self._model, look, self)
+        self._header = SheetHeader(look, self)
+        self._told: int | None = None
+        self._painted = False
+        self._given: Glance | None = None  # a layout made for the whole season
+        self._unshown = False  # a season was set before the sheet had its size
+        self.card = CardKeeper(self, self._find)
+        self.setHorizontalHeader(self._header)
+        self.setModel(self._model)
+        self.setItemDelegate(self._delegate)
+        self.setAccessibleName("Season sheet")
+        self.setAccessibleDescription("Rows are weeks grouped by block, columns are days")
+        self.setShowGrid(False)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setCornerButtonEnabled(False)
+        self.setTabKeyNavigation(False)
+        self.setMouseTracking(True)
+        self.setWordWrap(False)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.verticalHeader().hide()
+        self.verticalHeader().setMinimumSectionSize(8)
+        self.verticalScrollBar().valueChanged.connect(self.card.hide)
+        theme.changed.connect(self._theme_changed)
+
+    # What others ask and tell.
+
+    def set_season(self, season: SeasonView) -> None:
+        """Show a season; the place scrolled to and the selection stay where they can."""
+        anchor, selected, day = self._anchor(), self.selected_session(), self._current_day()
+        first = self._model.sheet is None
+        self._given = None
+        self.card.hide()
+        self._model.set_season(season)
+        self._delegate.current = None
+        self._delegate.set_layout(self._delegate.layout)
+        self._fit_rows()
+        self._fit_columns()
+        if selected is not None and self._where(selected) is not None:
+            self.select_session(selected)
+        elif day is not None:
+            self._go(day)
+        if first and self.isVisible():
+            self.scroll_to_today()
+        elif first:
+            self._unshown = True
+        else:
+            self._restore(anchor)
+
+    def show_glance(self, glance: Glance) -> None:
+        """Show part of a season as it stood when it was last in view."""
+        self._given = glance
+        self._model.set_season(glance.season, glance.cap_s)
+        self._fit_rows()
+        self._fit_columns()
+
+    def glance(self, season: SeasonView, runner: str) -> Glance | None:
+        """What is in view, for the next start."""
+        sheet = self._model.sheet
+        if sheet is None:
+            return None
+        room = self.viewport().width() - theme.current().px(GUTTER)
+        return Glance(
+            season,
+            runner,
+            sheet.cap_s,
+            float(room),
+            theme.current().scale,
+            self._delegate.layout,
+            self._anchor(),
+            self.selected_session(),
+        )
+
+    def mark_week(self, monday: date | None) -> None:
+        """Mark a week that is pointed at elsewhere."""
+        if monday != self._delegate.marked:
+            self._delegate.marked = monday
+            self.viewport().update()
+
+    def scroll_to_today(self) -> None:
+        """Bring this week into the middle of the view, or the end if today lies outside."""
+        sheet = self._model.sheet
+        if sheet is None or not sheet.places:
+            return
+        place = sheet.places.get(sheet.today) or max(sheet.places.values())
+        self.scrollTo(self._model.index(place[0], 0), QAbstractItemView.ScrollHint.PositionAtCenter)
+
+    def selected_session(self) -> int | None:
+        """Id of the current session, ``None`` on a day without one."""
+        session = self._session(self.currentIndex(), self._delegate.part)
+        return session.id if session else None
+
+    def select_session(self, session_id: int) -> None:
+        """Make a session the current one; ``KeyError`` if it isn't in this season."""
+        place = self._where(session_id)
+        if place is None:
+            raise KeyError(session_id)
+        self._set_current(*place)
+
+    def set_units(self, units: words.Units) -> None:
+        """Write the card's distances and paces in kilometres or miles."""
+        self.card.units = units
+
+    def key_needs(self) -> dict[str, bool]:
+        """Which entries the key strip needs for what is shown: ``unjudged, other, cut``."""
+        sheet = self._model.sheet
+        if sheet is None:
+            return {"unjudged": False, "other": False, "cut": False}
+        return {"unjudged": sheet.has_unjudged, "other": sheet.has_other, "cut": sheet.has_cut}
+
+    # Size and look.
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(320, theme.current().px(120))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_rows()
+        self._fit_columns()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._unshown:
+            self._unshown = False
+            self.scroll_to_today()
+        elif self._given is not None:
+            self._settle(self._given)
+
+    def _settle(self, glance: Glance) -> None:
+        """Scroll to where the glance was taken, and choose the session chosen then."""
+        if glance.selected is not None and self._where(glance.selected) is not None:
+            self.select_session(glance.selected)
+        if glance.anchor is not None:
+            self._restore(glance.anchor)
+        else:
+            self.scroll_to_today()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if not self._painted and self._model.sheet is not None:
+            self._painted = True
+            QTimer.singleShot(0, self.first_painted.emit)
+
+    def _theme_changed(self) -> None:
+        anchor = self._anchor()
+        self._delegate.set_theme(theme.current())
+        self._header.set_theme(theme.current())
+        self.card.hide()
+        self._fit_rows()
+        self._fit_columns()
+        self._restore(anchor)
+
+    def _fit_rows(self) -> None:
+        px = theme.current().px
+        tall = self.window().height() >= TALL_WINDOW
+        height, heading = px(TALL_ROW if tall else ROW), px(HEADING)
+        header = self.verticalHeader()
+        rows = self._model.rows()
+        if header.defaultSectionSize() != height:
+            header.setDefaultSectionSize(height)
+        for number, row in enumerate(rows):
+            wanted = heading if row.week is None else height
+            if header.sectionSize(number) != wanted:
+                header.resizeSection(number, wanted)
+            spanned = self.columnSpan(number, 0) > 1
+            if row.week is None and not spanned:
+                self.setSpan(number, 0, 1, 8)
+            elif row.week is not None and spanned:
+                self.setSpan(number, 0, 1, 1)
+
+    def _fit_columns(self) -> None:
+        sheet = self._model.sheet
+        if sheet is None:
+            return
+        gutter = theme.current().px(GUTTER)
+        room = self.viewport().width() - gutter
+        given = self._given
+        if given is not None and (given.room, given.scale) == (room, theme.current().scale):
+            layout = given.layout
+        else:
+            least = self._header.least_width(room)
+            layout = sheet_layout.solve(sheet, room, self._delegate.extra, least)
+        self._delegate.set_layout(layout)
+        self._header.px_per_hour = layout.px_per_hour
+        for section, width in enumerate((gutter, *layout.widths)):
+            if self._header.sectionSize(section) != width:
+                self._header.resizeSection(section, width)
+        # The scroll bars' ranges are wanted now, not at the next idle moment.
+        self.executeDelayedItemsLayout()
+        self.updateGeometries()
+        self._header.viewport().update()
+        self.viewport().update()
+
+    def _anchor(self) -> tuple[date, int] | None:
+        """Monday of the first whole week row in view and where it stands."""
+        rows = self._model.rows()
+        top = self.rowAt(0)
+        while 0 <= top < len(rows):
+            week = rows[top].week
+            if week is not None:
+                return week.monday, self.rowViewportPosition(top)
+            top += 1
+        return None
+
+    def _restore(self, anchor: tuple[date, int] | None) -> None:
+        sheet = self._model.sheet
+        if anchor is None or sheet is None:
+            return
+        days = [anchor[0] + timedelta(days=n) for n in range(7)]
+        place = next((sheet.places[day] for day in days if day in sheet.places), None)
+        if place is not None:
+            bar = self.verticalScrollBar()
+            bar.setValue(bar.value() + self.rowViewportPosition(place[0]) - anchor[1])
+
+    # The current day and session.
+
+    def _where(self, session_id: int) -> tuple[int, int, int] | None:
+        return self._model.sheet.sessions.get(session_id) if self._model.sheet else None
+
+    def _session(self, index: QModelIndex, part: int) -> SessionView | None:
+        cell = self._model.cell(index)
+        if cell is None or not cell.sessions:
+            return None
+        return cell.sessions[min(part, len(cell.sessions) - 1)]
+
+    def _current_day(self) -> date | None:
+        cell = self._model.cell(self.currentIndex())
+        return cell.day if cell else None
+
+    def _set_current(self, row: int, column: int, part: int = 0) -> None:
+        self._delegate.part = part
+        self._delegate.current = (row, column)
+        index = self._model.index(row, column)
+        self.setCurrentIndex(index)
+        self.scrollTo(index)
+        if row and self._model.rows()[row - 1].week is None:
+            self.scrollTo(self._model.index(row - 1, 0))
+        self.viewport().update()
+        selected = self.selected_session()
+        if selected is not None and selected != self._told:
+            self._told = selected
+            self.session_selected.emit(selected)
+        elif selected is None:
+            self._told = None
+
+    def _go(self, day: date | None, part: int = 0) -> None:
+        """Make a day the current one, if the season has it."""
+        sheet = self._model.sheet
+        if sheet is not None and day in sheet.places:
+            self._set_current(*sheet.places[day], part)
+
+    def _find(self, place: Place) -> Found:
+        """The session at a place and where its bar stands in the window."""
+        row, column, part = place
+        index = self._model.index(row, column)
+        session = self._session(index, part)
+        if session is None:
+            return None
+        rect = self.visualRect(index)
+        bar = self._delegate.bars(row, column)[part]
+        corner = QPoint(rect.left() + int(bar.left), rect.top())
+        corner = self.viewport().mapTo(self.window(), corner)
+        return session, QRect(corner, QSize(max(24, int(bar.width)), rect.height()))
