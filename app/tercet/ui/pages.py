@@ -30,6 +30,9 @@ class Entry:
 PAGES: tuple[Entry, ...] = (
     Entry("review", "Review", "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
     Entry("squad", "Squad", "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
+    Entry(
+        "repetitions", "Repetitions", "view", "tercet.ui.repetitions_page:RepetitionsPage", "Ctrl+4"
+    ),
     Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
 )
 

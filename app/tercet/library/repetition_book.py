@@ -1,0 +1,138 @@
+"""The repetition book as the screens show it: fast metres by week and length, and remarks."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from tercet.engine.countback import monday_of
+from tercet.engine.repetition_book import (
+    CLASSES,
+    LONG,
+    Set,
+    in_one_run,
+    metres_by_class,
+    sets_of,
+)
+from tercet.library.views import SeasonView
+from tercet.store import plan_queries
+from tercet.store.database import Store
+
+
+@dataclass(frozen=True)
+class BookSet:
+    """Repetitions of one length in one run."""
+
+    run_id: int
+    day: date
+    words: str
+    reps: Set
+
+
+@dataclass(frozen=True)
+class BookWeek:
+    """A week, or the part of it in one block; sets in the order of their days."""
+
+    monday: date
+    sets: tuple[BookSet, ...]
+
+    def of_length(self, place: int) -> tuple[BookSet, ...]:
+        """The sets of one length."""
+        return tuple(item for item in self.sets if item.reps.length == place)
+
+
+@dataclass(frozen=True)
+class BookBlock:
+    """A block's weeks that hold repetitions, and its fast metres by length."""
+
+    name: str
+    kind: str
+    weeks: tuple[BookWeek, ...]
+    metres: tuple[float, ...]
+    current: bool
+
+
+@dataclass(frozen=True)
+class Remark:
+    """Something pointed out: one sentence, and the run to open."""
+
+    text: str
+    run_id: int
+    day: date
+
+
+@dataclass(frozen=True)
+class Book:
+    """The whole book, oldest block first."""
+
+    blocks: tuple[BookBlock, ...]
+    remarks: tuple[Remark, ...]
+
+    @property
+    def metres(self) -> float:
+        """All fast metres."""
+        return sum(sum(block.metres) for block in self.blocks)
+
+
+def book(store: Store, view: SeasonView) -> Book:
+    """Gather all fast repetitions of the store under the season's blocks.
+
+    Parameters
+    ----------
+    store : Store
+    view : SeasonView
+        For its blocks, with the unplanned stretches between them.
+
+    Returns
+    -------
+    Book
+        Long repetitions in a base block, and weeks with nearly all fast metres in one run, are
+        remarked, latest first (common practice, no source).
+    """
+    sets = [
+        BookSet(run_id, day, said, item)
+        for run_id, day, said, repetitions in plan_queries.repetitions(store)
+        for item in sets_of(repetitions)
+    ]
+    blocks, remarks = [], []
+    for block in view.blocks:
+        inside = [item for item in sets if block.start <= item.day <= block.end]
+        weeks: dict[date, list[BookSet]] = {}
+        for item in inside:
+            weeks.setdefault(monday_of(item.day), []).append(item)
+        made = tuple(BookWeek(monday, tuple(items)) for monday, items in sorted(weeks.items()))
+        if made:
+            current = block.start <= view.today <= block.end
+            metres = metres_by_class([item.reps for item in inside])
+            blocks.append(BookBlock(block.name, block.kind, made, metres, current))
+        for week in made:
+            over = week.monday < monday_of(view.today)
+            remarks += _remarks(block.kind, week, over=over)
+    return Book(tuple(blocks), tuple(reversed(remarks)))
+
+
+def _remarks(kind: str, week: BookWeek, *, over: bool) -> list[Remark]:
+    out = []
+    if kind == "base":
+        for item in week.of_length(LONG):
+            count = len(item.reps.metres)
+            mean = item.reps.total_m / count
+            text = (
+                f"{count} \N{MULTIPLICATION SIGN} {round(mean / 10) * 10} m on {item.day.day} "
+                f"{item.day:%B} stands in a base block; common practice keeps fast ones at "
+                f"{CLASSES[LONG - 1]} or shorter there."
+            )
+            out.append(Remark(text, item.run_id, item.day))
+    by_run: dict[int, float] = {}
+    for item in week.sets:
+        by_run[item.run_id] = by_run.get(item.run_id, 0.0) + item.reps.total_m
+    share = in_one_run(list(by_run.values()))
+    if share is not None and over:
+        run_id = max(by_run, key=lambda key: by_run[key])
+        day = next(item.day for item in week.sets if item.run_id == run_id)
+        text = (
+            f"{round(share * 100)} % of the fast metres in the week of {week.monday.day} "
+            f"{week.monday:%B} were run on one day; spread, each day stays lighter."
+        )
+        out.append(Remark(text, run_id, day))
+    return out

@@ -1,0 +1,204 @@
+"""One column of the bench: four fields for a set, what is predicted of it, three values."""
+
+from __future__ import annotations
+
+import math
+import re
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+
+from tercet.engine.scale import Thresholds
+from tercet.engine.uptake import Predicted, predict
+from tercet.ui import theme, words
+from tercet.ui.amounts import mark_wrong
+from tercet.ui.bench_chart import BenchChart, session_s
+from tercet.ui.widgets import ElidedLabel, Figure, Label
+
+_LENGTH = re.compile(r"\s*(\d{2,5})\s*m?\s*|\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*km\s*")
+_CLOCK = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*(?:min)?\s*")
+_PACE = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*(?:/\s*(km|mile|mi))?\s*")
+_RECOVERY = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*(jog|walk|stand)?\s*")
+#: Sessions longer than this are not drawn. [s]
+LONGEST_S = 4 * 3600.0
+
+
+@dataclass(frozen=True)
+class Sketch:
+    """A set as typed; its length is in metres, or in seconds where they are given."""
+
+    count: int
+    metres: float | None
+    seconds: float | None
+    speed: float  # [m/s]
+    recovery_s: float
+    how: str
+
+    @property
+    def work_s(self) -> float:
+        """Time of one repetition [s]."""
+        return self.seconds if self.seconds is not None else (self.metres or 0.0) / self.speed
+
+    @property
+    def total_m(self) -> float:
+        """Metres of all repetitions."""
+        return self.count * self.speed * self.work_s
+
+    @property
+    def notation(self) -> str:
+        """The set in the notation of paper logs, which keeps its pace."""
+        length = f"{self.metres:.0f} m" if self.metres else f"{self.work_s:.0f} s"
+        pace = words.bare_pace(self.speed)
+        how = {"stand": "rest"}.get(self.how, self.how)
+        recovery = f" / {self.recovery_s:.0f} s {how}" if self.recovery_s else ""
+        return f"{self.count} x {length} @ {pace}/km{recovery}"
+
+    def split(self, times: float) -> Sketch:
+        """The same metres in repetitions so many times as long, recovery as long in proportion."""
+        count = max(1, round(self.count / times))
+        metres = self.total_m / count
+        return Sketch(
+            count, round(metres / 10) * 10.0, None, self.speed, self.recovery_s * times, self.how
+        )
+
+
+class BenchSet(QWidget):
+    """Fields and picture of one set; ``changed`` follows every valid edit."""
+
+    changed = Signal()
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self._name = name
+        self.sketch: Sketch | None = None
+        self.predicted: Predicted | None = None
+        self.count, self.length = QLineEdit(), QLineEdit()
+        self.pace, self.recovery = QLineEdit(), QLineEdit()
+        fields = QGridLayout()
+        fields.setHorizontalSpacing(6)
+        fields.setVerticalSpacing(2)
+        for place, (word, field, stretch) in enumerate(
+            (
+                ("count", self.count, 3),
+                ("length", self.length, 5),
+                ("pace", self.pace, 5),
+                ("recovery", self.recovery, 5),
+            )
+        ):
+            label = Label(word, "small", "text_2")
+            label.setBuddy(field)
+            field.setAccessibleName(f"{name}: {word}")
+            field.textEdited.connect(self._typed)
+            fields.addWidget(label, 0, place)
+            fields.addWidget(field, 1, place)
+            fields.setColumnStretch(place, stretch)
+        self.total = Label("", "small_bold")
+        self.session = ElidedLabel("", "small", "text_2")
+        line = QHBoxLayout()
+        line.addWidget(self.total)
+        line.addWidget(self.session, 1)
+        self.chart = BenchChart(name)
+        self.near, self.highest = Figure("near highest"), Figure("highest uptake")
+        self.heart = Figure("highest heart rate")
+        values = QHBoxLayout()
+        for figure in (self.near, self.highest, self.heart):
+            values.addWidget(figure)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addLayout(fields)
+        column.addLayout(line)
+        column.addWidget(self.chart, 1)
+        column.addLayout(values)
+        self._dress()
+        theme.changed.connect(self._dress)
+
+    def put(self, sketch: Sketch) -> None:
+        """Fill the fields."""
+        self.count.setText(str(sketch.count))
+        length = f"{sketch.metres:.0f} m" if sketch.metres else words.duration(sketch.work_s)
+        self.length.setText(length)
+        self.pace.setText(words.pace(sketch.speed))
+        self.recovery.setText(f"{words.duration(sketch.recovery_s)} {sketch.how}")
+        self.read()
+
+    def read(self) -> bool:
+        """Take the fields over; those that cannot be say why, and the picture stays."""
+        count = int(self.count.text()) if self.count.text().strip().isdigit() else 0
+        metres, seconds = _length_of(self.length.text())
+        speed = _speed_of(self.pace.text())
+        rest = _RECOVERY.fullmatch(self.recovery.text())
+        fine = [1 <= count <= 60, bool(metres or seconds), speed is not None, rest is not None]
+        for field, good, example in zip(
+            (self.count, self.length, self.pace, self.recovery),
+            fine,
+            (
+                "1 to 60 repetitions",
+                "a length such as 200 m, 1 km or 3:00",
+                "a pace such as 3:20 /km",
+                "a recovery such as 1:00 jog, walk or stand",
+            ),
+            strict=True,
+        ):
+            mark_wrong(field, "" if good else f"Give {example}.")
+        if not all(fine) or speed is None or rest is None:
+            return False
+        recovery = int(rest[1]) * 60.0 + int(rest[2])
+        made = Sketch(count, metres, seconds, speed, recovery, rest[3] or "jog")
+        if not 1 <= made.work_s <= 7200 or made.count * (made.work_s + recovery) > LONGEST_S:
+            mark_wrong(self.count, "Give a set of less than 4 hours.")
+            return False
+        self.sketch = made
+        return True
+
+    def reckon(self, thresholds: Thresholds) -> None:
+        """Predict the set for a runner and show its values."""
+        s = self.sketch
+        if s is None:
+            return
+        self.predicted = found = predict(
+            s.count, s.work_s, s.speed, s.recovery_s, s.how, thresholds
+        )
+        self.total.setText(f"{words.bout(s.total_m)} fast in {words.duration(s.count * s.work_s)}")
+        minutes = round(session_s(found) / 60.0)
+        self.session.setText(f"session {minutes} min, without warm-up")
+        self.near.set(words.duration(found.near_s))
+        self.highest.set(words.share(found.highest))
+        beats = found.highest_heart_rate
+        self.heart.set(words.heart_rate(beats) if math.isfinite(beats) else "not known")
+        self.chart.describe(
+            f"Predicted for {s.count} of {self.length.text()}: highest uptake "
+            f"{self.highest.value.text()}, {self.near.value.text()} near the highest, heart rate "
+            f"up to {self.heart.value.text()}."
+        )
+
+    def _typed(self) -> None:
+        if self.read():
+            self.changed.emit()
+
+    def _dress(self) -> None:
+        look = theme.current()
+        self.setMinimumWidth(look.px(290))
+        for field in (self.count, self.length, self.pace, self.recovery):
+            field.setMinimumWidth(look.px(44))
+
+
+def _length_of(text: str) -> tuple[float | None, float | None]:
+    clock = _CLOCK.fullmatch(text)
+    if clock is not None:
+        return None, int(clock[1]) * 60.0 + int(clock[2]) or None
+    found = _LENGTH.fullmatch(text)
+    if found is None:
+        return None, None
+    metres = float(found[1]) if found[1] else float(found[2].replace(",", ".")) * 1000.0
+    return (metres if 20 <= metres <= 20_000 else None), None
+
+
+def _speed_of(text: str) -> float | None:
+    found = _PACE.fullmatch(text)
+    seconds = int(found[1]) * 60 + int(found[2]) if found is not None else 0
+    if found is None or not seconds:
+        return None
+    speed = (1609.344 if found[3] in ("mile", "mi") else 1000.0) / seconds
+    return speed if 1.0 <= speed <= 10.0 else None
