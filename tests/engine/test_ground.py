@@ -71,7 +71,7 @@ def heard(cost: np.ndarray | float, spread: float = 0.03) -> ground.Ground:
     speed = np.repeat([2.4, 2.9, 2.3, 3.0, 2.5, 2.8], 120)
     heart = follow(settled(speed * np.exp(cost), LINES)[:, None], [50.0], 5.0, 85.0)[0, :, 0]
     heart = heart + rng.standard_normal(len(speed))
-    return ground.listen(speed, heart, LINES, spread, indoor=False)
+    return ground.listen(speed, heart, LINES, spread)
 
 
 def test_cost_that_speed_does_not_show_is_heard_in_heart_rate() -> None:
@@ -93,7 +93,7 @@ def test_cost_that_comes_and_goes_is_placed_where_it_was() -> None:
 
 
 def test_without_heart_rate_the_prior_stands() -> None:
-    deaf = ground.listen(np.full(720, 2.5), np.full(720, np.nan), LINES, 0.03, indoor=False)
+    deaf = ground.listen(np.full(720, 2.5), np.full(720, np.nan), LINES, 0.03)
     assert not deaf.heard
-    np.testing.assert_allclose(deaf.belief, ground.prior(indoor=False))
+    np.testing.assert_allclose(deaf.belief, ground.prior())
     assert 0.0 < deaf.constant < 0.06  # ground and wind only add

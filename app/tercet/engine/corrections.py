@@ -10,12 +10,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tercet.engine.judgement import Evidence, Judgement, Repetition
-from tercet.engine.scale import Floats, Shade
+from tercet.engine.scale import MIDDLE, Floats, Shade
 
 #: What may be said of a stretch; ``None`` leaves it out.
 SAYABLE = (Shade.EASY, Shade.MODERATE, Shade.HARD)
-#: Where a shade lies on the scale if nothing but the runner's word tells. [unitless]
-_MIDDLE = (0.75, 1.5, 2.25)
 _LOWEST = (-np.inf, 1.0, 2.0)
 _HIGHEST = (1.0 - 1e-9, 2.0 - 1e-9, np.inf)
 
@@ -114,7 +112,7 @@ def _scale(scale: Floats, shades: NDArray[np.uint8], said: NDArray[np.bool_]) ->
     out = scale.copy()
     for shade in SAYABLE:
         at = said & (shades == shade)
-        kept = np.where(np.isfinite(scale[at]), scale[at], _MIDDLE[shade])
+        kept = np.where(np.isfinite(scale[at]), scale[at], MIDDLE[shade])
         out[at] = np.clip(kept, _LOWEST[shade], _HIGHEST[shade])
     out[said & (shades == Shade.NOT_RUNNING)] = np.nan
     return out

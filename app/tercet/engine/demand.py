@@ -23,6 +23,8 @@ UNSEEN_SPREAD = 0.03
 #: [trial]
 STRETCHES = ((1.0, 0.3), (1.18, 0.4), (1.36, 0.3))
 INDOOR_TRUST = 0.3
+#: Spread of what comes and goes on a belt whose speed is known. [guess]
+BELT_SPREAD = 0.008
 #: Runners answer a hill by slowing; this share of its cost they take in pace. [trial]
 YIELDED = 0.5
 #: Work lies above this share of the way from LT1 to LT2. [trial]
@@ -92,7 +94,7 @@ def weigh(
     log_speed[seen] = np.log(level_speed[seen] / lt2)
     width = np.full(n, level.scatter(log_speed))
     levels = level.sharpened(level.track(log_speed, width), log_speed)
-    if moved.indoor and t is not None:
+    if moved.indoor and not moved.by_belt and t is not None:
         levels = _stretched(levels, moved, heart, t, hills)
     held = lt2 * np.exp(levels.mean)
     followed = np.where(seen, held, level_speed)
@@ -202,12 +204,15 @@ def _listen(
     n = len(followed)
     spread = float(hills.spread.max()) if hills.used else NO_HILLS_SPREAD * (not moved.indoor)
     spread = float(np.hypot(UNSEEN_SPREAD, COST_BY_SLOPE * spread))
+    if moved.by_belt:
+        spread = BELT_SPREAD
+    source = ground.source_of(indoor=moved.indoor, told=moved.by_belt)
     if not t.by_heart_rate or not np.isfinite(heart).any():
-        return ground.unheard(n, spread, indoor=moved.indoor)
+        return ground.unheard(n, spread, source)
     effort = np.where(moved.running, followed, WALKING_COST * np.nan_to_num(moved.speed))
     effort = np.where(moved.clock & np.isfinite(effort), effort, 0.0)
     asked, mean = _steps(effort, heart, ground.STEP_S)
-    return ground.listen(asked, mean, t, spread, indoor=moved.indoor)
+    return ground.listen(asked, mean, t, spread, source)
 
 
 def _steps(effort: Floats, heart: Floats, length: int) -> tuple[Floats, Floats]:

@@ -10,11 +10,14 @@ rate, the rest has a closed form, and the constant may keep a one-sided prior.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 
 from tercet.engine.kinetics import follow, settled
 from tercet.engine.scale import Floats, Thresholds
+
+Source = Literal["way", "guess", "belt"]
 
 #: Candidates of the constant (natural log): a watch's scale error goes both ways, ground and
 #: wind only add.
@@ -74,15 +77,21 @@ class Ground:
         return float(self.belief @ COSTS)
 
 
-def prior(*, indoor: bool) -> Floats:
+def source_of(*, indoor: bool, told: bool) -> Source:
+    """Name where a run's speed comes from; ``told``: read off a belt by the runner."""
+    return "belt" if told else "guess" if indoor else "way"
+
+
+def prior(source: Source = "way") -> Floats:
     """Belief about the constant before heart rate is heard, shape of :data:`COSTS`.
 
-    Outdoors: mostly near nothing (and watches measure short rather than long), with a broad
-    upper part for soft ground and wind. Indoors a belt's speed is guessed by the watch.
+    On a way outdoors: mostly near nothing (and watches measure short rather than long), with a
+    broad upper part for soft ground and wind. Indoors a watch guesses a belt's speed; what a
+    runner reads off the belt is near the truth.
     """
     c = COSTS
-    if indoor:
-        p = np.exp(-0.5 * (c / 0.06) ** 2)
+    if source != "way":
+        p = np.exp(-0.5 * (c / (0.06 if source == "guess" else 0.02)) ** 2)
         return np.asarray(p / p.sum(), dtype=np.float64)
     near = np.exp(-0.5 * ((c - 0.012) / 0.018) ** 2)
     broad = np.where(c >= 0, np.exp(-0.5 * (c / 0.09) ** 2), np.exp(-0.5 * (c / 0.02) ** 2))
@@ -90,9 +99,9 @@ def prior(*, indoor: bool) -> Floats:
     return np.asarray(p / p.sum(), dtype=np.float64)
 
 
-def unheard(seconds: int, spread: float, *, indoor: bool) -> Ground:
+def unheard(seconds: int, spread: float, source: Source = "way") -> Ground:
     """What is believed where heart rate is missing."""
-    belief = prior(indoor=indoor)
+    belief = prior(source)
     steps = max(seconds, 1)
     mean = np.full(1, float(belief @ COSTS))
     return Ground(belief, mean, np.full(1, spread), 1.0, steps, heard=False)
@@ -103,8 +112,7 @@ def listen(
     heart: Floats,
     thresholds: Thresholds,
     spread: float,
-    *,
-    indoor: bool,
+    source: Source = "way",
 ) -> Ground:
     """Weigh every unseen cost by how well heart rate then follows.
 
@@ -119,20 +127,20 @@ def listen(
         With both lines known as speed and as heart rate.
     spread : float
         Prior spread of the part that comes and goes (natural log).
-    indoor : bool
-        Whether speed is a belt's, guessed by the watch.
+    source : {"way", "guess", "belt"}
+        Where speed comes from, see :func:`prior`.
 
     Returns
     -------
     Ground
     """
-    deaf = unheard(len(demand) * STEP_S, spread, indoor=indoor)
+    deaf = unheard(len(demand) * STEP_S, spread, source)
     pool = max(POOL, -(-len(demand) // MOST_STEPS))
     course = _Course(demand, heart, thresholds, spread, pool)
     coarse = _Course(demand, heart, thresholds, spread, COARSER * pool)
     if course.heard_s < LEAST_S or coarse.heard_s < LEAST_S:
         return deaf
-    believed = np.log(prior(indoor=indoor))
+    believed = np.log(np.maximum(prior(source), 1e-30))
     # In coarse steps a first pass finds what cannot be believed, a second the time constant.
     coarse.relax(coarse.weigh(float(TAUS[1:3].mean()), believed, full=False))
     fits = [coarse.weigh(float(tau), believed, full=False) for tau in TAUS]

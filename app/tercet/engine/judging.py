@@ -11,11 +11,12 @@ from collections.abc import Iterable
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from tercet.engine import cleaning, demand, repetitions, slope, timeline
+from tercet.engine import cleaning, demand, known, repetitions, slope, timeline
 from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
+from tercet.engine.known import NOTHING, Known
 from tercet.engine.motion import read_motion
-from tercet.engine.scale import Floats, Shade, Thresholds, shade_of
+from tercet.engine.scale import MIDDLE, Floats, Shade, Thresholds, shade_of
 from tercet.engine.sprints import find_sprints, with_sprints
 
 __all__ = ["HEART_RATE_GAIN", "METHOD", "judge"]
@@ -33,6 +34,7 @@ def judge(
     thresholds: Thresholds | None,
     *,
     stops: Iterable[tuple[float, float]] = (),
+    beside: Known = NOTHING,
 ) -> Judgement:
     """Judge every second of a run.
 
@@ -48,6 +50,8 @@ def judge(
         What is in force on the day; with None every running second is unjudged.
     stops : iterable of (begin, end)
         Spans during which the timer stood still. [s]
+    beside : Known
+        Pressed laps, belt speeds and the runner's effort, where known.
 
     Returns
     -------
@@ -60,11 +64,13 @@ def judge(
     put on the level by the cost of graded running, is followed by a hidden Markov chain; heart
     rate, its lag undone, tells how much ground and wind may have added over the whole run, never
     in a single second. A second gets the shade that is most probable. Without speed, heart rate
-    judges alone; with neither, the second is unjudged.
+    judges alone; where neither judged any second, the runner's effort does; else the second is
+    unjudged.
     """
     mended, mends = cleaning.mend_samples(streams)
     line = timeline.build(mended, sample_time, stops)
-    moved = read_motion(line, indoor="latitude" not in mended)
+    line, told = known.on_belts(line, beside.belts)
+    moved = read_motion(line, indoor="latitude" not in mended, told=told)
     nothing = np.full(len(line), np.nan)
     cadence = line.channels.get("cadence")
     heart, found = cleaning.clean_heart_rate(line.channels.get("heart_rate", nothing), cadence)
@@ -92,7 +98,9 @@ def judge(
             # What heart rate judged alone is not known any better: it stands in both ends.
             more = np.bincount(shades[alone], minlength=3)[:3].tolist()
             sure = tuple((a + m, b + m) for (a, b), m in zip(sure, more, strict=False))
+    shades, evidence, scale = _by_effort(shades, evidence, scale, beside.effort)
     bouts = repetitions.find(judged.even_speed, moved, judged.work_speed, sprints)
+    bouts = repetitions.at_laps(bouts, beside.laps)
     bout_shades = [
         Shade(int(np.bincount(shades[begin:end], minlength=5).argmax())) for begin, end in bouts
     ]
@@ -113,6 +121,21 @@ def judge(
         remarks=tuple(remarks),
         probability=judged.probability,
         intervals=sure,
+    )
+
+
+def _by_effort(
+    shades: NDArray[np.uint8], evidence: NDArray[np.uint8], scale: Floats, effort: int | None
+) -> tuple[NDArray[np.uint8], NDArray[np.uint8], Floats]:
+    """Take the runner's word for the whole session where no channel judged any of it."""
+    open_ = shades == Shade.UNJUDGED
+    if effort is None or not open_.any() or (shades <= Shade.HARD).any():
+        return shades, evidence, scale
+    shade = known.shade_of_effort(effort)
+    return (
+        np.where(open_, np.uint8(shade), shades).astype(np.uint8),
+        np.where(open_, np.uint8(Evidence.WORD), evidence).astype(np.uint8),
+        np.where(open_, MIDDLE[shade], scale),
     )
 
 

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from tercet.engine import cleaning
 from tercet.engine.geodesy import step_lengths
+from tercet.engine.known import MOSTLY
 from tercet.engine.lag import earlier, lag_of
 from tercet.engine.scale import Floats
 from tercet.engine.timeline import Timeline
@@ -38,9 +39,10 @@ class Motion:
     clock: NDArray[np.bool_]  # the timer ran
     indoor: bool
     lag_s: int
+    by_belt: bool = False  # speed was read off a treadmill by its runner
 
 
-def read_motion(line: Timeline, *, indoor: bool) -> Motion:
+def read_motion(line: Timeline, *, indoor: bool, told: NDArray[np.bool_] | None = None) -> Motion:
     """Read motion from the grid.
 
     Parameters
@@ -48,32 +50,41 @@ def read_motion(line: Timeline, *, indoor: bool) -> Motion:
     line : Timeline
     indoor : bool
         Whether speed is a belt's, guessed by the watch.
+    told : ndarray of bool, shape (n,), or None
+        Where the runner gave the belt's speed: it has no lag and is no guess.
 
     Returns
     -------
     Motion
     """
     n = len(line)
+    on_belt = np.zeros(n, dtype=bool) if told is None else told
     cadence = line.channels.get("cadence")
     recorded = _speed(line)
     if indoor:
         reference = cadence if cadence is not None else np.full(n, np.nan)
     else:
         reference = _speed_by_positions(line)
-    lag = lag_of(recorded, reference, line.running_clock & (recorded > 0.5))
+    lag = lag_of(recorded, reference, line.running_clock & (recorded > 0.5) & ~on_belt)
     speed, metres = recorded.copy(), line.metres.copy()
     if not indoor:
         recorded = _second_opinion(recorded, reference, lag, line.running_clock)
     for begin, end in cleaning.run_lengths(line.running_clock):
         speed[begin:end] = earlier(recorded[begin:end], lag)
         piece = line.metres[begin:end]
-        if len(piece) > lag:
+        if len(piece) > lag and not on_belt[begin:end].any():
             # The end stands for what the shift cut off, so the sum stays.
             metres[begin:end] = np.concatenate((piece[lag:], piece[:lag]))
+    if on_belt.any():
+        speed[on_belt] = line.channels["speed"][on_belt]
     steps = None if cadence is None else earlier(cadence, CADENCE_LAG_S)
     on_foot = _runs(speed, steps, np.isfinite(line.channels.get("heart_rate", speed)))
     clock = line.running_clock
-    return Motion(speed, metres, clock & ~on_foot, clock & on_foot, clock, indoor, lag)
+    known = int(np.count_nonzero(on_belt & clock & on_foot))
+    by_belt = known > 0 and known >= MOSTLY * int(np.count_nonzero(clock & on_foot))
+    return Motion(
+        speed, metres, clock & ~on_foot, clock & on_foot, clock, indoor, lag, by_belt=by_belt
+    )
 
 
 def _second_opinion(recorded: Floats, placed: Floats, lag: int, clock: NDArray[np.bool_]) -> Floats:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import pairwise
+from typing import Literal
 
 import numpy as np
 
@@ -25,6 +27,8 @@ CONTRAST = 0.12
 LONG_CONTRAST, LONG_S = 0.08, 100
 #: With this share of bouts of like length, odd ones are no part of the set.
 ALIKE = 0.65
+#: A lap pressed so near an edge is meant for it. [s] [guess]
+LAP_S = 5
 #: Fewer bouts than this are no repetitions.
 LEAST_COUNT = 3
 
@@ -123,6 +127,71 @@ def _joined(pieces: list[list[int]], fast: Floats) -> list[tuple[int, int]]:
             break
         pieces[least : least + 2] = [[pieces[least][0], pieces[least + 1][1]]]
     return [(a, b) for a, b in pieces]
+
+
+def at_laps(bouts: list[tuple[int, int]], laps: Sequence[float]) -> list[tuple[int, int]]:
+    """Move the edges of bouts to laps that the runner pressed at both of them.
+
+    Parameters
+    ----------
+    bouts : list of (int, int)
+        From :func:`find`. [s]
+    laps : sequence of float
+        Moments of pressing. [s]
+
+    Returns
+    -------
+    list of (int, int)
+        A bout is moved only if a lap was pressed within :data:`LAP_S` of its begin and another
+        of its end: then the runner's thumb says where it was, else laps are of something else.
+    """
+    marks = np.unique(np.round([lap for lap in laps if np.isfinite(lap)]).astype(np.int64))
+    if not len(marks):
+        return bouts
+    out: list[tuple[int, int]] = []
+    for k, bout in enumerate(bouts):
+        begin, end = (int(marks[np.abs(marks - edge).argmin()]) for edge in bout)
+        near = abs(begin - bout[0]) <= LAP_S and abs(end - bout[1]) <= LAP_S
+        free = (not out or begin >= out[-1][1]) and (k + 1 == len(bouts) or end <= bouts[k + 1][0])
+        out.append((begin, end) if near and free and end - begin >= SHORTEST_S else bout)
+    return out
+
+
+@dataclass(frozen=True)
+class Part:
+    """A part of a session; times in seconds from its start."""
+
+    start_s: float
+    end_s: float
+    label: Literal["warm-up", "work", "recovery", "cool-down"]
+
+
+def parts(repetitions: Sequence[Repetition], elapsed_s: float) -> tuple[Part, ...]:
+    """Tell warm-up, work, recovery and cool-down apart.
+
+    Parameters
+    ----------
+    repetitions : sequence of Repetition
+        As judged, in order.
+    elapsed_s : float
+        [s]
+
+    Returns
+    -------
+    tuple of Part
+        Without gap or overlap from 0 to ``elapsed_s``; empty without repetitions. What lies
+        between two bouts is recovery, whether jogged, walked or stood.
+    """
+    out: list[Part] = []
+    at = 0.0
+    for rep in repetitions:
+        if rep.start_s > at:
+            out.append(Part(at, rep.start_s, "recovery" if out else "warm-up"))
+        at = max(at, rep.start_s + rep.duration_s)
+        out.append(Part(rep.start_s, at, "work"))
+    if out and elapsed_s > at:
+        out.append(Part(at, elapsed_s, "cool-down"))
+    return tuple(out)
 
 
 def describe(

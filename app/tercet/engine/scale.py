@@ -9,6 +9,7 @@ from tercet.engine.shades import LETTERS, Shade, Thresholds, check_thresholds
 
 __all__ = [
     "LETTERS",
+    "MIDDLE",
     "Floats",
     "Shade",
     "Thresholds",
@@ -18,6 +19,9 @@ __all__ = [
 ]
 
 Floats = NDArray[np.float64]
+
+#: Where easy, moderate and hard lie on the scale if nothing but a word tells.
+MIDDLE = (0.75, 1.5, 2.25)
 
 
 def intensity(values: ArrayLike, *, rest: float, lt1: float, lt2: float) -> Floats:

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from tercet.engine import estimate
     from tercet.engine.corrections import Correction
     from tercet.engine.fingerprint import Fingerprint
+    from tercet.engine.known import Known
     from tercet.library.importing import Progress, Report
 
 P = ParamSpec("P")
@@ -239,9 +240,9 @@ class Library:
 
         def calls() -> Any:
             for run_id in ids:
-                row, packed, said = self.call(_stored, run_id)
+                row, packed, said, beside = self.call(_stored, run_id)
                 entry = reading.in_force(entries, date.fromisoformat(row["day"]))
-                given = (packed, row["stops"], entry, said_by(row), said)
+                given = (packed, row["stops"], entry, said_by(row), said, beside)
                 yield str(run_id), reading.judge_again, given
 
         judged: dict[int, Row] = {}
@@ -274,12 +275,16 @@ def fingerprint_of(text: str) -> Fingerprint:
     return Fingerprint(**values)
 
 
-def _stored(store: Store, run_id: int) -> tuple[Row, dict[str, bytes], tuple[Correction, ...]]:
+def _stored(
+    store: Store, run_id: int
+) -> tuple[Row, dict[str, bytes], tuple[Correction, ...], Known]:
+    from tercet.library.beside import known_of
     from tercet.store import queries
-    from tercet.store.correction_queries import corrections
+    from tercet.store.correction_queries import belts, corrections
 
     row = queries.run(store, run_id)
     if row is None:
         raise LookupError(f"no run {run_id}")
     packed = queries.streams(store, row["sha256"], row["part"])
-    return dict(row), packed, corrections(store, run_id)
+    beside = known_of(row["laps"], row["effort"], belts(store, run_id))
+    return dict(row), packed, corrections(store, run_id), beside

@@ -176,11 +176,9 @@ def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
     step = "Set effort"
     with store.atomic(step, ("effort", run_id)):
         store.put("run", {"id": run_id, "effort": effort})
-        row = queries.run(store, run_id)
-        if row is not None and row["format"] == "table":  # nothing else judges it
-            from tercet.library.rejudge import judge_one
+        from tercet.library.rejudge import judge_one
 
-            judge_one(store, run_id)
+        judge_one(store, run_id)  # where nothing else judges a run, its effort does
     return Changes(runs=True, step=step)
 
 

@@ -19,6 +19,7 @@ from tercet.engine import causes, curve, judging, timeline
 from tercet.engine.cleaning import moving_mean
 from tercet.engine.corrections import Correction, apply_corrections
 from tercet.engine.fingerprint import fingerprint
+from tercet.engine.known import NOTHING, Known
 from tercet.engine.repetitions import in_words
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page
@@ -26,6 +27,7 @@ from tercet.formats.table import FORMAT as TABLE
 from tercet.formats.table import Naming, Table
 from tercet.formats.unpack import MAX_BYTES, Counted, Refused
 from tercet.library import localtime, season_file, tabled, written
+from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
 from tercet.library.sources import UNREADABLE, Source, why
 from tercet.library.written import Said
@@ -75,6 +77,7 @@ def judge(recording: Recording, entry: DatedThresholds | None) -> engine.Judgeme
         recording.time,
         entry.values if entry is not None else None,
         stops=recording.stops,
+        beside=Known(laps=presses(asdict(lap) for lap in recording.laps)),
     )
 
 
@@ -318,6 +321,7 @@ def stored_judgement(
     entry: DatedThresholds | None,
     words: Said | None = None,
     corrections: Sequence[Correction] = (),
+    beside: Known = NOTHING,
 ) -> engine.Judgement:
     """Judge stored streams, or the words of a run without, again by (other) thresholds.
 
@@ -328,7 +332,11 @@ def stored_judgement(
     clock, streams = packing.unpack_streams(packed)
     spans = [(float(a), float(b)) for a, b in json.loads(stops)]
     judged = engine.judge(
-        engine_streams(streams), clock, entry.values if entry is not None else None, stops=spans
+        engine_streams(streams),
+        clock,
+        entry.values if entry is not None else None,
+        stops=spans,
+        beside=beside,
     )
     return apply_corrections(judged, corrections)
 
@@ -339,12 +347,13 @@ def judge_again(
     entry: DatedThresholds | None,
     words: Said | None = None,
     corrections: Sequence[Correction] = (),
+    beside: Known = NOTHING,
 ) -> Row:
     """Judge a stored run again; gives a judgement row. Runs in worker processes.
 
     For a run without samples ``run`` holds what of its own row changes with the thresholds.
     """
-    judged = stored_judgement(packed, stops, entry, words, corrections)
+    judged = stored_judgement(packed, stops, entry, words, corrections, beside)
     row = judgement_row(judged, entry)
     if words is None:
         return row

@@ -285,8 +285,9 @@ def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:
 def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     """A session second by second; judged afresh from the stored streams, which gives the same."""
     from tercet.library import reading
+    from tercet.library.beside import known_of
     from tercet.library.written import said_by
-    from tercet.store.correction_queries import corrections
+    from tercet.store.correction_queries import belts, corrections
     from tercet.store.packing import unpack_shades
 
     row = queries.run(store, run_id)
@@ -304,6 +305,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         entry,
         said_by(row),
         corrections(store, run_id),
+        known_of(row["laps"], row["effort"], belts(store, run_id)),
     )
     shades = unpack_shades(kept["shades"]) if kept is not None else judged.shades
     values = entry.values if entry is not None else None

@@ -9,6 +9,7 @@ from typing import Any
 
 from tercet import engine
 from tercet.domain import DatedThresholds
+from tercet.engine.known import shade_of_effort
 from tercet.engine.notation import Piece, Stretch, judge_pieces, stretches
 from tercet.engine.scale import Shade
 from tercet.formats.paper import FORMAT, PaperRun, parse_session
@@ -22,8 +23,6 @@ Row = dict[str, Any]
 SAME_SECONDS = 0.25
 #: Where an entry has no time, its distance and the recording's are alike to this share.
 SAME_METRES = 0.1
-#: Session RPE up to which a run was easy, and from which it was hard.
-LIGHT_EFFORT, HARD_EFFORT = 4, 7
 #: Halves of the local day that an entry's hour stands for. [h]
 _HALVES = {7: (0.0, 12.0), 18: (12.0, 24.0)}
 
@@ -61,9 +60,7 @@ def word_of(effort: int) -> str:
     Up to 4 easy, from 7 hard, between them moderate: Seiler and Kjerland 2006, Scand J Med Sci
     Sports 16:49-56 (from memory).
     """
-    if effort <= LIGHT_EFFORT:
-        return "easy"
-    return "hard" if effort >= HARD_EFFORT else "moderate"
+    return shade_of_effort(effort).name.lower()
 
 
 def pieces_of(said: Said) -> tuple[Piece, ...]:

@@ -15,6 +15,18 @@ LETTERS: dict[str, Shade | None] = {
 }
 
 
+def belts(store: Store, run_id: int) -> tuple[tuple[float, float, float], ...]:
+    """A run's stretches on a belt whose speed its runner read off: begin, end [s], speed [m/s]."""
+    return tuple(
+        (row["start_s"], row["end_s"], row["value"])
+        for row in store.rows(
+            "SELECT start_s, end_s, value FROM correction "
+            "WHERE run_id = ? AND kind = 'belt speed' AND value IS NOT NULL ORDER BY id",
+            (run_id,),
+        )
+    )
+
+
 def corrections(store: Store, run_id: int) -> tuple[Correction, ...]:
     """A run's stretches that were shaded by hand or left out, in the order they were said."""
     return tuple(
