@@ -36,6 +36,11 @@ RAMP_S = 45
 MEANT_S, MEANT_JUMP, MEANT_SCALE = 240, 0.10, 1.4
 
 
+#: The pace that would have been easy: three quarters of the part under LT1, in means over some
+#: minutes, since hills and moods bring moments above any pace. [s]
+EASY_CALM_S, EASY_QUANTILE = 181, 0.75
+
+
 class Cause(IntEnum):
     """Where a moderate second came from; NONE for seconds that were not moderate."""
 
@@ -56,7 +61,7 @@ UNMEANT = (Cause.START, Cause.LATE, Cause.CLIMB, Cause.DRIFT, Cause.AROUND)
 class Part:
     """What of one run had one cause; speeds along the ground, NaN where unknown.
 
-    ``easy_speed`` is the speed at which nine tenths of the part would have been easy.
+    ``easy_speed`` is the speed at which the part would have been easy but for moments.
     """
 
     seconds: float
@@ -166,7 +171,8 @@ def parts(
         speed = float(known.mean()) if len(known) else float("nan")
         easy = float("nan")
         if line is not None and len(known):
-            over = max(float(np.quantile(line.whole[inside], 0.9)), 0.0)
+            calm = moving_mean(line.whole, EASY_CALM_S)[inside]
+            over = max(float(np.quantile(calm, EASY_QUANTILE)), 0.0)
             easy = speed - over / GAIN if by_heart else speed * float(np.exp(-over))
         found[Cause(k)] = Part(float(seconds[k]), speed, easy)
     return found

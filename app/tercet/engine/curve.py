@@ -68,7 +68,7 @@ def by_shade(spreads: ArrayLike) -> Floats:
 @lru_cache(maxsize=8)
 def grid(ratio: float = USUAL_RATIO) -> Floats:
     """The places at which curves are drawn, for an LT2 so many times LT1 speed; shape (281,)."""
-    return np.linspace(0.45, 1.0 + 3.2 * (ratio - 1.0), 281)
+    return np.linspace(0.5, 1.0 + 3.0 * (ratio - 1.0), 281)
 
 
 def smooth(seconds: ArrayLike, ratio: float = USUAL_RATIO) -> Curve:

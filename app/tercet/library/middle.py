@@ -139,7 +139,8 @@ def habit(
     """Say in words what most of a cause's minutes have in common, or nothing."""
     if cause == Cause.MEANT:
         kinds = Counter(entry.session.name for entry in found)
-        return ", ".join(name for name, _ in kinds.most_common(3))
+        names = [name for name, _ in kinds.most_common() if name != "Run"]
+        return ", ".join(names[:3])
     said = []
     if len(found) >= HABIT_RUNS:
         total = math.fsum(entry.seconds for entry in found)

@@ -156,10 +156,11 @@ def _balance(span: Span, middle: Middle) -> Iterator[Remark]:
     if share < wanted - SHORT:
         short = wanted * total - easy
         text = f"{hours(short)} too little easy."
-        if unmeant_s >= 60:
-            enough = "run easy, that would have been enough" if unmeant_s >= short else "not meant"
-            text += f" {hours(unmeant_s)} of the middle was not meant"
-            text += f"; {enough}." if enough != "not meant" else "."
+        if unmeant_s >= short:
+            text += f" {hours(unmeant_s)} of the middle was not meant; run easy, that would do."
+        else:
+            text += f" Of the middle {hours(middle.meant_s)} was meant, {hours(unmeant_s)} was not."
+            steps = steps if unmeant_s >= 600 else ()
         yield Remark(
             "easy short", f"{_percent(share)} %", f"easy{where}, wanted {_percent(wanted)}", text,
             ids, steps, 90.0, wanted - share,
@@ -192,6 +193,7 @@ def _longer(span: Span, record: tuple[SessionView, ...]) -> Iterator[Remark]:
         more, run = best
         longest = run.distance_m / (1.0 + more)
         others = f" {len(ids)} such runs." if len(ids) > 1 else ""
+        others += " It was meant." if run.id in span.meant else ""
         yield Remark(
             "longer", f"{run.distance_m / 1000:.1f} km",
             f"on {short_day(run.day)}, {_percent(more)} % over the month before",

@@ -209,15 +209,16 @@ def differs(a: Past, b: Past, spacing: int = 2) -> list[Differs]:
     out.append(
         Differs(
             f"Hours: {hours(ra)} to {hours(rb)}",
-            f"{change}, over {a.weeks} and {b.weeks} weeks. Longest run {hours(longest[0])} and "
-            f"{hours(longest[1])}.",
+            f"{change}, {_both(str(a.weeks), str(b.weeks), ' weeks')}. Longest run "
+            f"{_both(hours(longest[0]), hours(longest[1]))}.",
         )
     )
     counts = [sum(run.seconds[2] >= 60 for run in past.runs) for past in (a, b)]
+    in_both = _both(str(counts[0]), str(counts[1]), " sessions")
     out.append(
         Differs(
             f"Hard: {hours(sa[2])} to {hours(sb[2])}",
-            f"In {counts[0]} and in {counts[1]} sessions.",
+            f"In {in_both}.",
         )
     )
     apart = [_apart(past) for past in (a, b)]
@@ -229,15 +230,19 @@ def differs(a: Past, b: Past, spacing: int = 2) -> list[Differs]:
             )
         )
     raced = [_raced(past) for past in (a, b)]
-    if raced[0] and raced[1]:
+    if a.race is not None and b.race is not None and raced[0] and raced[1]:
         out.append(
             Differs(
                 f"Race: {raced[0]} to {raced[1]}",
-                f"{a.race.name if a.race else ''} and {b.race.name if b.race else ''}, as "
-                "recorded. One race tells little; course and weather differ.",
+                f"{_both(a.race.name, b.race.name)}, as recorded. One race tells little; "
+                "course and weather differ.",
             )
         )
     return out[:5]
+
+
+def _both(a: str, b: str, unit: str = "") -> str:
+    return f"{a}{unit} both times" if a == b else f"{a} and {b}{unit}"
 
 
 def _apart(past: Past) -> float | None:

@@ -1,0 +1,127 @@
+"""All that the pages of curve and middle show, read from the store in one call each."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from tercet.domain import DatedThresholds
+from tercet.engine import load
+from tercet.library import figures as kept
+from tercet.library import middle as middles
+from tercet.library import next_week, shape, standing
+from tercet.library.figures import Span
+from tercet.library.middle import Middle
+from tercet.library.next_week import NextWeek
+from tercet.library.shape import Drawn, Shape
+from tercet.library.standing import Remark
+from tercet.library.views import SeasonView
+from tercet.store import season_queries
+from tercet.store.database import Store
+
+#: Weeks listed with their load, the latest first.
+WEEKS = 8
+
+
+@dataclass(frozen=True, eq=False)
+class CurvePage:
+    """The curves of one stretch and of every block."""
+
+    spans: tuple[Span, ...]
+    shown: Span | None
+    drawn: Drawn | None
+    shapes: tuple[Shape, ...]
+    blocks: tuple[Drawn, ...]
+    thresholds: DatedThresholds | None  # whose paces stand at the boundaries
+
+
+@dataclass(frozen=True)
+class WeekRow:
+    """A week's running, its session-RPE load where every effort was said, and its days off."""
+
+    monday: date
+    seconds: float
+    metres: float
+    load: load.WeekLoad | None
+    days_off: int
+
+
+@dataclass(frozen=True, eq=False)
+class MiddlePage:
+    """One stretch: its middle by cause, what stands out, its weeks, and the week to come."""
+
+    spans: tuple[Span, ...]
+    shown: Span | None
+    middle: Middle | None
+    remarks: tuple[Remark, ...]
+    put_away: int
+    next_week: NextWeek
+    weeks: tuple[WeekRow, ...]
+    spacing: int
+
+
+def chosen(spans: list[Span], key: str, today: date) -> Span | None:
+    """The stretch of a key; else today's block, or the last one with runs."""
+    found = next((span for span in spans if span.key == key), None)
+    return found or kept.span_at(spans, today)
+
+
+def curve_page(store: Store, view: SeasonView, key: str) -> CurvePage:
+    """Read the curves; ``key`` "season" is the whole season."""
+    spans = kept.spans(view)
+    entry = shape.in_force_now(store)
+    if not spans:
+        return CurvePage((), None, None, (), (), entry)
+    shown = next((span for span in spans if span.key == key), spans[0])
+    figures = kept.read(store, spans[0].start, spans[0].end)
+    ratio = shape.ratio_of(entry)
+    blocks = [shape.drawn(span, figures, ratio) for span in spans[1:]]
+    return CurvePage(
+        tuple(spans),
+        shown,
+        shape.drawn(shown, figures, ratio),
+        shape.shapes(shown),
+        tuple(item for item in blocks if item is not None),
+        entry,
+    )
+
+
+def middle_page(store: Store, view: SeasonView, key: str) -> MiddlePage:
+    """Read one stretch's causes and remarks; ``key`` "" is today's block."""
+    spans = kept.spans(view)
+    spacing = season_queries.spacing(store)
+    shown = chosen(spans, key, view.today)
+    if shown is None:
+        return MiddlePage((), None, None, (), 0, NextWeek(view.today, ()), (), spacing)
+    figures = kept.read(store, shown.start, shown.end)
+    found = middles.middle(shown, figures)
+    record = spans[0].runs
+    put_away = season_queries.put_away(store, shown.key)
+    return MiddlePage(
+        tuple(spans),
+        shown,
+        found,
+        standing.stands_out(shown, found, record, spacing, put_away),
+        len(put_away),
+        next_week.next_week(view, record, spacing),
+        week_rows(shown),
+        spacing,
+    )
+
+
+def week_rows(span: Span) -> tuple[WeekRow, ...]:
+    """The latest weeks of a stretch with runs, the latest first."""
+    loads = dict(standing.weekly_loads(span))
+    out = []
+    for monday in sorted(loads, reverse=True)[:WEEKS]:
+        runs = [run for run in span.runs if timedelta() <= run.day - monday < timedelta(days=7)]
+        out.append(
+            WeekRow(
+                monday,
+                sum(run.running_s for run in runs),
+                sum(run.distance_m for run in runs),
+                loads[monday],
+                7 - len({run.day for run in runs}),
+            )
+        )
+    return tuple(out)

@@ -1,0 +1,202 @@
+"""The page of the intensity curve: one stretch large with its class, every block small."""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from tercet.library import insight
+from tercet.library.insight import CurvePage
+from tercet.library.shape import Shape
+from tercet.library.views import SeasonView
+from tercet.ui import theme, words
+from tercet.ui.curve_view import CurveView, rounded_shares
+from tercet.ui.page import Context, Page
+from tercet.ui.span_chooser import SpanChooser
+from tercet.ui.twin import Twin
+from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
+
+#: Width over text size under which the blocks go below the curve. [px at 100 %]
+STACK_BELOW = 1000
+HEADINGS = ("stretch", "easy", "moderate", "hard", "easy wanted")
+EMPTY = "Nothing has been judged yet. Recordings or a paper log fill this curve."
+SHORT = "The curve needs 3 hours of judged running; the shares below hold already."
+HELP = (
+    "Classes and index by Treff et al. 2019: polarised is easy > hard > moderate with an index "
+    "above 2; pyramidal is easy > moderate > hard. Sessions count as hard from 5 minutes hard, as "
+    "moderate from 10 minutes moderate. Never compare shares counted in different ways."
+)
+
+
+class IntensityCurvePage(Page):
+    """Draws the curve of the season or of a block, and all blocks on one scale."""
+
+    def __init__(self, context: Context) -> None:
+        super().__init__(context)
+        self._key = "season"
+        self._view: SeasonView | None = None
+        self._to_latest = False
+        self.data: CurvePage | None = None
+        self.small: list[CurveView] = []
+        self.chooser = SpanChooser()
+        self.chooser.chosen.connect(self.choose)
+        self.middle = button("Where the middle came from")
+        self.middle.clicked.connect(lambda: self.page_asked.emit("middle"))
+        self.curve = CurveView()
+        self.curve.setAccessibleName("Intensity curve")
+        self._about = Label("", "small", "text_2")
+        self._said = Label("", "body", "text_2", wrap=True)
+        self._classes = [Label("", "body", wrap=True) for _ in range(3)]
+        self._left, self._right = Pane(), Pane()
+        self.twin = Twin(self.curve, "Shares of every stretch", self._left)
+        self._outer = QVBoxLayout(self)
+        self._outer.setContentsMargins(12, 0, 12, 0)
+        self._box = QHBoxLayout()
+        self._box.setSpacing(10)
+        self._outer.addLayout(self._box)
+        self._box.addWidget(self._left, 72)
+        self._box.addWidget(self._right, 28)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        column = QVBoxLayout(self._left)
+        column.setContentsMargins(16, 10, 16, 12)
+        column.setSpacing(6)
+        head = QHBoxLayout()
+        head.setSpacing(10)
+        head.addWidget(Label("Intensity curve", "pane_title"))
+        head.addWidget(self._about, 1)
+        head.addWidget(self.middle)
+        head.addWidget(self.chooser)
+        column.addLayout(head)
+        column.addWidget(self._said)
+        column.addWidget(self.twin, 1)
+        column.addWidget(Rule())
+        for label in self._classes:
+            column.addWidget(label)
+        column.addWidget(Label(HELP, "small", "text_2", wrap=True))
+        side = QVBoxLayout(self._right)
+        side.setContentsMargins(16, 10, 4, 8)
+        side.addWidget(Label("Block by block", "pane_title"))
+        inside = QWidget()
+        self._rows = QVBoxLayout(inside)
+        self._rows.setContentsMargins(0, 4, 12, 4)
+        self._rows.setSpacing(4)
+        self._rows.addStretch(1)
+        self._scroll = clear_scroll(inside)
+        self._scroll.verticalScrollBar().rangeChanged.connect(self._range_changed)
+        side.addWidget(self._scroll, 1)
+
+    @property
+    def ring(self) -> list[QWidget]:
+        """The chooser, the curve, the first small one."""
+        return [self.chooser, self.curve, self.twin.table, *self.small[:1]]
+
+    def choose(self, key: str) -> None:
+        """Show a stretch of the season by its key."""
+        self._key = key
+        if self._view is not None:
+            self.refresh(self._view)
+
+    def refresh(self, view: SeasonView) -> None:
+        """Read the curves of the stretch in view."""
+        self._view = view
+        future = self.context.library.submit(insight.curve_page, view, self._key)
+        self.context.answers.when(future, self.show_data)
+
+    def show_data(self, data: CurvePage) -> None:
+        """Draw what was read."""
+        self.data = data
+        self.chooser.show_spans(data.spans, data.shown)
+        drawn, span = data.drawn, data.shown
+        paces = self._paces(data)
+        self.curve.show_curve(drawn, paces)
+        self.curve.setVisible(drawn is not None)
+        if drawn is None or span is None:
+            self._said.setText(EMPTY)
+            self._about.setText("")
+        else:
+            total = sum(drawn.seconds)
+            first, last = words.short_day(span.start), words.short_day(span.end)
+            if span.start.year != span.end.year:
+                first, last = f"{first} {span.start.year}", f"{last} {span.end.year}"
+            self._about.setText(f"{first} to {last}, {words.hours(total)} judged")
+            self._said.setText(SHORT if drawn.run is None else "")
+        self._said.setVisible(bool(self._said.text()))
+        for label, shape in zip(self._classes, data.shapes, strict=False):
+            label.setText(class_words(shape))
+        for label in self._classes:
+            label.setVisible(bool(data.shapes) and drawn is not None)
+        self._fill_blocks(data, paces)
+        self._fill_table(data)
+
+    def _paces(self, data: CurvePage) -> tuple[str, str]:
+        entry = data.thresholds
+        if entry is None or not (entry.values.lt1_speed and entry.values.lt2_speed):
+            return "LT1", "LT2"
+        about = "about " if entry.estimated else ""
+        lt1, lt2 = entry.values.lt1_speed, entry.values.lt2_speed
+        return f"{about}{words.pace(lt1)}", f"{about}{words.pace(lt2)}"
+
+    def _fill_blocks(self, data: CurvePage, paces: tuple[str, str]) -> None:
+        while self._rows.count() > 1:
+            held = self._rows.takeAt(0)
+            widget = held.widget() if held is not None else None
+            if widget is not None:
+                widget.deleteLater()
+        drawn = [*data.blocks, *([data.drawn] if data.drawn else [])]
+        curves = [c for d in drawn for c in (d.run, d.wanted) if c is not None]
+        highest = max((float(curve.density.max()) for curve in curves), default=1.0)
+        self.small = []
+        for item in data.blocks:
+            row = QWidget()
+            column = QVBoxLayout(row)
+            column.setContentsMargins(0, 0, 0, 6)
+            column.setSpacing(0)
+            head = QHBoxLayout()
+            head.addWidget(Label(item.span.name, "small_bold"), 1)
+            short = item.shares[0] < item.span.shares[0] - 0.005
+            easy = f"{rounded_shares(item.shares)[0]} % easy"
+            wanted = round(100 * item.span.shares[0])
+            text = f"{easy}, short of {wanted}" if short else easy
+            head.addWidget(Label(text, "small_bold" if short else "small", "text_2"))
+            column.addLayout(head)
+            small = CurveView(small=True)
+            small.setAccessibleName(f"{item.span.name}, {text}; opens it large")
+            small.show_curve(item, paces, highest)
+            small.opened.connect(lambda key=item.span.key: self.choose(key))
+            column.addWidget(small)
+            self._rows.insertWidget(self._rows.count() - 1, row)
+            self.small.append(small)
+        self._to_latest = True
+
+    def _range_changed(self, _low: int, high: int) -> None:
+        """Once the blocks are laid out, show the latest."""
+        if self._to_latest:
+            self._scroll.verticalScrollBar().setValue(high)
+            self._to_latest = high == 0
+
+    def _fill_table(self, data: CurvePage) -> None:
+        listed = [*([data.drawn] if data.drawn else []), *data.blocks]
+        rows = []
+        for item in listed:
+            whole = rounded_shares(item.shares)
+            cells = [f"{words.hours(s)}  {p} %" for s, p in zip(item.seconds, whole, strict=True)]
+            rows.append((item.span.name, *cells, words.share(item.span.shares[0])))
+        self.twin.set_numbers(HEADINGS, rows, {0})
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the blocks below where the width is short."""
+        super().resizeEvent(event)
+        narrow = self.width() / theme.current().scale < STACK_BELOW
+        self._right.setVisible(not narrow)
+
+
+def class_words(shape: Shape) -> str:
+    """One way of counting in a line: shares, class, index."""
+    if shape.shares is None:
+        return f"By {shape.by}: nothing judged"
+    whole = rounded_shares(shape.shares)
+    index = "not defined" if shape.index is None else words.number(shape.index, 2)
+    text = f"By {shape.by}: {whole[0]} / {whole[1]} / {whole[2]} %, {shape.words}; index {index}"
+    return text if shape.polarised or shape.index is None else f"{text} (polarised above 2.00)"

@@ -1,0 +1,158 @@
+"""The pages of curve, middle and two seasons, worked as hands do."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from tests.ui import fit
+
+from tercet.domain import Block
+from tercet.engine.causes import Cause
+from tercet.library import operations
+from tercet.library.library import Library
+from tercet.ui import theme
+from tercet.ui.curve_view import rounded_shares
+from tercet.ui.window import MainWindow
+
+
+@pytest.fixture
+def window(library: Library, some_logs, open_window) -> MainWindow:
+    """A window over a dozen runs in two blocks."""
+    words = "easy 90 min", "moderate 40 min", "easy 40 min, 20 min moderate"
+    days = (f"{15 + k}.06.2026 {text}" for k, text in enumerate(words))
+    (some_logs / "diary.txt").write_text("\n".join(days), "utf-8")
+    library.take_in([some_logs])
+    blocks = [
+        Block(date(2026, 4, 13), date(2026, 5, 31), "Groundwork", "base", 0.9),
+        Block(date(2026, 6, 1), date(2026, 8, 2), "Support", "support", 0.8),
+    ]
+    library.call(operations.set_plan, blocks, [])
+    return open_window()
+
+
+def shown(qtbot, window: MainWindow, key: str):
+    window.show_view(key)
+    page = window.further.current
+    assert page is not None
+    qtbot.waitUntil(lambda: page.data is not None, timeout=5_000)
+    return page
+
+
+def test_shares_add_up_to_a_hundred() -> None:
+    assert rounded_shares((1 / 3, 1 / 3, 1 / 3)) == [34, 33, 33]
+    assert sum(rounded_shares((0.866, 0.0706, 0.0634))) == 100
+
+
+def test_the_curve_of_the_season_and_of_a_block(qtbot, window: MainWindow) -> None:
+    page = shown(qtbot, window, "curve")
+    assert page.data.shown.name == "Whole season"
+    assert "per cent easy" in page.curve.accessibleDescription()
+    assert len(page.small) == 2
+    page.small[1].setFocus()
+    QTest.keyClick(page.small[1], Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: page.data.shown.name == "Support", timeout=5_000)
+    assert page.chooser.currentText() == "Support block"
+    assert page.twin.text.splitlines()[0].startswith("stretch\teasy")
+    QTest.mouseClick(page.middle, Qt.MouseButton.LeftButton)
+    assert window.further.current_key == "middle"
+
+
+def test_a_cause_unfolds_its_runs_and_opens_one(qtbot, window: MainWindow) -> None:
+    page = shown(qtbot, window, "middle")
+    page.choose("season")
+    qtbot.waitUntil(lambda: page.data.shown.key == "season", timeout=5_000)
+    total = sum(row.view.seconds for row in page.rows)
+    assert total == pytest.approx(page.data.middle.moderate_s, abs=2)
+    row = page.rows[0]
+    row.setFocus()
+    QTest.keyClick(row, Qt.Key.Key_Return)
+    assert page.rows[0].unfolded
+    assert page.runs is not None
+    number = page.rows[0].view.runs[0].session.id
+    with qtbot.waitSignal(page.session_asked) as asked:
+        opener = next(b for b in page.runs.findChildren(type(page.back)) if b.text() == "Open")
+        QTest.mouseClick(opener, Qt.MouseButton.LeftButton)
+    assert asked.args == [number]
+    qtbot.waitUntil(lambda: window.pages.currentWidget() is window.session_page, timeout=5_000)
+
+
+def test_what_was_meant_is_said_and_taken_back(qtbot, window: MainWindow) -> None:
+    page = shown(qtbot, window, "middle")
+    page.choose("season")
+    qtbot.waitUntil(lambda: page.data.shown.key == "season", timeout=5_000)
+    row = next(row for row in page.rows if row.view.cause != Cause.MEANT)
+    number = row.view.runs[0].session.id
+    QTest.mouseClick(row, Qt.MouseButton.LeftButton)
+    said = next(b for b in page.runs.findChildren(type(page.back)) if b.text() == "Meant")
+    QTest.mouseClick(said, Qt.MouseButton.LeftButton)
+
+    def meant() -> set[int]:
+        views = page.data.middle.causes
+        return {r.session.id for v in views if v.cause == Cause.MEANT for r in v.runs}
+
+    qtbot.waitUntil(lambda: number in meant(), timeout=5_000)
+    window.acts.undo()
+    qtbot.waitUntil(lambda: number not in meant(), timeout=5_000)
+
+
+def test_a_remark_is_put_away_and_brought_back(qtbot, window: MainWindow) -> None:
+    page = shown(qtbot, window, "middle")
+    page.choose(next(span.key for span in page.data.spans if span.name == "Support"))
+    qtbot.waitUntil(lambda: page.data.shown.name == "Support", timeout=5_000)
+    keys = [row.remark.key for row in page.remarks]
+    assert "easy short" in keys  # 80 % were wanted
+    away = page.remarks[keys.index("easy short")].buttons[-1]
+    QTest.mouseClick(away, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(
+        lambda: "easy short" not in [row.remark.key for row in page.remarks], timeout=5_000
+    )
+    window.acts.undo()
+    qtbot.waitUntil(lambda: "easy short" in [r.remark.key for r in page.remarks], timeout=5_000)
+
+
+def test_blocks_side_by_side(qtbot, window: MainWindow) -> None:
+    page = shown(qtbot, window, "two")
+    QTest.mouseClick(page.by_block, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page.choosers[0].currentText() == "Groundwork", timeout=5_000)
+    assert page.choosers[1].currentText() == "Support"
+    assert page.back_rows.rows == 9
+    assert "beside Support, 9 weeks" in page.back_rows.accessibleName()
+
+
+def test_empty_pages_say_what_would_fill_them(qtbot, library: Library, open_window) -> None:
+    window = open_window()
+    for key, words in (("curve", "Nothing has been judged"), ("middle", "Nothing has been run")):
+        page = shown(qtbot, window, key)
+        label = page._said if key == "curve" else page._sum
+        assert label.text().startswith(words)
+
+
+LOOKS = [(1366, 768, 1.0, False), (1366, 768, 1.5, True), (1366, 768, 2.0, False),
+         (1920, 1080, 1.0, True)]  # fmt: skip
+
+
+@pytest.mark.parametrize(("width", "height", "scale", "dark"), LOOKS)
+def test_nothing_is_cut_off(
+    qtbot, window: MainWindow, width: int, height: int, scale: float, dark: bool
+) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    theme.apply(app, dark, scale)
+    window.resize(width, height)
+    for key in ("curve", "middle", "two"):
+        page = shown(qtbot, window, key)
+        if key == "middle":
+            page.choose("season")
+            qtbot.waitUntil(lambda page=page: page.data.shown.key == "season", timeout=5_000)
+            page.unfold(page.rows[0].view.cause)
+        for _ in range(4):
+            qtbot.wait(5)
+            window.grab()
+        assert window.size() == QSize(width, height), "the window had to grow"
+        assert not fit.faults(page)
+        assert not fit.nameless(page)
+    theme.apply(app, False)
