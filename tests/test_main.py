@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import re
+import shutil
 import struct
 import subprocess
 import sys
@@ -12,8 +13,9 @@ from pathlib import Path
 import platformdirs
 import pytest
 
-from tercet import __version__
+from tercet import __version__, resources
 from tercet.__main__ import main, no_display, store_folder
+from tercet.library.library import Library
 from tercet.store.database import Store
 
 APP = str(Path(__file__).parents[1] / "app")
@@ -170,3 +172,45 @@ def test_the_demo_does_the_main_job_without_a_display(tmp_path: Path) -> None:
     assert [line.split()[0] for line in lines[1:5]] == BLOCKS
     assert lines[-1] == "No window opened: there is no display on this machine."
     assert len(list((tmp_path / "tercet-pictures").glob("*.png"))) == 6
+
+
+@pytest.mark.parametrize("ending", ["pdf", "html"])
+def test_a_review_is_written_without_a_display(
+    tmp_path: Path, ending: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    logs = tmp_path / "logs"
+    logs.mkdir()
+    for name in ("2026-04-15-1806.fit", "2026-05-02-0845.tcx", "2026-05-08-1855.gpx"):
+        shutil.copy(resources.samples() / name, logs / name)
+    target = tmp_path / f"review.{ending}"
+    assert main(["review", str(logs), "--out", str(target), "--theme", "ink"]) == 0
+    assert target.read_bytes()[:5] in (b"%PDF-", b"<!DOC")
+    assert "places left out" in capsys.readouterr().out
+    store = tmp_path / "store"
+    library = Library(store)
+    try:
+        library.take_in([logs])
+        # The store is open here all the while.
+        again = tmp_path / f"again.{ending}"
+        assert main(["review", "--store", str(store), "--out", str(again)]) == 0
+    finally:
+        library.close()
+    assert not list(tmp_path.rglob("*.part"))
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (["--out", "x.doc"], "should end in .pdf or .html"),
+        (["not-there", "--out", "x.pdf"], "there is no not-there"),
+        (["--store", "not-there", "--out", "x.pdf"], "there is no not-there"),
+        ([], "--out"),
+    ],
+)
+def test_a_review_that_cannot_be_is_answered_in_one_line(
+    arguments: list[str], words: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["review", *arguments]) == 2
+    said = capsys.readouterr().err
+    assert words in said
+    assert said.count("\n") == 1

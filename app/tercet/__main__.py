@@ -25,7 +25,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         multiprocessing.freeze_support()
     given = list(sys.argv[1:] if arguments is None else arguments)
     try:
-        code = _tally(given[1:]) if given[:1] == ["tally"] else _window(given)
+        with_words = {"tally": _tally, "review": _review}.get(given[0] if given else "")
+        code = with_words(given[1:]) if with_words is not None else _window(given)
         if sys.stdout is not None:  # as in a program without a console
             sys.stdout.flush()
         return code
@@ -56,6 +57,27 @@ def _tally(given: Sequence[str]) -> int:
     from tercet import cli
 
     return cli.run_tally(given, sys.stdout)
+
+
+def _review(given: Sequence[str]) -> int:
+    asked = invocation.review_parser().parse_args(given)
+    for path in (*asked.paths, *([asked.store] if asked.store is not None else [])):
+        if not path.exists():
+            raise invocation.UsageError(f"there is no {path}")
+    if asked.paths and asked.store is not None:
+        raise invocation.UsageError("give recordings or a store, not both")
+    if asked.out.suffix.lower() not in (".pdf", ".html"):
+        raise invocation.UsageError(f"{asked.out} should end in .pdf or .html")
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    try:
+        from tercet.ui.review import headless
+    except ImportError as error:
+        raise invocation.UsageError(f"Qt cannot load ({error})") from error
+    folder = None if asked.paths else store_folder(asked.store, False)
+    try:
+        return headless.write(asked, folder, sys.stdout)
+    except OSError as error:
+        raise invocation.UsageError(f"{asked.out} cannot be written: {error.strerror}") from error
 
 
 def _window(given: Sequence[str]) -> int:

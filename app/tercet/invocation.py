@@ -30,7 +30,8 @@ def parser() -> argparse.ArgumentParser:
     window = Parser(
         prog="tercet",
         description="A season tracker for distance runners: every second of every run judged "
-        "easy, moderate or hard. `tercet tally --help` tells how to judge files without a window.",
+        "easy, moderate or hard. `tercet tally --help` tells how to judge files without a window, "
+        "`tercet review --help` how to write the season review.",
     )
     window.add_argument("paths", nargs="*", type=Path, help="recordings or folders to take in")
     window.add_argument("--store", type=Path, metavar="DIR", help="keep everything in this folder")
@@ -45,6 +46,31 @@ def parser() -> argparse.ArgumentParser:
     )
     window.add_argument("--version", action="version", version=f"Tercet {__version__}")
     return window
+
+
+def review_parser() -> argparse.ArgumentParser:
+    """The arguments of ``tercet review``."""
+    review = Parser(
+        prog="tercet review",
+        description="Write the season review as PDF or HTML, without a window or a display.",
+    )
+    review.add_argument(
+        "paths", nargs="*", type=Path, metavar="PATH",
+        help="recordings or folders of them; kept nowhere",
+    )  # fmt: skip
+    review.add_argument("--store", type=Path, metavar="DIR", help="review the runner kept here")
+    review.add_argument(
+        "--out", type=Path, required=True, metavar="FILE", help="ending in .pdf or .html"
+    )
+    review.add_argument("--theme", choices=("light", "dark", "ink"), default="light")
+    review.add_argument("--paper", choices=("a4", "letter", "wide"), default="a4")
+    review.add_argument("--units", choices=("km", "miles"), default="km")
+    review.add_argument(
+        "--about", default="", metavar="DAY",
+        help="the block that begins on this day, such as 2026-04-13, or two as DAY+DAY; "
+        "without it the last season",
+    )  # fmt: skip
+    return review
 
 
 def clock(seconds: float) -> str:
