@@ -144,7 +144,7 @@ def test_planned_sessions_are_understood_matched_and_moved(store: Store) -> None
         "to run",
     ]
     assert friday[0].seconds[:3] == (20 * 60 + 8 * 60, 0.0, 480.0)
-    assert saturday[1].unclear[0].text == "strds"
+    assert saturday[1].unclear == ("strds",)
     assert saturday[1].seconds[:3] == (2400.0, 0.0, 0.0)  # what is unclear adds nothing
     planning.move_planned(store, friday[0].id, date(2026, 6, 18))
     planning.move_planned(store, friday[0].id, date(2026, 6, 21), copy=True)

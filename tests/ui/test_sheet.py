@@ -401,7 +401,8 @@ def test_other_sports_and_unjudged_are_spoken_and_in_the_key(
     model = sheet.model()
     assert model.data(model.index(1, 1), SPOKEN) == "Monday 6 April, Ride, cycling 1 hour"
     assert "unjudged 10 minutes" in model.data(model.index(1, 2), SPOKEN)
-    assert sheet.key_needs() == {"unjudged": True, "other": True, "cut": False}
+    needs = {"unjudged": True, "other": True, "cut": False, "planned": False}
+    assert sheet.key_needs() == needs
 
 
 def test_minutes_add_up() -> None:

@@ -121,7 +121,7 @@ def _views_of_day(
                 sense.metres,
                 state,
                 made_by.get(k),
-                sense.unclear,
+                tuple(piece.text for piece in sense.unclear),
                 item.note,
             )
         )

@@ -4,12 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from tercet.engine.countback import USUAL_SHARES, Volume
-
-if TYPE_CHECKING:
-    from tercet.formats.paper import Unclear
 
 Three = tuple[float, float, float]
 Five = tuple[float, float, float, float, float]
@@ -74,7 +71,7 @@ class PlannedView:
     metres: Five
     state: str  # "to run", "done", "missed", "rest"
     run_id: int | None = None  # the session that was run for it
-    unclear: tuple[Unclear, ...] = ()
+    unclear: tuple[str, ...] = ()  # words that are not understood
     note: str = ""
 
     @property

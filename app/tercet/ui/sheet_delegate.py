@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from tercet.library.views import SessionView
-from tercet.ui import sheet_layout, sheet_rows, words
+from tercet.ui import sheet_layout, sheet_planned, sheet_rows, words
 from tercet.ui.sheet_layout import Bar, Layout
 from tercet.ui.sheet_model import SheetModel
 from tercet.ui.sheet_rows import Cell, Row
@@ -124,7 +124,11 @@ class SheetDelegate(QStyledItemDelegate):
         block = row.block
         share, short = sheet_rows.share_words(block)
         share_font = _SHARE_FONTS[short, block.estimated]
-        texts = [sheet_rows.length_words(block), sheet_rows.run_words(block)]
+        run, planned = sheet_rows.run_words(block), sheet_planned.block_plan_s(block)
+        if planned:
+            run = f"{run} of {words.hours(planned)} planned" if run else ""
+            run = run or f"{words.hours(planned)} planned"
+        texts = [sheet_rows.length_words(block), run]
         right = rect.right() - px(12)
         room = right - rect.left() - px(13)
         share_width = self._width(share_font, share) + (px(18) if short else 0)
@@ -173,6 +177,11 @@ class SheetDelegate(QStyledItemDelegate):
         painter.drawText(line, _LEFT_MIDDLE, day)
         painter.setPen(self.colors["text_3" if hours == "0:00" else "text"])
         painter.setFont(self.fonts["small" if hours == "0:00" else "small_bold"])
+        if not hours and row.week is not None:
+            planned = sheet_planned.week_plan_s(row.block, row.week)
+            hours = words.hours(planned) if planned else ""
+            painter.setPen(self.colors["text_3"])
+            painter.setFont(self.fonts["small_italic"])
         painter.drawText(line, _RIGHT_MIDDLE, hours)
 
     def _day(self, painter: QPainter, rect: QRect, cell: Cell, row: int, column: int) -> None:
@@ -193,8 +202,15 @@ class SheetDelegate(QStyledItemDelegate):
         right = float(rect.left()) + sheet_layout.LEFT
         for bar, session in zip(placed, cell.sessions, strict=True):
             right = self._bar(painter, rect, base, bar, session)
+        if cell.planned:
+            span = (float(rect.left()) + sheet_layout.LEFT, right, float(rect.right()))
+            hour, tall = self.layout.px_per_hour, self.heights
+            right = sheet_planned.paint_day(
+                painter, cell, span, base, hour, tall, self.theme, selected=here
+            )
         if cell.race:
-            self._pennant(painter, rect, right + (7 if cell.sessions else 2), base, cell.race)
+            gap = 7 if cell.sessions or cell.planned else 2
+            self._pennant(painter, rect, right + gap, base, cell.race)
         if cell.today:
             painter.fillRect(
                 QRectF(rect.left() + 2, rect.top(), 3, rect.height()), self.colors["focus"]

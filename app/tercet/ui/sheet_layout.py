@@ -108,11 +108,11 @@ def _needs(sheet: Sheet, extra: Callable[[Cell], float], part: float) -> Needs:
     """For each weekday the days that may set its width, as (hours, pixels besides)."""
     found: list[set[tuple[float, float]]] = [{(LEAST_S / 3600.0, LEFT + RIGHT)} for _ in range(7)]
     for cell in _cells(sheet.rows):
-        if cell.sessions or cell.race:
-            hours = min(sum(cell.lengths), sheet.cap_s) / 3600.0
-            besides = (
-                LEFT + RIGHT + DOUBLE_GAP * max(0, len(cell.sessions) - 1) + part * extra(cell)
-            )
+        if cell.sessions or cell.race or cell.ahead_s:
+            ahead = cell.ahead_s
+            hours = min(sum(cell.lengths) + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
+            gaps = DOUBLE_GAP * max(0, len(cell.sessions) + len(ahead) - 1)
+            besides = LEFT + RIGHT + gaps + part * extra(cell)
             found[cell.day.weekday()].add((hours, besides))
     return tuple(_upper(pairs) for pairs in found)
 

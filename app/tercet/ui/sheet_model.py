@@ -7,7 +7,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QLocale, QModelIndex, QPersistentModelIndex, Qt
 
 from tercet.library.views import SeasonView
-from tercet.ui import sheet_rows, words
+from tercet.ui import sheet_planned, sheet_rows, words
 from tercet.ui.sheet_rows import Cell, Row, Sheet
 
 Index = QModelIndex | QPersistentModelIndex
@@ -56,7 +56,9 @@ class SheetModel(QAbstractTableModel):
         if cell is None:
             return sheet_rows.week_spoken(row)
         if role == _ACCESSIBLE:
-            return sheet_rows.cell_spoken(cell)
+            planned = sheet_planned.spoken(cell)
+            said = sheet_rows.cell_spoken(cell)
+            return f"{said}, {planned}" if planned else said
         return ", ".join(words.hours(length) for length in cell.lengths)
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = _DISPLAY) -> Any:

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 
 from PySide6.QtCore import QDate, QLocale
 
-from tercet.library.views import BlockView, SeasonView, SessionView, WeekView
+from tercet.library.views import BlockView, PlannedView, SeasonView, SessionView, WeekView
 from tercet.ui import words
 
 #: Days longer than this share of all days are cut, so that one of them can't shrink the rest.
@@ -27,6 +27,12 @@ class Cell:
     today: bool
     sessions: tuple[SessionView, ...] = ()
     race: str = ""
+    planned: tuple[PlannedView, ...] = ()
+
+    @property
+    def ahead_s(self) -> tuple[float, ...]:
+        """Length of each session still to run [s]."""
+        return tuple(item.running_s for item in self.planned if item.state == "to run")
 
     @property
     def lengths(self) -> tuple[float, ...]:
@@ -64,6 +70,7 @@ class Sheet:
     has_unjudged: bool
     has_other: bool
     has_cut: bool
+    has_planned: bool = False
 
 
 def session_length(session: SessionView) -> float:
@@ -93,6 +100,7 @@ def build(season: SeasonView, cap_s: float | None = None) -> Sheet:
                     inside and day == season.today,
                     week.days[weekday],
                     words.listed(races[day]) if inside and day in races else "",
+                    week.planned[weekday],
                 )
                 cells.append(cell)
                 if inside:
@@ -127,6 +135,7 @@ def build(season: SeasonView, cap_s: float | None = None) -> Sheet:
         has_unjudged=any(s.seconds[4] > 0.0 and s.sport == "running" for s in every),
         has_other=any(s.sport != "running" for s in every),
         has_cut=any(day > cap for day in days),
+        has_planned=any(cell.planned for row in rows for cell in row.cells),
     )
 
 

@@ -140,11 +140,14 @@ class SheetView(QTableView):
         self.card.units = units
 
     def key_needs(self) -> dict[str, bool]:
-        """Which entries the key strip needs for what is shown: ``unjudged, other, cut``."""
+        """Which entries the key strip needs for what is shown."""
         sheet = self._model.sheet
-        if sheet is None:
-            return {"unjudged": False, "other": False, "cut": False}
-        return {"unjudged": sheet.has_unjudged, "other": sheet.has_other, "cut": sheet.has_cut}
+        return {
+            "unjudged": sheet is not None and sheet.has_unjudged,
+            "other": sheet is not None and sheet.has_other,
+            "cut": sheet is not None and sheet.has_cut,
+            "planned": sheet is not None and sheet.has_planned,
+        }
 
     # Size and look.
 

@@ -37,6 +37,7 @@ KEY_HEIGHTS = (0.4, 0.7, 1.0)
 MIN_WIDTH = 2.5
 DOUBLE_GAP = 5.0
 _KEY_STEP = 46
+_PLANNED = ("length planned", "still to run")
 _ROLES = ("easy", "moderate", "hard")
 _EDGES = ("easy_outline", "moderate_edge", "hard_edge")
 
@@ -221,17 +222,22 @@ class KeyStrip(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._present = {"unjudged": False, "other": False, "cut": False}
+        self._present = dict.fromkeys(("unjudged", "other", "cut", "planned"), False)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName("Key")
         self._describe()
         themes.changed.connect(self._theme_changed)
 
     def set_present(
-        self, *, unjudged: bool = False, other: bool = False, cut: bool = False
+        self,
+        *,
+        unjudged: bool = False,
+        other: bool = False,
+        cut: bool = False,
+        planned: bool = False,
     ) -> None:
         """Say which of the rarer marks the sheet shows."""
-        self._present = {"unjudged": unjudged, "other": other, "cut": cut}
+        self._present = {"unjudged": unjudged, "other": other, "cut": cut, "planned": planned}
         self._describe()
         self.update()
 
@@ -242,7 +248,7 @@ class KeyStrip(QWidget):
         shown = ["easy", "moderate", "hard"]
         rare = {"unjudged": "unjudged", "other": "other sport", "cut": "bar cut, hours beside it"}
         shown += [words for name, words in rare.items() if self._present[name]]
-        shown += ["race", "today"]
+        shown += [*(_PLANNED if self._present["planned"] else ()), "race", "today"]
         for going in ("today", "race", "other sport", rare["cut"], "unjudged"):
             room = sum(metrics.horizontalAdvance(words) + look.px(_KEY_STEP) for words in shown)
             if room > self.width() and going in shown:
@@ -290,6 +296,16 @@ def _paint_entry(painter: QPainter, box: QRectF, words: str, theme: Theme) -> fl
     shades = {"easy": Shade.EASY, "moderate": Shade.MODERATE, "hard": Shade.HARD}
     if words in shades:
         paint_key(painter, box, shades[words], theme)
+    elif words == _PLANNED[0]:
+        painter.fillRect(
+            QRectF(box.left(), box.bottom() - 3, box.width(), 2), theme.color("text_2")
+        )
+    elif words == _PLANNED[1]:
+        low, high = box.height() * KEY_HEIGHTS[0], box.height()
+        step = round(box.width() * 0.6)
+        for left, width, height in ((0, step, low), (step, box.width() - step, high)):
+            corner = QRectF(box.left() + left, box.bottom() - height, width, height)
+            paint_outline(painter, corner, "control", theme)
     elif words in ("unjudged", "other sport"):
         paint_key(painter, box, Shade.UNJUDGED, theme)
     elif words == "race":
