@@ -105,6 +105,8 @@ def test_a_block_and_a_pair_are_reviewed_alone(season_library: Library) -> None:
     assert [row[0] for row in alone.pages[0].table.rows] == ["Support", "All"]
     pair = made(season_library, scope.pair_key("2026-04-13", "2026-08-10"))
     assert [row[0] for row in pair.pages[0].table.rows] == ["Groundwork", "Specific", "All"]
+    assert (pair.name, pair.scope) == ("Groundwork and Specific", "2026-04-13+2026-08-10")
+    assert made(season_library, pair.scope) == pair
     assert made(season_library, "nonsense").scope == whole.scope
     assert whole.scopes[0] == (whole.scope, whole.name)
 

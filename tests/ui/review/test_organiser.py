@@ -11,9 +11,11 @@ from PySide6.QtCore import QEvent, QPointF, Qt
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
+from tests.ui import fit
 
 from tercet.library.library import Library
 from tercet.library.review import choices
+from tercet.ui import theme
 from tercet.ui.review.organiser import Organiser
 from tercet.ui.review.presenter import Presenter
 from tercet.ui.window import MainWindow
@@ -217,3 +219,39 @@ def test_files_are_whole_or_absent(qtbot, organiser: Organiser, tmp_path: Path) 
 def test_the_room_sees_a_click_on_a_number(organiser: Organiser) -> None:
     view = organiser.page
     assert view.row_at(QPointF(-5.0, -5.0)) is None
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "scale"),
+    [(1366, 768, 1.0), (1366, 768, 1.5), (1366, 768, 2.0), (1920, 1080, 1.0), (1000, 700, 1.0)],
+)
+def test_nothing_is_cut_off(
+    qtbot, organiser: Organiser, width: int, height: int, scale: float
+) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    theme.apply(app, False, scale)
+    organiser.window().resize(width, height)
+    presenter = Presenter()
+    qtbot.addWidget(presenter)
+    presenter.resize(max(width, 1280), max(height, 720))
+    presenter.show()
+    for content in organiser.review.pages:
+        organiser.choose_in_list(content.key)
+        qtbot.wait(20)
+        assert not fit.faults(organiser), content.key
+    assert not fit.nameless(organiser)
+    presenter.show_page(organiser.review, 2, organiser.look, 4)
+    qtbot.wait(20)
+    assert not fit.faults(presenter)
+    theme.apply(app, False)
+
+
+def test_two_blocks_are_reviewed_side_by_side(qtbot, organiser: Organiser) -> None:
+    pane = organiser.pane
+    pane.scope.setCurrentIndex(pane.scope.findData("2026-04-13"))
+    pane.scope.activated.emit(pane.scope.currentIndex())
+    qtbot.waitUntil(lambda: organiser.review.name == "Groundwork", timeout=5_000)
+    pane.beside.setCurrentIndex(pane.beside.findData("2026-08-10"))
+    pane.beside.activated.emit(pane.beside.currentIndex())
+    qtbot.waitUntil(lambda: organiser.review.name == "Groundwork and Specific", timeout=5_000)

@@ -54,17 +54,20 @@ def scope(view: SeasonView, key: str = "") -> Scope:
         if first in by_day and last in by_day:
             low, high = by_day[first].start, by_day[last].start
             chosen = tuple(block for block in view.blocks if low <= block.start <= high)
-    elif key and all(part in by_day for part in key.split("+")):
-        chosen = tuple(by_day[part] for part in key.split("+"))
+    elif key and len(set(key.split("+"))) <= 2 and all(p in by_day for p in key.split("+")):
+        chosen = tuple(by_day[part] for part in sorted(set(key.split("+"))))
     if not chosen:
         found = seasons(view)
         chosen = found[-1] if found else ()
+    if len(chosen) == 2 and "+" in key:
+        name = f"{chosen[0].name} and {chosen[1].name}"
+        return Scope(pair_key(*key.split("+")), name, _cut(view, chosen))
     return Scope(_key(chosen), _name(chosen), _cut(view, chosen))
 
 
 def pair_key(first: str, second: str) -> str:
-    """Key of two blocks side by side."""
-    return f"{first}+{second}"
+    """Key of two blocks side by side, the earlier first."""
+    return "+".join(sorted((first, second)))
 
 
 def _key(blocks: tuple[BlockView, ...]) -> str:

@@ -102,7 +102,7 @@ class ChoicesPane(QWidget):
         self.lines = Words("Lines for the next block", 5, "One line each")
         self.out = QCheckBox("Leave this page out")
         self.scope, self.then, self.now = QComboBox(), QComboBox(), QComboBox()
-        self.look, self.paper = QComboBox(), QComboBox()
+        self.beside, self.look, self.paper = QComboBox(), QComboBox(), QComboBox()
         self.ink = QCheckBox("For printing in black")
         self.present = button("Present (F5)", primary=True)
         self.pdf, self.html = button("Save as PDF…"), button("Save as HTML…")
@@ -126,8 +126,12 @@ class ChoicesPane(QWidget):
         own = chosen.next_lines or (getattr(page.picture, "lines", ()))
         self.lines.show_words("\n".join(own) if page.key == "next" else "", other=other)
         _check(self.out, page.hidden)
-        _fill(self.scope, review.scopes, review.scope)
+        first, _, second = review.scope.partition("+")
+        _fill(self.scope, review.scopes, first)
         blocks = [entry for entry in review.scopes if ".." not in entry[0]]
+        others = [entry for entry in blocks if entry[0] != first]
+        _fill(self.beside, [("", "Nothing else"), *others], second)
+        self.beside.setEnabled(".." not in first and bool(others))
         self._compare.setVisible(page.key == "curve" and len(blocks) > 1)
         offered = [("", "Chosen by the program"), *blocks]
         _fill(self.then, offered, chosen.then)
@@ -176,7 +180,12 @@ class ChoicesPane(QWidget):
         column.addWidget(Label("All pages", "pane_title"))
         grid = QGridLayout()
         for row, (words, box) in enumerate(
-            (("About", self.scope), ("Look", self.look), ("Paper", self.paper))
+            (
+                ("About", self.scope),
+                ("And", self.beside),
+                ("Look", self.look),
+                ("Paper", self.paper),
+            )
         ):
             grid.addWidget(Label(words, "small_bold"), row, 0)
             grid.addWidget(box, row, 1)
@@ -206,6 +215,7 @@ class ChoicesPane(QWidget):
         self.lines.said.connect(self.lines_said)
         self.out.toggled.connect(self.left_out)
         self.scope.activated.connect(lambda _: self.scope_chosen.emit(self.scope.currentData()))
+        self.beside.activated.connect(self._beside)
         for box in (self.then, self.now):
             box.activated.connect(
                 lambda _: self.pair_chosen.emit(self.then.currentData(), self.now.currentData())
@@ -219,6 +229,10 @@ class ChoicesPane(QWidget):
         self.picture.clicked.connect(self.picture_asked)
         self.tables.clicked.connect(self.tables_asked)
         self.stop.clicked.connect(self.stop_asked)
+
+    def _beside(self, _: int) -> None:
+        parts = [self.scope.currentData(), self.beside.currentData()]
+        self.scope_chosen.emit("+".join(sorted(part for part in parts if part)))
 
 
 def _fill(box: QComboBox, entries: Sequence[tuple[str, str]], key: str) -> None:

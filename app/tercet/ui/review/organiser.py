@@ -35,6 +35,7 @@ from tercet.ui.widgets import Label, Pane, button, clear_scroll
 
 #: Under this width, at 100 % text, the choices go below the page.
 FOLD_WIDTH = 1200
+LIMIT = 16_777_215  # Qt's own for no limit [px]
 
 
 class Organiser(Page):
@@ -271,12 +272,17 @@ class Organiser(Page):
         self._right.setProperty("pane", True)
         held = QVBoxLayout(self._right)
         held.setContentsMargins(1, 1, 1, 1)
-        held.addWidget(clear_scroll(self.pane))
+        self._choices = clear_scroll(self.pane)
+        held.addWidget(self._choices)
+        inner = QWidget()
+        inner.setLayout(self._sides)
+        self._sides.setContentsMargins(0, 0, 0, 0)
         self._sides.setSpacing(10)
         self._sides.addWidget(middle, 1)
         self._sides.addWidget(self._right)
         outer.addWidget(left)
-        outer.addLayout(self._sides, 1)
+        self._scroll = clear_scroll(inner)
+        outer.addWidget(self._scroll, 1)
 
     def _connect(self) -> None:
         self.list.chosen.connect(self.choose)
@@ -326,21 +332,24 @@ class Organiser(Page):
         self._fold()
 
     def _dress(self, *_: object) -> None:
-        px = theme.current().px
-        self._left.setFixedWidth(px(236))
         self._fold()
         if self._review is not None:
             self._show_page()
 
     def _fold(self) -> None:
+        """Where it is narrow, put the choices under the page and let the whole scroll."""
         look = theme.current()
-        narrow = self.width() / look.scale < FOLD_WIDTH - 140
+        self._left.setFixedWidth(min(look.px(236), int(0.26 * self.width())))
+        narrow = self.width() / look.scale < FOLD_WIDTH
         ways = QBoxLayout.Direction
         self._sides.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
         if narrow:
-            self._right.setMaximumWidth(16_777_215)
             self._right.setMinimumWidth(0)
-            self._right.setMaximumHeight(max(self.height() // 2, look.px(180)))
+            self._right.setMaximumWidth(LIMIT)
+            self._choices.setMinimumHeight(self.pane.sizeHint().height() + 8)
+            room = self.width() - self._left.width() - look.px(90)
+            self._stack.setMinimumHeight(int(room * 9 / 16))
         else:
             self._right.setFixedWidth(look.px(320))
-            self._right.setMaximumHeight(16_777_215)
+            self._choices.setMinimumHeight(0)
+            self._stack.setMinimumHeight(0)
