@@ -142,6 +142,16 @@ class Race:
 
 
 @dataclass(frozen=True)
+class RaceResult:
+    """What a runner ran in a race: seconds and metres."""
+
+    day: date
+    seconds: float
+    metres: float
+    name: str = ""
+
+
+@dataclass(frozen=True)
 class Planned:
     """A session still to run, or once planned: one line in the notation of paper logs."""
 

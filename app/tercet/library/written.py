@@ -10,11 +10,12 @@ from typing import Any
 from tercet import engine
 from tercet.domain import DatedThresholds
 from tercet.engine.known import shade_of_effort
-from tercet.engine.notation import Piece, Stretch, judge_pieces, stretches
+from tercet.engine.notation import Bout, Piece, Stretch, judge_pieces, stretches
 from tercet.engine.scale import Shade
 from tercet.formats.paper import FORMAT, PaperRun, parse_session
 from tercet.formats.table.runs import FORMAT as TABLE
 from tercet.library import localtime
+from tercet.library.known_race import basis
 from tercet.store import queries
 from tercet.store.database import Store
 
@@ -47,10 +48,14 @@ class Said:
         return self.format == TABLE
 
 
-def said_by(row: Any, race: tuple[float, float] | None = None) -> Said | None:
-    """What a stored run's row says in words, None for a recording."""
+def said_by(row: Any) -> Said | None:
+    """What a stored run's row says in words, None for a recording.
+
+    The known race is the one of the day on which it was kept, so judging it again gives the same.
+    """
     if not row["notation"]:
         return None
+    race = (row["known_s"], row["known_m"]) if row["known_s"] and row["known_m"] else None
     return Said(row["notation"], row["format"], row["effort"], race)
 
 
@@ -106,7 +111,13 @@ def judge(said: Said, entry: DatedThresholds | None) -> engine.Judgement:
             if said.sums
             else "Pieces without a word or a pace are not judged."
         )
+    if any(bout.race_m is not None for bout in _bouts(session.pieces)):
+        remarks.append(basis(said.race))
     return replace(judged, remarks=tuple(remarks))
+
+
+def _bouts(pieces: tuple[Piece, ...]) -> list[Bout]:
+    return [bout for piece in pieces for _, bout in piece.bouts()]
 
 
 def figures(said: Said, judged: engine.Judgement, entry: DatedThresholds | None) -> Row:
@@ -142,16 +153,16 @@ def run_row(run: PaperRun, part: int, judged: engine.Judgement, zone_name: str) 
     """The store's row of a paper run, without its figures, its id and its file."""
     start = moment(run.start, zone_name)
     offset = localtime.offset_at(start, None, localtime.zone_named(zone_name))
-    pieces = parse_session(run.notation).pieces
+    bouts = _bouts(parse_session(run.notation).pieces)
+    races = [bout for bout in bouts if bout.word == "race"]
+    result = next((bout for bout in races if bout.seconds and bout.metres), None)
     return {
         "part": part,
         "start_utc": start.timestamp(),
         "utc_offset_s": offset,
         "day": run.start.date().isoformat(),
         "sport": "running",
-        "kind": "race"
-        if any(b.word == "race" for piece in pieces for _, b in piece.bouts())
-        else "",
+        "kind": "race" if races else "",
         "name": "",
         "device": "",
         "format": FORMAT,
@@ -166,6 +177,8 @@ def run_row(run: PaperRun, part: int, judged: engine.Judgement, zone_name: str) 
         "damage": "",
         "note": run.note,
         "notation": run.notation,
+        "race_s": result.seconds if result is not None else None,
+        "race_m": result.metres if result is not None else None,
     }
 
 

@@ -29,6 +29,11 @@ RUN_COLUMNS = (
     "note",
     "effort",
     "notation",
+    "typed",
+    "race_s",
+    "race_m",
+    "known_s",
+    "known_m",
 )
 
 

@@ -71,6 +71,14 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         # Whether the runner meant the moderate running of a run, and where about it began.
         "ALTER TABLE run ADD COLUMN meant INTEGER",
         "ALTER TABLE run ADD COLUMN place TEXT NOT NULL DEFAULT ''",
+        # A paper run's words as they were typed, where notation says them in plain words; the
+        # result that they name if it was a race [s], [m]; and the race known when it was kept,
+        # that its race paces are reckoned from [s], [m].
+        "ALTER TABLE run ADD COLUMN typed TEXT NOT NULL DEFAULT ''",
+        "ALTER TABLE run ADD COLUMN race_s REAL",
+        "ALTER TABLE run ADD COLUMN race_m REAL",
+        "ALTER TABLE run ADD COLUMN known_s REAL",
+        "ALTER TABLE run ADD COLUMN known_m REAL",
         # When note, effort or kind were last said, ISO 8601 UTC; copies are merged by it.
         "ALTER TABLE run ADD COLUMN said_at TEXT NOT NULL DEFAULT ''",
         # A session still to run, in the notation of paper logs.

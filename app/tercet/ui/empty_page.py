@@ -25,10 +25,11 @@ COLUMN_WIDTH = 420
 
 
 class EmptyPage(QWidget):
-    """Heading, three ways to begin, and the text size for whoever needs it now."""
+    """Heading, the ways to begin, and the text size for whoever needs it now."""
 
     choose_asked = Signal()
     folder_asked = Signal()
+    paper_asked = Signal()
     example_asked = Signal()
     plan_asked = Signal()
     size_chosen = Signal(int)
@@ -47,11 +48,13 @@ class EmptyPage(QWidget):
         self.zone = DropZone()
         self.choose = button("Choose files…", primary=True)
         self.folder = button("Choose a folder…")
+        self.paper = button("Type a paper log")
         self.example = button("Open the example")
         self.plan = button("Races and blocks…")
         for made, signal in (
             (self.choose, self.choose_asked),
             (self.folder, self.folder_asked),
+            (self.paper, self.paper_asked),
             (self.example, self.example_asked),
             (self.plan, self.plan_asked),
         ):
@@ -74,7 +77,7 @@ class EmptyPage(QWidget):
         title = Label("A season starts with what you have run", "page_title", wrap=True)
         lead = Label(
             "Every second of every run is judged easy, moderate or hard, against your own two "
-            "thresholds. Three ways to begin:",
+            "thresholds. Four ways to begin:",
             "body",
             "text_2",
             wrap=True,
@@ -91,9 +94,16 @@ class EmptyPage(QWidget):
             (
                 self.zone,
                 self.dropped_words,
-                "FIT, TCX or GPX files from a watch or an older program, or a typed log. Drop them "
-                "anywhere on this window. They are copied; the originals are not touched.",
+                "FIT, TCX or GPX files from a watch or an older program. Drop them anywhere on "
+                "this window. They are copied; the originals are not touched.",
                 (self.choose, self.folder),
+            ),
+            (
+                QFrame(),
+                Label("A paper log", "block", wrap=True),
+                "A training diary, typed or pasted as it stands: one line a day, understood beside "
+                "it as you type.",
+                (self.paper,),
             ),
             (
                 QFrame(),

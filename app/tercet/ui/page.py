@@ -38,6 +38,9 @@ class Page(QWidget):
         """Show what holds now; called when the page is shown and after every change meanwhile."""
         raise NotImplementedError
 
+    def open_at(self, detail: str) -> None:
+        """Show one thing of the page, such as a run by its number."""
+
     @property
     def ring(self) -> list[QWidget]:
         """What F6 goes round on this page, in order."""

@@ -32,6 +32,7 @@ PAGES: tuple[Entry, ...] = (
     Entry("review", "Review", "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
     Entry("middle", "Where the middle came from", "season", "tercet.ui.middle_page:MiddlePage"),
     Entry("two", "Two seasons, years", "season", "tercet.ui.two_page:TwoPage"),
+    Entry("paper", "Paper log", "runner", "tercet.ui.paper.page:PaperPage", "Ctrl+L"),
     Entry("squad", "Squad", "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
     Entry(
         "repetitions", "Repetitions", "view", "tercet.ui.repetitions_page:RepetitionsPage", "Ctrl+4"
@@ -78,9 +79,13 @@ class Pages(QObject):
         return next((key for key, page in self._made.items() if page is shown), "")
 
     def show(self, key: str) -> None:
-        """Build a page if need be, and bring it to the front."""
+        """Build a page if need be, and bring it to the front; "key:detail" also tells it what of.
+
+        What stands behind the colon goes to the page's ``open_at``.
+        """
         if self._view is None:
             return
+        key, _, detail = key.partition(":")
         page = self._made.get(key)
         if page is None:
             entry = next(entry for entry in PAGES if entry.key == key)
@@ -94,6 +99,8 @@ class Pages(QObject):
             self._stack.addWidget(page)
         page.refresh(self._view)
         self._stack.setCurrentWidget(page)
+        if detail:
+            page.open_at(detail)
         ring = page.ring
         (ring[0] if ring else page).setFocus(Qt.FocusReason.OtherFocusReason)
 

@@ -93,6 +93,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         self.empty.choose_asked.connect(self.imports.choose_files)
         self.empty.folder_asked.connect(self.imports.choose_folder)
+        self.empty.paper_asked.connect(lambda: self.show_view("paper"))
         self.empty.example_asked.connect(example.start)
         self.empty.plan_asked.connect(self.acts.edit_plan)
         self.empty.size_chosen.connect(lambda size: self.look.choose(size=size))

@@ -115,6 +115,11 @@ def short_day(day: date) -> str:
     return QLocale().toString(_qdate(day), "d MMM")
 
 
+def weekday(day: date) -> str:
+    """Short name of the weekday: ``Wed``."""
+    return QLocale().toString(_qdate(day), "ddd")
+
+
 def month(day: date) -> str:
     """Short name of the month: ``Jun``."""
     return QLocale().toString(_qdate(day), "MMM")

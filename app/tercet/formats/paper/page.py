@@ -73,7 +73,7 @@ def read_page(data: bytes) -> Page | Failed | None:
         out, begin with a day and can be read at least in part. Failed for a diary that names no
         year, or of which no run could be read.
     """
-    text = _text(data)
+    text = text_of(data)
     if text is None:
         return None
     page = Reading()
@@ -103,7 +103,8 @@ def read_page(data: bytes) -> Page | Failed | None:
     return Failed("This is a diary without a run.", "passed over", FORMAT)
 
 
-def _text(data: bytes) -> str | None:
+def text_of(data: bytes) -> str | None:
+    """Text in UTF-8 or Windows' western code page; None for anything else, or too much."""
     if len(data) > MAX_PAGE_BYTES or b"\0" in data:
         return None
     try:

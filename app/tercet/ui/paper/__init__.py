@@ -1,0 +1,1 @@
+"""The page on which a paper log is typed, understood beside it, and kept."""
