@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 #: So much moderate and hard running makes a session more than an easy one. [s] [guess]
 WORK_S = 60.0
 
 
-@dataclass(frozen=True)
-class Amount:
+class Amount(NamedTuple):
     """What a session asks or was: whether there is work in it, and how long it is."""
 
     work: bool
@@ -20,9 +19,9 @@ class Amount:
 
 def amount_of(seconds: Sequence[float]) -> Amount:
     """Make an amount of seconds by shade, in the order of Shade."""
-    return Amount(
-        seconds[1] + seconds[2] >= WORK_S, float(sum(seconds[:3])) + float(sum(seconds[4:5]))
-    )
+    easy, moderate, hard, *others = seconds
+    unjudged = others[1] if len(others) > 1 else 0.0
+    return Amount(moderate + hard >= WORK_S, easy + moderate + hard + unjudged)
 
 
 def pair(planned: Sequence[Amount], run: Sequence[Amount]) -> list[int | None]:
@@ -39,10 +38,12 @@ def pair(planned: Sequence[Amount], run: Sequence[Amount]) -> list[int | None]:
         For each planned session the place of its run; None where none is left. Each run stands
         for one planned session only. Alike in kind goes first, then alike in length.
     """
+    if not run:
+        return [None] * len(planned)
+    if len(planned) == 1:  # almost every day
+        return [min(range(len(run)), key=lambda r: _cost(planned[0], run[r]))]
     costs = sorted(
-        (plan.work != done.work, _apart(plan.seconds, done.seconds), p, r)
-        for p, plan in enumerate(planned)
-        for r, done in enumerate(run)
+        (*_cost(plan, done), p, r) for p, plan in enumerate(planned) for r, done in enumerate(run)
     )
     out: list[int | None] = [None] * len(planned)
     taken: set[int] = set()
@@ -53,5 +54,6 @@ def pair(planned: Sequence[Amount], run: Sequence[Amount]) -> list[int | None]:
     return out
 
 
-def _apart(a: float, b: float) -> float:
-    return abs(math.log(max(a, 1.0) / max(b, 1.0)))
+def _cost(plan: Amount, done: Amount) -> tuple[bool, float]:
+    apart = math.log(max(plan.seconds, 1.0) / max(done.seconds, 1.0))
+    return plan.work != done.work, abs(apart)

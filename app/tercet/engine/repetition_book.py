@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass
+from statistics import median
 
 import numpy as np
 
@@ -45,7 +47,7 @@ class Set:
 
 def class_of(metres: float) -> int:
     """Place in :data:`CLASSES` of a repetition of so many metres."""
-    return int(np.searchsorted(_UP_TO, metres))
+    return bisect_left(_UP_TO, metres)
 
 
 def sets_of(repetitions: Sequence[Repetition]) -> tuple[Set, ...]:
@@ -63,18 +65,18 @@ def sets_of(repetitions: Sequence[Repetition]) -> tuple[Set, ...]:
     """
     out = []
     fast = [r for r in repetitions if r.shade == Shade.HARD and r.distance_m > 0 < r.duration_s]
-    for place in range(len(CLASSES)):
-        inside = [r for r in fast if class_of(r.distance_m) == place]
-        if inside:
-            rests = [r.recovery_s for r in inside if r.recovery_s is not None]
-            out.append(
-                Set(
-                    place,
-                    tuple(r.distance_m for r in inside),
-                    tuple(r.duration_s for r in inside),
-                    float(np.median(rests)) if rests else None,
-                )
+    places = [class_of(r.distance_m) for r in fast]
+    for place in sorted(set(places)):
+        inside = [r for r, at in zip(fast, places, strict=True) if at == place]
+        rests = [r.recovery_s for r in inside if r.recovery_s is not None]
+        out.append(
+            Set(
+                place,
+                tuple(r.distance_m for r in inside),
+                tuple(r.duration_s for r in inside),
+                float(median(rests)) if rests else None,
             )
+        )
     return tuple(out)
 
 

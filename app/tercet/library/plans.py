@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 from tercet.domain import Block, DatedThresholds, Planned
 from tercet.engine.allowance import Allowance, allowance
 from tercet.engine.countback import SHARES, USUAL_SHARES, eased_weeks, mondays, week_volumes
-from tercet.engine.matching import amount_of, pair
+from tercet.engine.matching import Amount, amount_of, pair
 from tercet.engine.shades import Shade, Thresholds
+from tercet.library.dated import in_force
 from tercet.library.views import (
     ZERO,
     BlockView,
@@ -42,6 +43,11 @@ class Understood:
     metres: Five = ZERO
     unclear: tuple[Unclear, ...] = ()
     rest: bool = False
+
+    @cached_property
+    def amount(self) -> Amount:
+        """How much it is, for finding its run."""
+        return amount_of(self.seconds)
 
     @property
     def running_s(self) -> float:
@@ -96,16 +102,12 @@ def _views_of_day(
     thresholds: Sequence[DatedThresholds],
     today: date,
 ) -> tuple[PlannedView, ...]:
-    from tercet.library.dated import in_force
-
     force = in_force(thresholds, items[0].day)
-    told = [
-        understand(item.notation, force.values if force is not None else None) for item in items
-    ]
+    values = force.values if force is not None else None
+    told = [understand(item.notation, values) for item in items]
     asked = [k for k, item in enumerate(told) if not item.rest]
-    found = pair(
-        [amount_of(told[k].seconds) for k in asked], [amount_of(view.seconds) for view in run]
-    )
+    wanted = [told[k].amount for k in asked]
+    found = pair(wanted, [amount_of(view.seconds) for view in run])
     made_by = {k: run[place].id for k, place in zip(asked, found, strict=True) if place is not None}
     out = []
     for k, (item, sense) in enumerate(zip(items, told, strict=True)):

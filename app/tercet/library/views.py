@@ -55,8 +55,7 @@ class RaceView:
     main: bool = False  # the one the season is counted back from
 
 
-@dataclass(frozen=True)
-class PlannedView:
+class PlannedView(NamedTuple):
     """A planned session, understood by the thresholds of its day, beside what became of it.
 
     ``seconds`` and ``metres`` by shade in the order of Shade; pieces that are not understood add

@@ -35,7 +35,7 @@ from tercet.ui.scale_strip import ScaleStrip
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
 
 #: Window width over text size under which the panes stack, and their height then.
-STACK_BELOW, STACKED_HEIGHT = 1000, 1120
+STACK_BELOW, STACKED_HEIGHT = 1150, 1120
 CAUTION = (
     "A plan is a proposal. With pain, illness, chest pain, faintness or unusual breathlessness "
     "stop and see a doctor; after an injury go by your doctor or coach, not by these weeks."

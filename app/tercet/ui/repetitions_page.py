@@ -38,7 +38,7 @@ if TYPE_CHECKING:
     from tercet.domain import DatedThresholds
 
 #: Window width over text size under which the panes stack, and their height then.
-STACK_BELOW, STACKED_HEIGHT = 1000, 1180
+STACK_BELOW, STACKED_HEIGHT = 1100, 1180
 #: What a day before and after a set is planned around it (common practice, no source). [min]
 WARM_UP, COOL_DOWN = 15, 10
 CAUTION = (

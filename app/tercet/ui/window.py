@@ -95,7 +95,7 @@ class MainWindow(QMainWindow):
         self.empty.folder_asked.connect(self.imports.choose_folder)
         self.empty.paper_asked.connect(lambda: self.show_view("paper"))
         self.empty.example_asked.connect(example.start)
-        self.empty.plan_asked.connect(self.acts.edit_plan)
+        self.empty.plan_asked.connect(lambda: self.show_view("plan"))
         self.empty.size_chosen.connect(lambda size: self.look.choose(size=size))
 
     def _begin(self, kept: Glance | None) -> None:
