@@ -17,6 +17,7 @@ from tercet import __version__, resources
 from tercet.__main__ import main, no_display, store_folder
 from tercet.library.library import Library
 from tercet.store.database import Store
+from tercet.ui.pages import PAGES
 
 APP = str(Path(__file__).parents[1] / "app")
 #: Of the sample season.
@@ -152,7 +153,7 @@ def test_the_demo_does_the_main_job_without_a_display(tmp_path: Path) -> None:
         tmp_path, "--demo", "--store", tmp_path / "store", "--pictures", tmp_path / "pictures",
         QT_QPA_PLATFORM="offscreen",
     )  # fmt: skip
-    assert re.match(r"12\d new, .* 2 not read$", lines[0])
+    assert re.match(r"12\d new with 12\d runs, .* 2 not read$", lines[0])
     assert sum(line.startswith("not read: ") for line in lines) == 2
     table = lines[lines.index(next(line for line in lines if line.startswith("block"))) :]
     assert [line.split()[0] for line in table[1:5]] == BLOCKS
@@ -161,7 +162,7 @@ def test_the_demo_does_the_main_job_without_a_display(tmp_path: Path) -> None:
     assert shares[0] >= 90 > shares[1] > shares[2] > 60
     pictures = sorted((tmp_path / "pictures").glob("*.png"))
     assert {f"picture: {path}" for path in pictures} <= set(lines)
-    assert len(pictures) == 6
+    assert len(pictures) == 2 * (3 + len(PAGES))
     for path in pictures:
         check_picture(path)
     assert lines[-1] == "No window opened: pictures were asked for."

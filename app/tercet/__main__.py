@@ -96,7 +96,7 @@ def _window(given: Sequence[str]) -> int:
             from tercet.ui import application
 
             return application.run(library, paths, demo=asked.demo)
-        return _without_window(library, paths, asked.pictures, why_not)
+        return _without_window(library, paths, asked.pictures, why_not, demo=asked.demo)
     finally:
         library.close()
 
@@ -114,7 +114,7 @@ def no_display() -> str | None:
 
 
 def _without_window(
-    library: Library, paths: Sequence[Path], pictures: Path | None, why_not: str
+    library: Library, paths: Sequence[Path], pictures: Path | None, why_not: str, *, demo: bool
 ) -> int:
     """Do the main job where no window can open: take in, print the blocks, write pictures."""
     if paths:
@@ -130,7 +130,7 @@ def _without_window(
     try:
         from tercet.ui import portraits
 
-        for picture in portraits.write(library, folder.resolve()):
+        for picture in portraits.write(library, folder.resolve(), demo=demo):
             sys.stdout.write(f"picture: {picture}\n")
     except ImportError as error:
         sys.stdout.write(

@@ -176,6 +176,12 @@ def first_day(store: Store) -> date | None:
     return date.fromisoformat(found) if found else None
 
 
+def last_day(store: Store) -> date | None:
+    """Local day of the last running session."""
+    found = store.rows("SELECT MAX(day) AS last FROM run WHERE sport = 'running'")[0]["last"]
+    return date.fromisoformat(found) if found else None
+
+
 def fingerprints(store: Store) -> list[str]:
     """The stored fingerprints of all running, oldest first."""
     found = store.rows("SELECT fingerprint FROM run WHERE sport = 'running' ORDER BY start_utc")

@@ -12,6 +12,7 @@ from tercet.library import season
 from tercet.library.library import Library
 from tercet.ui import theme
 from tercet.ui.application import application
+from tercet.ui.pages import PAGES
 from tercet.ui.window import MainWindow
 
 SIZES = ((1366, 768), (1920, 1080))
@@ -20,17 +21,23 @@ PATIENCE_MS = 30_000
 
 
 def write(
-    library: Library, folder: Path, sizes: tuple[tuple[int, int], ...] = SIZES[:1]
+    library: Library,
+    folder: Path,
+    sizes: tuple[tuple[int, int], ...] = SIZES[:1],
+    *,
+    demo: bool = False,
 ) -> Iterator[Path]:
     """Write a picture of each screen, light and dark, and yield their paths."""
     folder.mkdir(parents=True, exist_ok=True)
     app = application()
     # Without a session there is no page of one to wait for.
     some = library.call(season.season).session_count > 0
-    screens = ("season", "recordings", "session") if some else ("season", "recordings")
+    screens = ["season", "recordings"]
+    if some:
+        screens += ["session", *(entry.key for entry in PAGES)]
     for dark in (False, True):
         theme.apply(app, dark)
-        window = MainWindow(library)
+        window = MainWindow(library, demo=demo)
         shown: list[object] = []
         window.season_shown.connect(shown.append)
         for width, height in sizes:
@@ -63,6 +70,9 @@ def _go(app: QApplication, window: MainWindow, name: str) -> None:
         else:
             window.show_view("session")
         _until(app, lambda: window.pages.currentWidget() is window.session_page)
+    elif name not in ("season", "recordings"):
+        window.show_view(name)
+        _until(app, lambda: window.further.current_key == name and not window.waiting)
     else:
         window.show_view("season")
         window.show_recordings(name == "recordings")

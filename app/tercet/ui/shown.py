@@ -42,10 +42,11 @@ class Shown(NamedTuple):
         return next((entry for entry in self.thresholds if entry.estimated), None)
 
 
-def everything(store: Store) -> Shown:
-    """Read it, in the store's thread."""
+def everything(store: Store, demo: bool = False) -> Shown:
+    """Read it, in the store's thread; the example season stands at its last day for good."""
+    today = queries.last_day(store) if demo else None
     return Shown(
-        season.season(store, date.today()),
+        season.season(store, today or date.today()),
         queries.thresholds(store),
         queries.files_to_look_at(store),
         queries.setting(store, "runner"),

@@ -194,6 +194,11 @@ class MainWindow(QMainWindow):
         """Whether the season is being read."""
         return self._refreshing
 
+    @property
+    def waiting(self) -> bool:
+        """Whether the store has questions of this window's to answer."""
+        return self._refreshing or self._answers.waiting > 0
+
     def refresh(self) -> None:
         """Read the season anew and show it; calls while one is under way are merged."""
         if self._refreshing:
@@ -202,7 +207,7 @@ class MainWindow(QMainWindow):
         from tercet.ui.shown import everything
 
         self._refreshing = True
-        self._answers.when(self._library.submit(everything), self._show, self._not_read)
+        self._answers.when(self._library.submit(everything, self._demo), self._show, self._not_read)
 
     def _not_read(self, _: BaseException) -> None:
         self._refreshing = False
