@@ -104,6 +104,11 @@ class Pages(QObject):
         ring = page.ring
         (ring[0] if ring else page).setFocus(Qt.FocusReason.OtherFocusReason)
 
+    @property
+    def waiting(self) -> bool:
+        """Whether the store has questions of the window's to answer."""
+        return self._context.answers.waiting > 0
+
     def ring(self) -> list[QWidget]:
         """What F6 goes round on the page in view."""
         page = self.current

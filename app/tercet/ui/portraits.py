@@ -72,7 +72,7 @@ def _go(app: QApplication, window: MainWindow, name: str) -> None:
         _until(app, lambda: window.pages.currentWidget() is window.session_page)
     elif name not in ("season", "recordings"):
         window.show_view(name)
-        _until(app, lambda: window.further.current_key == name and not window.waiting)
+        _until(app, lambda: window.further.current_key == name and not window.further.waiting)
     else:
         window.show_view("season")
         window.show_recordings(name == "recordings")

@@ -194,11 +194,6 @@ class MainWindow(QMainWindow):
         """Whether the season is being read."""
         return self._refreshing
 
-    @property
-    def waiting(self) -> bool:
-        """Whether the store has questions of this window's to answer."""
-        return self._refreshing or self._answers.waiting > 0
-
     def refresh(self) -> None:
         """Read the season anew and show it; calls while one is under way are merged."""
         if self._refreshing:
