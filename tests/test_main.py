@@ -172,7 +172,7 @@ def test_the_demo_does_the_main_job_without_a_display(tmp_path: Path) -> None:
     assert not any(" new" in line for line in lines)
     assert [line.split()[0] for line in lines[1:5]] == BLOCKS
     assert lines[-1] == "No window opened: there is no display on this machine."
-    assert len(list((tmp_path / "tercet-pictures").glob("*.png"))) == 6
+    assert len(list((tmp_path / "tercet-pictures").glob("*.png"))) == len(pictures)
 
 
 @pytest.mark.parametrize("ending", ["pdf", "html"])
