@@ -22,12 +22,14 @@ _HIGHEST = (1.0 - 1e-9, 2.0 - 1e-9, np.inf)
 class Correction:
     """A stretch that the runner knows better; ``shade`` ``None`` leaves it out.
 
-    Times in seconds from the recording's start; ``end_s`` may be infinite: to the end.
+    Times in seconds from the recording's start; ``end_s`` may be infinite: to the end. A stretch
+    that is said to be a ``repetition`` keeps the shade it was judged to have.
     """
 
     start_s: float
     end_s: float
     shade: Shade | None
+    repetition: bool = False
 
 
 def whole_run(shade: Shade | None) -> Correction:
@@ -84,6 +86,8 @@ def apply_corrections(judged: Judgement, corrections: Sequence[Correction]) -> J
     middle = np.arange(len(shades)) + 0.5
     middle[-1] = len(shades) - 1 + 0.5 * judged.last_second_s
     for correction in corrections:
+        if correction.repetition:
+            continue
         inside = (middle >= correction.start_s) & (middle < correction.end_s)
         if correction.shade is None:
             shades[inside] = Shade.NOT_RUNNING
@@ -102,7 +106,9 @@ def apply_corrections(judged: Judgement, corrections: Sequence[Correction]) -> J
         evidence=evidence,
         scale=_scale(judged.scale, shades, said),
         probability=probability,
-        repetitions=_repetitions(judged.repetitions, shades, said),
+        repetitions=_repetitions(
+            _with_said(judged, [c for c in corrections if c.repetition], shades), shades, said
+        ),
     )
     return replace(corrected, intervals=_intervals(judged, corrected, said))
 
@@ -116,6 +122,40 @@ def _scale(scale: Floats, shades: NDArray[np.uint8], said: NDArray[np.bool_]) ->
         out[at] = np.clip(kept, _LOWEST[shade], _HIGHEST[shade])
     out[said & (shades == Shade.NOT_RUNNING)] = np.nan
     return out
+
+
+def _with_said(
+    judged: Judgement, corrections: Sequence[Correction], shades: NDArray[np.uint8]
+) -> list[Repetition]:
+    """Put stretches said to be repetitions in place of those found that lie in them."""
+    reps = list(judged.repetitions)
+    for correction in corrections:
+        begin, end = correction.start_s, min(correction.end_s, judged.elapsed_s)
+        inside = slice(int(begin), max(math.ceil(end), int(begin) + 1))
+        if not shades[inside].size:
+            continue
+        level = judged.level_speed[inside]
+        level = level[np.isfinite(level)]
+        reps = [r for r in reps if r.start_s + r.duration_s <= begin or r.start_s >= end]
+        reps.append(
+            Repetition(
+                begin,
+                end - begin,
+                float(judged.metres[inside].sum()),
+                float(level.mean()) if len(level) else math.nan,
+                Shade(int(np.bincount(shades[inside], minlength=5).argmax())),
+            )
+        )
+    reps.sort(key=lambda rep: rep.start_s)
+    if not corrections:
+        return reps
+    nexts = [*reps[1:], None]
+    return [
+        replace(rep, recovery_s=max(0.0, after.start_s - rep.start_s - rep.duration_s))
+        if after is not None
+        else replace(rep, recovery_s=None)
+        for rep, after in zip(reps, nexts, strict=True)
+    ]
 
 
 def _repetitions(

@@ -54,6 +54,9 @@ class SessionDetail:
     damage: str
     file_name: str
     by_words: bool  # from a paper log: shaded by the words
+    probability: tuple[float, ...] = ()  # of each second's shade; empty if not known
+    intervals: tuple[tuple[float, float], ...] = ()  # 90 %, seconds of easy, moderate, hard
+    said: int = 0  # how many stretches the runner has spoken for
 
 
 def _sum(parts: Sequence[Five]) -> Five:
@@ -287,7 +290,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     from tercet.library import reading
     from tercet.library.beside import known_of
     from tercet.library.written import said_by
-    from tercet.store.correction_queries import belts, corrections
+    from tercet.store.correction_queries import belts, correction_ids, corrections
     from tercet.store.packing import unpack_shades
 
     row = queries.run(store, run_id)
@@ -324,6 +327,9 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         damage=row["damage"],
         file_name=file.name if file is not None else "",
         by_words=bool(row["notation"]),
+        probability=tuple(judged.probability.tolist()),
+        intervals=judged.intervals,
+        said=len(correction_ids(store, run_id)),
     )
 
 

@@ -28,12 +28,20 @@ def belts(store: Store, run_id: int) -> tuple[tuple[float, float, float], ...]:
 
 
 def corrections(store: Store, run_id: int) -> tuple[Correction, ...]:
-    """A run's stretches that were shaded by hand or left out, in the order they were said."""
+    """A run's stretches shaded by hand, left out or made a repetition, in the order said."""
     return tuple(
-        Correction(row["start_s"], row["end_s"], LETTERS[row["shade"]])
+        Correction(
+            row["start_s"], row["end_s"], LETTERS.get(row["shade"]), row["kind"] == "repetition"
+        )
         for row in store.rows(
-            "SELECT start_s, end_s, shade FROM correction "
-            "WHERE run_id = ? AND kind = 'shade' ORDER BY id",
+            "SELECT start_s, end_s, shade, kind FROM correction "
+            "WHERE run_id = ? AND kind IN ('shade', 'repetition') ORDER BY id",
             (run_id,),
         )
     )
+
+
+def correction_ids(store: Store, run_id: int) -> list[int]:
+    """Ids of all that was said about a run's stretches."""
+    found = store.rows("SELECT id FROM correction WHERE run_id = ? ORDER BY id", (run_id,))
+    return [row["id"] for row in found]

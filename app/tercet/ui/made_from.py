@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tercet.library.season import SessionDetail
 from tercet.library.views import SessionView
+from tercet.ui import words
 
 
 def made_from_words(session: SessionView, detail: SessionDetail) -> str:
@@ -26,9 +27,24 @@ def made_from_words(session: SessionView, detail: SessionDetail) -> str:
         parts.append(
             f"Shaded by pace and heart rate. Boundaries {about}from {detail.threshold_words}."
         )
+    if session.sport == "running" and len(detail.intervals) == 3:
+        parts.append(_within(detail))
+    if detail.said:
+        stretches = "1 stretch" if detail.said == 1 else f"{detail.said} stretches"
+        parts.append(f"{stretches} as you said.")
     parts += detail.remarks
     if detail.damage:
         parts.append(detail.damage)
     if detail.file_name:
         parts.append(f"File {detail.file_name}.")
     return " ".join(parts)
+
+
+def _within(detail: SessionDetail) -> str:
+    """Say between what times each shade lies in 9 of 10 runs like this."""
+    said = [
+        f"{name} {words.hours(low)} to {words.hours(high)}"
+        for name, (low, high) in zip(("easy", "moderate", "hard"), detail.intervals, strict=True)
+        if high >= 30.0
+    ]
+    return f"In 9 of 10 cases {words.listed(said)}." if said else ""

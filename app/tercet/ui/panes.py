@@ -3,9 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QWidget
+
+if TYPE_CHECKING:
+    from tercet.ui.window import MainWindow
+
+
+def ring_of(window: MainWindow, *, loaded: bool) -> list[QWidget]:
+    """What takes the focus in each pane of the window, in order."""
+    ring: list[QWidget] = [window.bar.current, window.empty.choose]
+    if loaded:
+        page, session = window.season_page, window.session_page
+        ring += [page.strip.race, page.sheet, *page.build_up.ring, page.card.open]
+        ring += [page.recordings.choose, session.head.kind, session.panel.chart]
+        ring += [session.repetitions.table, session.notes.note, *window.further.ring()]
+    return ring
 
 
 def focus_next(ring: Sequence[QWidget]) -> None:

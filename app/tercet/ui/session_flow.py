@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QStackedWidget
 
-from tercet.library import season
+from tercet.library import corrections, season
 from tercet.library.library import Library
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
@@ -13,6 +13,8 @@ from tercet.ui.jobs import Answers
 from tercet.ui.made_from import made_from_words
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.session_page import SessionPage
+from tercet.ui.stretch_menu import stretch_words
+from tercet.ui.user_actions import Actions
 from tercet.ui.why import why
 
 
@@ -23,20 +25,39 @@ class SessionFlow(QObject):
         self,
         library: Library,
         answers: Answers,
+        acts: Actions,
         pages: QStackedWidget,
         season_page: SeasonPage,
         page: SessionPage,
     ) -> None:
         super().__init__(page)
-        self._library, self._answers = library, answers
+        self._library, self._answers, self._acts = library, answers, acts
         self._pages, self._season_page, self._page = pages, season_page, page
         self._view: SeasonView | None = None
         self._drawn: SessionView | None = None
         self.current: int | None = None
         page.previous_asked.connect(lambda: self.step(-1))
         page.next_asked.connect(lambda: self.step(1))
+        page.shade_said.connect(self._shade)
+        page.repetition_said.connect(self._repetition)
+        page.belt_said.connect(
+            lambda run, length, speed: self._acts.do(
+                corrections.set_belt_speed, run, speed, 0.0, length
+            )
+        )
+        page.said_taken_back.connect(lambda run: self._acts.do(corrections.take_back, run))
         season_page.session_asked.connect(self.open)
         season_page.trace_wanted.connect(self._small_trace)
+
+    def _shade(self, run_id: int, start: float, end: float, letter: str) -> None:
+        session = self.find(run_id)
+        whole = session is not None and start <= 0.0 and end > session.elapsed_s
+        where = "" if whole else stretch_words(start, end)
+        self._acts.do(corrections.shade_stretch, run_id, start, end, letter, where)
+
+    def _repetition(self, run_id: int, start: float, end: float) -> None:
+        where = stretch_words(start, end)
+        self._acts.do(corrections.make_repetition, run_id, start, end, where)
 
     def find(self, run_id: int | None) -> SessionView | None:
         """A session of the season, by its number."""

@@ -18,6 +18,7 @@ from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.session_stair import SessionStair, left_out_words
+from tercet.ui.stretch_menu import add_whole_run
 from tercet.ui.values import Value
 
 KINDS = ("running", "treadmill", "trail", "track", "race", "other sport")
@@ -44,6 +45,7 @@ class SessionHead(QWidget):
     """Title and date, Previous, Next, Back and Kind, the values, and the stair."""
 
     kind_chosen = Signal(str)
+    whole_said = Signal(str)  # of the whole run: a letter of a shade, "belt" or "back"
 
     def __init__(self) -> None:
         super().__init__()
@@ -143,6 +145,7 @@ class SessionHead(QWidget):
             group.addAction(action)
             menu.addAction(action)
             self._kinds[kind] = action
+        add_whole_run(menu, self, self.whole_said)
         self.kind.setMenu(menu)
 
     def _arrange(self) -> None:

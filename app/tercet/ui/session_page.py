@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -24,6 +24,7 @@ from tercet.ui import words
 from tercet.ui.session_cards import CleaningCard, NotesCard, RepetitionsCard
 from tercet.ui.session_head import SessionHead
 from tercet.ui.session_trace import TracePanel
+from tercet.ui.stretch_menu import StretchMenu, ask_belt_speed
 
 #: Under this width, at 100 % text, the cards go below the trace.
 FOLD_WIDTH = 1200
@@ -46,6 +47,10 @@ class SessionPage(QWidget):
     note_changed = Signal(int, str)
     effort_changed = Signal(int, object)
     kind_changed = Signal(int, str)
+    shade_said = Signal(int, float, float, str)  # run, start, end [s], letter
+    repetition_said = Signal(int, float, float)
+    belt_said = Signal(int, float, float)  # run, length [s], speed [m/s]
+    said_taken_back = Signal(int)
 
     def __init__(self) -> None:
         super().__init__()
@@ -187,12 +192,46 @@ class SessionPage(QWidget):
         self.notes.note_changed.connect(self.note_changed)
         self.notes.effort_changed.connect(self.effort_changed)
         self.notes.effort_changed.connect(self._effort)
+        self.stretch_menu = StretchMenu(self)
+        self.panel.chart.stretch_chosen.connect(self._ask_stretch)
+        self.stretch_menu.shade_said.connect(self._shade)
+        self.stretch_menu.repetition_said.connect(self._repetition)
+        self.head.whole_said.connect(self._whole)
         self.panel.chart.repetition_pointed.connect(self.repetitions.mark_repetition)
         self.repetitions.repetition_pointed.connect(self.panel.chart.mark_repetition)
 
     def _kind(self, kind: str) -> None:
         if self.session is not None:
             self.kind_changed.emit(self.session.id, kind)
+
+    def _ask_stretch(self, start: int, end: int) -> None:
+        session, chart = self.session, self.panel.chart
+        if session is None or session.sport != "running":
+            return
+        length = max(session.elapsed_s, float(end))
+        corner = chart.mapToGlobal(QPoint(int(chart.place_of(end)), chart.height() // 3))
+        self.stretch_menu.ask(float(start), float(end), length, corner)
+
+    def _shade(self, start: float, end: float, letter: str) -> None:
+        if self.session is not None:
+            self.shade_said.emit(self.session.id, start, end, letter)
+
+    def _repetition(self, start: float, end: float) -> None:
+        if self.session is not None:
+            self.repetition_said.emit(self.session.id, start, end)
+
+    def _whole(self, said: str) -> None:
+        session = self.session
+        if session is None:
+            return
+        if said == "back":
+            self.said_taken_back.emit(session.id)
+        elif said == "belt":
+            speed = ask_belt_speed(self)
+            if speed is not None:
+                self.belt_said.emit(session.id, session.elapsed_s + 1.0, speed)
+        else:
+            self.shade_said.emit(session.id, 0.0, session.elapsed_s + 1.0, said)
 
     def _effort(self, _id: int, effort: int | None) -> None:
         self.head.show_effort(effort)

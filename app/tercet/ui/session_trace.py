@@ -16,7 +16,10 @@ from tercet.ui.charts import TraceChart
 from tercet.ui.charts.trace_shape import drawn_by_speed, on_level_ground
 from tercet.ui.twin import Twin
 
-HINT = "Point at the trace, or use the arrow keys on it, to read why a second has its shade."
+HINT = (
+    "Point at the trace, or use the arrow keys on it, to read why a second has its shade. Drag "
+    "along it, or press Space, arrows and Enter, to say what a stretch was."
+)
 SHADE_WORDS = ("easy", "moderate", "hard", "not running", "not judged")
 
 

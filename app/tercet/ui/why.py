@@ -22,9 +22,13 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
         return ""
     at = words.duration(float(second))
     shade = Shade(int(trace.shades[second]))
+    evidence = Evidence(detail.evidence[second])
+    if shade is Shade.NOT_RUNNING and evidence is Evidence.WORD:
+        return f"{at}: left out, because you said so."
     if shade is Shade.NOT_RUNNING:
         return f"{at}: not running (standing, walking slowly, or the timer stood still)."
-    evidence = Evidence(detail.evidence[second])
+    if evidence is Evidence.WORD and detail.said:
+        return f"{at}: {_SHADE[shade].lower()}, because you said so."
     if evidence is Evidence.WORD:
         return f"{at}: {_SHADE[shade].lower()} by what you wrote; nothing was measured."
     values = detail.thresholds
@@ -53,8 +57,16 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
             return (
                 f"{at}: {_SHADE[shade].lower()}. Its pace alone, {paced}, would be "
                 f"{_SHADE[alone].lower()} ({against}); weighed with {weighed} it is more likely "
-                f"{_SHADE[shade].lower()}{heart}."
+                f"{_SHADE[shade].lower()}{heart}{_sure(detail, second)}."
             )
         moved = ", borne out by heart rate" if evidence is Evidence.BOTH else ""
-        return f"{at}: {_SHADE[shade].lower()}, {paced}, {against}{moved}{heart}."
+        sure = _sure(detail, second)
+        return f"{at}: {_SHADE[shade].lower()}, {paced}, {against}{moved}{heart}{sure}."
     return f"{at}: {_SHADE[shade].lower()}{heart}."
+
+
+def _sure(detail: SessionDetail, second: int) -> str:
+    """How sure the shade is, where that was weighed."""
+    if second >= len(detail.probability) or not detail.probability[second]:
+        return ""
+    return f"; {min(99, math.floor(100.0 * detail.probability[second])):d} % sure"

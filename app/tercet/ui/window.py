@@ -21,7 +21,7 @@ from tercet.ui.imports_controller import Imports, local_files
 from tercet.ui.jobs import Answers
 from tercet.ui.loading import Loading
 from tercet.ui.look import Look, settings_of
-from tercet.ui.panes import focus_next
+from tercet.ui.panes import focus_next, ring_of
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.top_bar import TopBar
 
@@ -156,7 +156,8 @@ class MainWindow(QMainWindow):
         page.load()
         self.session_page = session = SessionPage()
         self.pages.addWidget(session)
-        self.sessions = SessionFlow(self._library, self._answers, self.pages, page, session)
+        flow = (self._library, self._answers, self.acts, self.pages, page, session)
+        self.sessions = SessionFlow(*flow)
         edit = self.acts.edit_thresholds
         page.strip.race_asked.connect(lambda: edit("race"))
         page.strip.maximum_asked.connect(lambda: edit("maximum"))
@@ -320,13 +321,7 @@ class MainWindow(QMainWindow):
 
     def next_pane(self) -> None:
         """Move the focus round the panes in view."""
-        ring: list[QWidget] = [self.bar.current, self.empty.choose]
-        if self._ready:
-            page, session = self.season_page, self.session_page
-            ring += [page.strip.race, page.sheet, *page.build_up.ring, page.card.open]
-            ring += [page.recordings.choose, session.head.kind, session.panel.chart]
-            ring += [session.repetitions.table, session.notes.note, *self.further.ring()]
-        focus_next(ring)
+        focus_next(ring_of(self, loaded=self._ready))
 
     def delete_session(self) -> None:
         """Delete the chosen session; undo brings it back."""
@@ -396,5 +391,5 @@ class MainWindow(QMainWindow):
         if self._shown is None or self._shown.empty:
             return
         taken = self.season_page.sheet.glance(self._shown.season, self._shown.runner)
-        if taken is not None:
+        if taken:
             glance.keep(self._library.folder, taken)

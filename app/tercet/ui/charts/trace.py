@@ -14,7 +14,13 @@ from tercet.library.trace import SessionTrace, drawn_stretches
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.charts.canvas import Axis, Canvas, Drawing, Mapper
-from tercet.ui.charts.trace_paint import Main, paint_boundaries, paint_main, paint_strip
+from tercet.ui.charts.trace_paint import (
+    Main,
+    paint_boundaries,
+    paint_main,
+    paint_stretch,
+    paint_strip,
+)
 from tercet.ui.charts.trace_shape import (
     Range,
     drawn_by_speed,
@@ -24,6 +30,8 @@ from tercet.ui.charts.trace_shape import (
 )
 
 MARGIN = 0.07
+#: A shorter drag is a click. [s]
+SHORTEST_CHOSEN_S = 3
 MINUTE_STEPS = tuple(60.0 * m for m in (1, 2, 5, 10, 15, 20, 30, 60, 120))
 BEAT_STEPS = (5.0, 10.0, 20.0, 40.0)
 HEIGHT_STEPS = (5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0)
@@ -47,11 +55,13 @@ class TraceChart(Canvas):
     """Pace through a session (heart rate where no pace is known), shaded second by second.
 
     ``second_pointed`` gives the second under the pointer or the arrow keys, -1 when it leaves;
-    ``repetition_pointed`` the repetition clicked, counted from 0, or -1.
+    ``repetition_pointed`` the repetition clicked, counted from 0, or -1. A stretch is chosen by
+    dragging, or by Space at its beginning and Enter at its end; Esc lets it go.
     """
 
     second_pointed = Signal(int)
     repetition_pointed = Signal(int)
+    stretch_chosen = Signal(int, int)  # first second and the one after the last
 
     def __init__(self) -> None:
         super().__init__()
@@ -60,9 +70,12 @@ class TraceChart(Canvas):
         self._units: words.Units = "km"
         self._second = -1
         self._selected = -1
+        self._begun = -1  # where a stretch begins, while it is being chosen
+        self._stretch: tuple[int, int] | None = None
         boundaries = Drawing(self._paint_boundaries, z=10.0)
+        chosen = Drawing(self._paint_stretch, z=15.0)
         self._all = (
-            _Panel(self, "main", [Drawing(self._paint_main), boundaries]),
+            _Panel(self, "main", [Drawing(self._paint_main), boundaries, chosen]),
             _Panel(self, "heart", [Drawing(self._paint_heart)]),
             _Panel(self, "height", [Drawing(self._paint_height)]),
         )
@@ -83,7 +96,8 @@ class TraceChart(Canvas):
     def set_data(self, trace: SessionTrace, units: words.Units = "km") -> None:
         """Draw this session; nothing is marked or pointed at any more."""
         self._trace, self._units = trace, units
-        self._second = self._selected = -1
+        self._second = self._selected = self._begun = -1
+        self._stretch = None
         by_speed = drawn_by_speed(trace)
         low, high = (trace.lt1_speed, trace.lt2_speed) if by_speed else (trace.lt1_hr, trace.lt2_hr)
         values = trace.level_speed if by_speed else trace.heart_rate
@@ -115,6 +129,16 @@ class TraceChart(Canvas):
             if self._second >= 0:
                 panel.line.setValue(float(self._second) + 0.5)
         self.second_pointed.emit(self._second)
+
+    @property
+    def stretch(self) -> tuple[int, int] | None:
+        """The stretch chosen, as its first second and the one after its last."""
+        return self._stretch
+
+    def choose_stretch(self, stretch: tuple[int, int] | None) -> None:
+        """Choose a stretch, or none."""
+        self._stretch = stretch
+        self.redraw()
 
     def _show_panels(self) -> None:
         """Show the panels that this session fills: trace, heart rate, height."""
@@ -223,6 +247,10 @@ class TraceChart(Canvas):
         if self._main is not None:
             paint_boundaries(painter, mapper, self._main, themes.current())
 
+    def _paint_stretch(self, painter: QPainter, mapper: Mapper) -> None:
+        if self._stretch is not None:
+            paint_stretch(painter, mapper, self._stretch, themes.current())
+
     def _paint_heart(self, painter: QPainter, mapper: Mapper) -> None:
         assert self._trace is not None
         trace = self._trace
@@ -239,7 +267,16 @@ class TraceChart(Canvas):
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         super().mouseMoveEvent(event)
-        self.point(self._second_at(event.position()))
+        second = self._second_at(event.position())
+        self.point(second)
+        if event.buttons() & Qt.MouseButton.LeftButton and self._begun >= 0 and second >= 0:
+            self._stretch_to(second)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        super().mouseReleaseEvent(event)
+        begun, self._begun = self._begun, -1
+        if begun >= 0 and self._stretch is not None:
+            self.stretch_chosen.emit(*self._stretch)
 
     def leaveEvent(self, event: QEvent) -> None:
         super().leaveEvent(event)
@@ -250,6 +287,13 @@ class TraceChart(Canvas):
         second = self._second_at(event.position())
         if event.button() == Qt.MouseButton.LeftButton and second >= 0:
             self._choose(self._repetition_at(second))
+            self._begun = second
+            self.choose_stretch(None)
+
+    def _stretch_to(self, second: int) -> None:
+        """Choose from where it was begun to here, if that is long enough to be meant."""
+        low, high = sorted((self._begun, second))
+        self.choose_stretch((low, high + 1) if high - low >= SHORTEST_CHOSEN_S else None)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self._trace is None or not len(self._trace.seconds):
@@ -270,6 +314,16 @@ class TraceChart(Canvas):
         if wanted is not None:
             self.show_ring()
             self.point(wanted)
+            if self._begun >= 0:
+                self._stretch_to(wanted)
+        elif event.key() == Qt.Key.Key_Space and self._second >= 0:
+            self._begun = self._second
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._stretch is not None:
+            self._begun = -1
+            self.stretch_chosen.emit(*self._stretch)
+        elif event.key() == Qt.Key.Key_Escape and (self._begun >= 0 or self._stretch is not None):
+            self._begun = -1
+            self.choose_stretch(None)
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._second >= 0:
             self._choose(self._repetition_at(self._second))
         elif event.key() == Qt.Key.Key_Escape and self._second >= 0:
@@ -291,6 +345,11 @@ class TraceChart(Canvas):
             return -1
         second = math.floor(boxes[0].mapSceneToView(scene).x())
         return min(max(second, 0), len(self._trace.seconds) - 1)
+
+    def place_of(self, second: int) -> float:
+        """Where a second stands, from the widget's left edge [px]."""
+        box = self._panels[0].plot.vb
+        return float(self.mapFromScene(box.mapViewToScene(QPointF(second, 0.0))).x())
 
     def _repetition_at(self, second: int) -> int:
         assert self._trace is not None

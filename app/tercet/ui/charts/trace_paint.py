@@ -200,3 +200,15 @@ def _paint_brackets(
         painter.setFont(font)
         painter.setPen(theme.color("text"))
         painter.drawText(QPointF(start, row - theme.px(3) - metrics.descent() + 2.0), number)
+
+
+def paint_stretch(painter: QPainter, mapper: Mapper, stretch: tuple[int, int], look: Theme) -> None:
+    """Mark a chosen stretch: its two ends, a bar on top, and a ground to see through."""
+    left, right = mapper.x(float(stretch[0])), mapper.x(float(stretch[1]))
+    area = mapper.area
+    ground = look.color("focus")
+    ground.setAlphaF(0.14)
+    painter.fillRect(QRectF(left, area.top(), right - left, area.height()), ground)
+    painter.fillRect(QRectF(left, area.top(), right - left, 3.0), look.color("focus"))
+    for x in (left, right):
+        upright_line(painter, x, area.top(), area.bottom(), line_pen(look.color("focus"), 1.0))
