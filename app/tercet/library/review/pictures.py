@@ -168,10 +168,11 @@ class LevelPicture:
 
 @dataclass(frozen=True)
 class Column:
-    """A week's running time and its longest run [s]."""
+    """A week's running time, its longest run and what was planned [s]."""
 
     seconds: Three
     longest: float
+    planned: float = 0.0
 
 
 @dataclass(frozen=True)

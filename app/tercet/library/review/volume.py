@@ -34,11 +34,13 @@ REASONS = (
 def volume(view: SeasonView) -> Page:
     """Weeks as columns, the longest run of each marked, gaps in words."""
     weeks: dict[date, list[SessionView]] = {}
+    planned: dict[date, float] = {}
     spans: list[tuple[int, int, str]] = []
     for block in view.blocks:
         at = [week.monday for week in block.weeks if week.monday <= view.today]
         for monday, week in zip(at, block.weeks, strict=False):
             weeks.setdefault(monday, []).extend(runs_of(week))
+            planned[monday] = planned.get(monday, 0.0) + week.planned_s
         if at:
             order = list(weeks)
             spans.append((order.index(at[0]), order.index(at[-1]), block.name))
@@ -49,13 +51,14 @@ def volume(view: SeasonView) -> Page:
         seconds = _sum(runs)
         ran = sum(session.running_s for session in runs)
         longest = max((session.running_s for session in runs), default=0.0)
-        columns.append(Column(seconds, longest))
+        columns.append(Column(seconds, longest, planned[monday]))
         days = {session.day for session in runs}
         hard = {s.day for s in runs if s.seconds[2] >= HARD_DAY_S}
         rows.append(
             (
                 figures.short_day(monday),
                 figures.hours(ran),
+                figures.hours(planned[monday]) if planned[monday] else figures.NOTHING,
                 figures.hours(longest),
                 str(len(days)),
                 str(7 - len(days)),
@@ -68,13 +71,13 @@ def volume(view: SeasonView) -> Page:
     for first, last, reason in gaps:
         long = (last - first).days + 1
         said = f"no runs: {reason}" if reason else "no runs"
-        rows.append((f"from {figures.short_day(first)}", said, "", "", str(long), ""))
+        rows.append((f"from {figures.short_day(first)}", said, "", "", "", str(long), ""))
         behind.append(())
     return Page(
         "volume",
         "Volume, long runs and rests",
         _title(mondays, columns, weeks),
-        _line(sessions, gaps),
+        _line(sessions, gaps, any(planned.values())),
         VolumePicture(
             tuple(columns),
             tuple(spans),
@@ -87,7 +90,7 @@ def volume(view: SeasonView) -> Page:
             _labels(columns, weeks, mondays),
         ),
         Table(
-            ("week of", "hours", "longest run", "days run", "days without", "hard days"),
+            ("week of", "hours", "planned", "longest run", "days run", "days without", "hard days"),
             tuple(rows),
             frozenset({0}),
             tuple(behind),
@@ -130,9 +133,12 @@ def _sum(runs: Sequence[SessionView]) -> Three:
     return (sums[0], sums[1], sums[2])
 
 
-def _line(sessions: Sequence[SessionView], gaps: Sequence[tuple[date, date, str]]) -> str:
+def _line(
+    sessions: Sequence[SessionView], gaps: Sequence[tuple[date, date, str]], planned: bool
+) -> str:
     hard = hard_days(sessions)
-    parts = ["Hours by week, the longest run of each as a bar."]
+    ruled = ", the plan as a rule" if planned else ""
+    parts = [f"Hours by week, the longest run of each as a bar{ruled}."]
     if len(hard) > 1:
         between = np.array([(b - a).days for a, b in pairwise(hard)])
         close = int((between == 1).sum())
@@ -154,7 +160,7 @@ def _title(
     ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
     middle = figures.hours(float(np.median(ran)))
     longest = figures.hours(max(column.longest for column in columns))
-    return f"The middle week held {middle}, the longest run took {longest}"
+    return f"A usual week held {middle}, the longest run took {longest}"
 
 
 def _labels(

@@ -132,7 +132,8 @@ def volume(board: Board, picture: VolumePicture, area: QRectF) -> None:
         return
     left = area.left() + 72.0
     plot = QRectF(left, area.top() + 44.0, area.right() - left, area.height() - 96.0)
-    most = max(sum(column.seconds) for column in picture.columns) / 3600.0 or 1.0
+    highest = max(max(sum(column.seconds), column.planned) for column in picture.columns)
+    most = highest / 3600.0 or 1.0
     per_hour = (plot.height() - 34.0) / most
     step = plot.width() / len(picture.columns)
     base = plot.bottom()
@@ -147,6 +148,9 @@ def volume(board: Board, picture: VolumePicture, area: QRectF) -> None:
         if height > 0.0:
             board.box(box, "sunken")
             board.outline(box, "control")
+        if column.planned > 0.0:
+            y = base - column.planned / 3600.0 * per_hour
+            board.line((x - 3.0, x + wide + 3.0), (y, y), "text_2", 3.0)
         run = column.longest / 3600.0 * per_hour
         board.box(QRectF(x + wide * 0.3, base - run, wide * 0.4, run), "text_2")
     board.line((plot.left(), plot.right()), (base, base), "text_2", 1.4)
