@@ -18,6 +18,8 @@ from tercet import resources
 from tercet.library import operations, record, record_merge
 from tercet.library.library import Library
 from tercet.library.record import RecordError
+from tercet.library.review import build, choices
+from tercet.library.review.choices import Choices
 from tercet.store import queries
 from tercet.store import record_queries as rows
 
@@ -279,3 +281,29 @@ def test_another_copy_of_an_original_is_found_by_its_content(tmp_path: Path) -> 
     finally:
         library.close()
         other.close()
+
+
+def test_words_of_a_review_go_along_and_are_settled(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    key = coach.call(build.review)[0].scope
+    lines = ("Easy to the wedding", "Strides twice a week", "Long run on Sundays")
+    coach.call(choices.keep, key, Choices(next_lines=lines))
+    record_merge.take_in(athlete, handed(coach, tmp_path / "one.zip"))
+    assert athlete.call(choices.read, key).next_lines == lines
+    again = record_merge.take_in(athlete, handed(coach, tmp_path / "again.zip"))
+    assert not again.taken and not again.conflicts
+    # The athlete changes a word: it is newer, and comes back without a question.
+    athlete.call(choices.keep, key, Choices(next_lines=lines[:2]))
+    record_merge.take_in(coach, handed(athlete, tmp_path / "back.zip"))
+    assert coach.call(choices.read, key).next_lines == lines[:2]
+    # Both change it: both are shown, and what is chosen is not asked about again.
+    coach.call(choices.keep, key, Choices(next_lines=("Coach",)))
+    athlete.call(choices.keep, key, Choices(next_lines=("Athlete",)))
+    source = handed(coach, tmp_path / "both.zip")
+    done = record_merge.take_in(athlete, source)
+    assert [(item.mine, item.theirs) for item in done.conflicts] == [("Athlete", "Coach")]
+    athlete.call(record_merge.choose, [], done.conflicts)
+    assert athlete.call(choices.read, key).next_lines == ("Coach",)
+    assert not record_merge.take_in(athlete, source).conflicts

@@ -29,6 +29,8 @@ WHAT = "Tercet record"
 VERSION = 1
 #: Settings that belong to the runner and not to a computer.
 SETTINGS = ("runner", "zone", "spacing")
+#: The words and choices of a review go along as well; each is merged on its own.
+REVIEW = "review "
 #: Bounds of what is read. [files], [bytes]
 MOST_MEMBERS = 400_000
 LARGEST_TEXT = 512 * 2**20
@@ -81,7 +83,7 @@ def subject(run: Row, field: str) -> str:
 
 def parts_of(store: Store) -> Parts:
     """Read a store's record, in the store's thread."""
-    settings = rows.settings(store, SETTINGS)
+    settings = rows.settings(store, SETTINGS) | rows.settings_like(store, REVIEW)
     return Parts(
         runner=settings.get("runner", ""),
         files=rows.files(store),
@@ -99,6 +101,9 @@ def sayings(parts: Parts) -> Iterator[tuple[str, str]]:
             yield subject(run, field), fingerprint(value)
     for table, held in parts.plan.items():
         yield f"plan:{table}", fingerprint(held)
+    for name, value in parts.settings.items():
+        if name.startswith(REVIEW):
+            yield name, fingerprint(value)
 
 
 def write(
@@ -214,7 +219,11 @@ class Archive:
                 files=self._table("files"),
                 runs=[_checked_run(run) for run in self._table("runs")],
                 plan={table: self._table(table) for table in rows.PLAN_PARTS},
-                settings={name: str(value) for name, value in settings.items() if name in SETTINGS},
+                settings={
+                    name: str(value)
+                    for name, value in settings.items()
+                    if name in SETTINGS or name.startswith(REVIEW)
+                },
                 shared={(str(what), str(hash_)) for what, hash_ in self._table("shared")},
                 by=str(manifest.get("by", "")),
                 written=str(manifest.get("written", "")),

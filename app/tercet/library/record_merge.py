@@ -16,6 +16,7 @@ from tercet.library import reading, rejudge
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import (
+    REVIEW,
     SETTINGS,
     Archive,
     Parts,
@@ -25,6 +26,7 @@ from tercet.library.record import (
     said,
     subject,
 )
+from tercet.library.review import choices
 from tercet.store import queries
 from tercet.store import record_queries as rows
 from tercet.store.database import Row, Store
@@ -57,6 +59,7 @@ class Conflict:
     run: Row | None = field(default=None, repr=False)  # as theirs has it
     saying: str = ""  # of the run: note, effort, ...
     part: str = ""  # of the plan
+    setting: str = ""  # of a review
     rows: tuple[Row, ...] = field(default=(), repr=False)
 
 
@@ -229,10 +232,35 @@ def _merge_plan(
             store.put("shared", {"what": what, "hash": fingerprint(theirs)})
         own = rows.settings(store, SETTINGS)
         for name, value in parts.settings.items():
-            if not own.get(name):
+            if not own.get(name) and not name.startswith(REVIEW):
                 store.put("setting", {"name": name, "value": value})
+        reviewed, told = _merge_reviews(store, parts, here)
+        taken, conflicts = taken + reviewed, conflicts + told
     changed = Changes(thresholds=True, plan=True, settings=True, step=STEP)
     return taken, conflicts, changed if taken else Changes()
+
+
+def _merge_reviews(
+    store: Store, parts: Parts, here: set[tuple[str, str]]
+) -> tuple[list[str], list[Conflict]]:
+    """Words and choices of reviews, each review as a whole, inside an open step."""
+    taken, conflicts, own = [], [], rows.settings_like(store, REVIEW)
+    for name, value in parts.settings.items():
+        if not name.startswith(REVIEW):
+            continue
+        mine = own.get(name, "")
+        verdict = _verdict(name, mine, value, here, parts.shared)
+        row: Row = {"name": name, "value": value}
+        if verdict == "both":
+            about = f"Words of the review from {name.removeprefix(REVIEW).partition('..')[0]}"
+            here_said, there_said = choices.in_words(mine), choices.in_words(value)
+            conflicts.append(Conflict(about, here_said, there_said, setting=name, rows=(row,)))
+            continue
+        if verdict == "theirs":
+            store.put("setting", row)
+            taken.append("words of a review")
+        store.put("shared", {"what": name, "hash": fingerprint(value)})
+    return taken, conflicts
 
 
 def put_part(store: Store, table: str, theirs: Sequence[Row]) -> None:
@@ -335,13 +363,17 @@ def choose(store: Store, kept: Sequence[Conflict], taken: Sequence[Conflict]) ->
         for item in taken:
             if item.part:
                 put_part(store, item.part, item.rows)
+            elif item.setting:
+                store.put("setting", item.rows[0])
             elif item.run is not None:
                 number = next((numbers[at] for at in places(item.run) if at in numbers), None)
                 if number is not None:
                     put_field(store, number, item.run, item.saying)
         for item in (*kept, *taken):
-            what = f"plan:{item.part}"
+            what, theirs = f"plan:{item.part}", item.theirs
             if item.run is not None:
                 what = subject(item.run, item.saying)
-            store.put("shared", {"what": what, "hash": fingerprint(item.theirs)})
-    return Changes(runs=True, thresholds=True, plan=True, step=step)
+            elif item.setting:
+                what, theirs = item.setting, item.rows[0]["value"]
+            store.put("shared", {"what": what, "hash": fingerprint(theirs)})
+    return Changes(runs=True, thresholds=True, plan=True, settings=True, step=step)

@@ -102,6 +102,12 @@ def settings(store: Store, names: tuple[str, ...]) -> dict[str, Any]:
     return {row["name"]: row["value"] for row in found}
 
 
+def settings_like(store: Store, start: str) -> dict[str, Any]:
+    """Settings whose names begin so."""
+    found = store.rows("SELECT name, value FROM setting WHERE name GLOB ?", (f"{start}*",))
+    return {row["name"]: row["value"] for row in found}
+
+
 def columns(store: Store, table: str) -> set[str]:
     """The names of a table's columns."""
     return {row["name"] for row in store.rows("SELECT name FROM pragma_table_info(?)", (table,))}

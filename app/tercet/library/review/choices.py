@@ -50,8 +50,13 @@ class Choices:
 
 def read(store: Store, scope: str) -> Choices:
     """Choices kept for a scope; what is not understood is as if it had not been chosen."""
+    return parse(queries.setting(store, PREFIX + scope, "{}"))
+
+
+def parse(text: str) -> Choices:
+    """Choices as they are kept; what is not understood is as if it had not been chosen."""
     try:
-        kept: Any = json.loads(queries.setting(store, PREFIX + scope, "{}"))
+        kept: Any = json.loads(text)
     except ValueError:
         return Choices()
     if not isinstance(kept, dict):
@@ -76,6 +81,15 @@ def read(store: Store, scope: str) -> Choices:
         then=str(kept.get("then", "")),
         now=str(kept.get("now", "")),
     )
+
+
+def in_words(text: str) -> str:
+    """What a review says in its coach's words, one after another."""
+    made = parse(text)
+    said = [*made.titles.values(), *made.remarks.values(), *made.next_lines, *made.notes.values()]
+    if made.hidden:
+        said.append(f"left out: {', '.join(sorted(made.hidden))}")
+    return "; ".join(said) or "only the order of its pages"
 
 
 def keep(store: Store, scope: str, chosen: Choices, step: str = "Change the review") -> Changes:
