@@ -189,3 +189,21 @@ def test_a_planned_row_round_trip(store: Store) -> None:
     row = plan_queries.planned_row(entry)
     assert row == {**row, "day": "2026-06-17", "place": 2, "note": "with Aldo"}
     assert len(mondays(BASE.start, BASE.end)) == 8
+
+
+def test_planned_easy_running_goes_on_from_today(store: Store) -> None:
+    block = queries.blocks(store)[1]
+    wanted = replace(block, easy_target=0.8, volume=Volume(10_000.0, 0.0, None, 0))
+    planning.set_block(store, wanted)
+    planning.add_planned(store, date(2026, 6, 16), "30 min easy")  # missed by now
+    planning.add_planned(store, date(2026, 6, 19), "40 min easy, 5 min hard")
+    built = season.build_up(season.season(store, TODAY))[1]
+    # This week by its sessions, the next two by the volume's 80 %.
+    assert [(date.fromordinal(day), value) for day, value in built.easy_ahead] == [
+        (date(2026, 6, 18), 0.0),
+        (date(2026, 6, 22), 2400.0),
+        (date(2026, 6, 29), 10_400.0),
+        (date(2026, 7, 6), 18_400.0),
+    ]
+    assert season.build_up(season.season(store, TODAY), "metres")[1].easy_ahead == ()
+    assert season.build_up(season.season(store, date(2026, 8, 1)))[1].easy_ahead == ()

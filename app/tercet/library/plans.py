@@ -168,6 +168,46 @@ def week_allowance(block: BlockView, week: WeekView) -> Allowance | None:
     return allowance(week.wanted, block.shares, run)
 
 
+def easy_ahead(
+    block: BlockView, today: date, unit: str, so_far: float
+) -> tuple[tuple[int, float], ...]:
+    """Planned easy running from today to a block's end, for the build-up's dotted line.
+
+    Parameters
+    ----------
+    block : BlockView
+    today : date
+    unit : {"time", "metres"}
+    so_far : float
+        Easy run in the block up to today. [s or m]
+
+    Returns
+    -------
+    tuple of (ordinal, float)
+        Ends of today and of each later week, with the sum reached then [s or m]: of what is
+        still to run where sessions are planned, else of the block's volume. Empty where a week
+        to come has neither, or the volume is in the other unit.
+    """
+    if block.end <= today:
+        return ()
+    start = max(today, block.start - DAY)
+    points = [(start.toordinal() + 1, so_far)]
+    for week in block.weeks:
+        last = min(week.monday + 6 * DAY, block.end)
+        if last <= today:
+            continue
+        ahead = [item for day in week.planned for item in day if item.state == "to run"]
+        if ahead or week.planned_s:
+            so_far += sum((i.seconds if unit == "time" else i.metres)[0] for i in ahead)
+        elif week.wanted is not None and block.measure == unit:
+            run = (week.seconds if unit == "time" else week.metres)[0]
+            so_far += max(block.shares[0] * week.wanted - run, 0.0)
+        else:
+            return ()
+        points.append((last.toordinal() + 1, so_far))
+    return tuple(points)
+
+
 def nowadays(view: SeasonView) -> float:
     """Running time of a week nowadays [s]: the mean of the last whole weeks, 0 without runs."""
     this = view.today - view.today.weekday() * DAY

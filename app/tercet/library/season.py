@@ -275,6 +275,7 @@ def build_up(view: SeasonView, unit: str = "time") -> list[BuildUp]:
                 tuple(table[:, Shade.EASY].tolist()),
                 tuple(table[:, Shade.MODERATE].tolist()),
                 tuple(table[:, Shade.HARD].tolist()),
+                plans.easy_ahead(block, view.today, unit, float(table[-1, Shade.EASY])),
             )
         )
     return out

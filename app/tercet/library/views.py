@@ -154,3 +154,4 @@ class BuildUp:
     easy: tuple[float, ...]
     moderate: tuple[float, ...]
     hard: tuple[float, ...]
+    easy_ahead: tuple[tuple[int, float], ...] = ()  # planned from today on: ordinal, sum

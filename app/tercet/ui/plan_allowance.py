@@ -158,6 +158,7 @@ class AllowanceLine(QWidget):
     def show_week(self, week: Allowance | None, measure: str, *, over: bool) -> None:
         """Show a week's allowance, or that there is none."""
         self.bar.setVisible(week is not None)
+        self.first.setVisible(week is not None)
         if week is None:
             self.first.setText("")
             self.rest.setText("Give the block a first week's volume to see what a week allows.")

@@ -167,6 +167,7 @@ class BlockPane(Pane):
         column.addLayout(head)
         column.addLayout(empty)
         column.addWidget(self.body, 1)
+        column.addStretch(0)
 
     # Showing -----------------------------------------------------------------------------
 

@@ -15,6 +15,8 @@ DAY = timedelta(days=1)
 MOST_WEEKS = 60
 #: More weeks of preparation than this are remarked (common practice, no source).
 COMMON_WEEKS = 12
+#: Shorter gaps between blocks are not named. [days]
+LEAST_GAP = 4
 #: Taken for a runner's speed where nothing was run yet, to turn metres into time. [m/s]
 USUAL_SPEED = 2.8
 
@@ -210,12 +212,12 @@ def _spans(blocks: Sequence[BlockView], first: date, end: date) -> tuple[Span, .
     for block in blocks:
         if block.end < first:
             continue
-        if block.start > at:
+        if (block.start - at).days >= LEAST_GAP:
             spans.append(Span(None, "unplanned", "", at, block.start - DAY))
         start = max(block.start, first)
         spans.append(Span(block.id, block.name, block.kind, start, block.end))
         at = block.end + DAY
-    if at <= end:
+    if (end - at).days + 1 >= 7:
         spans.append(Span(None, "unplanned", "", at, end))
     return tuple(spans)
 

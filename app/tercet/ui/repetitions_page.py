@@ -107,6 +107,8 @@ class RepetitionsPage(Page):
             "text_2",
             wrap=True,
         )
+        self.give = button("Thresholds")
+        self.give.clicked.connect(lambda: self.context.acts.edit_thresholds())
         self._arrange()
         self.book.chosen.connect(self._chosen)
         self.book.open_asked.connect(self.session_asked)
@@ -155,7 +157,10 @@ class RepetitionsPage(Page):
         sides.setSpacing(18)
         sides.addWidget(self.shorter, 1)
         sides.addWidget(self.longer, 1)
-        again = QHBoxLayout()
+        self.again = QWidget()
+        self.again.setProperty("clear", True)
+        again = QHBoxLayout(self.again)
+        again.setContentsMargins(0, 0, 0, 0)
         again.setSpacing(8)
         again.addWidget(Label("At the right the same metres as at the left,", "small", "text_2"))
         for made in (self.split_shorter, self.split_longer):
@@ -166,10 +171,14 @@ class RepetitionsPage(Page):
         column.setContentsMargins(16, 10, 16, 8)
         column.setSpacing(6)
         column.addLayout(top)
-        column.addWidget(self.missing)
-        column.addLayout(again)
+        lacking = QHBoxLayout()
+        lacking.addWidget(self.missing, 1)
+        lacking.addWidget(self.give)
+        column.addLayout(lacking)
+        column.addWidget(self.again)
         column.addWidget(self.benches, 1)
         column.addWidget(self.closing)
+        column.addStretch(0)
         column.addWidget(Label(CAUTION, "small", "text_2", wrap=True))
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.setHandleWidth(10)
@@ -219,7 +228,6 @@ class RepetitionsPage(Page):
         self.heads.update()
         self.none.setVisible(not found.blocks)
         self.heads.setVisible(bool(found.blocks))
-        self.area.setVisible(bool(found.blocks))
         self._remark = found.remarks[0] if found.remarks else None
         more = f" And {len(found.remarks) - 1} more." if len(found.remarks) > 1 else ""
         self.said.setText(self._remark.text + more if self._remark is not None else "")
@@ -233,7 +241,8 @@ class RepetitionsPage(Page):
             f"predicted{f' for {runner}' if runner else ''}; {about}a model, not a measurement"
         )
         self.missing.setVisible(values is None)
-        for part in (self.benches, self.closing, self.plan, self.split_shorter, self.split_longer):
+        self.give.setVisible(values is None)
+        for part in (self.benches, self.closing, self.plan, self.again):
             part.setVisible(values is not None)
         if values is None:
             return

@@ -76,6 +76,10 @@ def paint_build_up(painter: QPainter, mapper: Mapper, picture: Picture, theme: T
     for shape in picture.shapes:
         _paint_gap(painter, mapper, shape, theme)
         _paint_target(painter, mapper, shape, theme)
+        if len(shape.ahead):
+            pen = line_pen(theme.color("easy_outline"), 1.8)
+            pen.setDashPattern([1.2, 2.2])
+            stroke(painter, mapper.polygon(shape.ahead_x, shape.ahead), pen)
     last = -NARROW
     pen = line_pen(theme.color("edge"))
     for edge in sorted({e for shape in picture.shapes for e in (shape.left, shape.right)}):

@@ -14,6 +14,8 @@ from tercet.library.views import BlockView, BuildUp
 
 #: No target line before this much has been run in a block.
 TARGET_FROM_S = 7200.0
+#: All easy would ask for endless easy running at the first hard step.
+MOST_EASY = 0.99
 UP_STEPS = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 #: There is less room below zero, so more steps are tried.
 DOWN_STEPS = (1, 2, 3, 4, 5, 6, 8, 10, 15, 20, 30, 40, 50, 100, 150, 200, 300, 400, 500, 1000)
@@ -37,6 +39,8 @@ class BlockShape:
     target: Floats
     share: float | None
     short: bool
+    ahead_x: Floats  # planned easy from today on, shape (m,)
+    ahead: Floats
 
     @property
     def in_hand(self) -> float:
@@ -48,7 +52,7 @@ class BlockShape:
     @property
     def top(self) -> float:
         """Highest point drawn above zero."""
-        values = np.concatenate((self.easy, self.target[np.isfinite(self.target)]))
+        values = np.concatenate((self.easy, self.target[np.isfinite(self.target)], self.ahead))
         return float(values.max(initial=0.0))
 
     @property
@@ -59,7 +63,8 @@ class BlockShape:
 
 def factor(block: BlockView) -> float:
     """How much easy running one part of moderate or hard asks for: share / (1 - share)."""
-    return block.easy_target / (1.0 - block.easy_target)
+    wanted = min(block.easy_target, MOST_EASY)
+    return wanted / (1.0 - wanted)
 
 
 def block_shape(build_up: BuildUp, today: date, unit: str, per_unit: float) -> BlockShape:
@@ -99,6 +104,8 @@ def block_shape(build_up: BuildUp, today: date, unit: str, per_unit: float) -> B
         target=target,
         share=float(easy[-1] / total[-1]) if ran else None,
         short=bool(ran and enough[-1] and easy[-1] < target[-1] - 1e-9),
+        ahead_x=np.array([day for day, _ in build_up.easy_ahead], dtype=np.float64),
+        ahead=np.array([value / per_unit for _, value in build_up.easy_ahead], dtype=np.float64),
     )
 
 
