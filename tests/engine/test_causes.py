@@ -12,6 +12,8 @@ from tests.simulator.known_causes import WAYS, known_cause
 
 from tercet.engine import Judgement, Shade, Thresholds, judge
 from tercet.engine.causes import Cause, causes, parts
+from tercet.engine.notation import judge_pieces
+from tercet.formats.paper import parse_session
 
 #: Never used for choosing a limit.
 SEEDS = (901, 902)
@@ -41,6 +43,11 @@ def test_what_was_meant_is_meant_whatever_it_looks_like() -> None:
     judged, lines = judged_run("fast end", 901)
     found = causes(judged, lines, meant=True)
     assert set(found.tolist()) == {Cause.NONE, Cause.MEANT}
+
+
+def test_a_written_session_meant_what_it_says() -> None:
+    judged = judge_pieces(parse_session("40 min easy, 20 min moderate").pieces, None)
+    assert set(causes(judged, None).tolist()) == {Cause.NONE, Cause.MEANT}
 
 
 def test_parts_add_up_and_slower_would_have_been_easy() -> None:

@@ -14,6 +14,7 @@ from tercet.domain import Block
 from tercet.engine.causes import Cause
 from tercet.library import operations
 from tercet.library.library import Library
+from tercet.store import queries
 from tercet.ui import theme
 from tercet.ui.curve_view import rounded_shares
 from tercet.ui.window import MainWindow
@@ -156,3 +157,38 @@ def test_nothing_is_cut_off(
         assert not fit.faults(page)
         assert not fit.nameless(page)
     theme.apply(app, False)
+
+
+def test_a_blocks_heading_leads_to_its_middle(qtbot, window: MainWindow) -> None:
+    sheet = window.season_page.sheet
+    row = next(
+        n
+        for n, entry in enumerate(sheet.model().rows())
+        if entry.week is None and entry.block.name == "Groundwork"
+    )
+    sheet.scrollTo(sheet.model().index(row, 0))
+    spot = sheet.visualRect(sheet.model().index(row, 0)).center()
+    QTest.mouseClick(sheet.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+    assert window.further.current_key == "middle"
+    page = window.further.current
+    qtbot.waitUntil(
+        lambda: page.data is not None and page.data.shown.name == "Groundwork", timeout=5_000
+    )
+
+
+def test_runs_without_causes_are_looked_into_on_asking(
+    qtbot, library: Library, window: MainWindow
+) -> None:
+    def forget(store) -> None:
+        with store.atomic("Forget causes"):
+            for number in queries.run_ids(store):
+                store.put("judgement", {"run_id": number, "causes": ""})
+
+    library.call(forget)
+    page = shown(qtbot, window, "middle")
+    page.choose("season")
+    qtbot.waitUntil(lambda: page.data.shown.key == "season", timeout=5_000)
+    assert page.data.middle.untold > 0 and page.again.isVisible()
+    QTest.mouseClick(page.again, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page.data.middle.untold == 0, timeout=20_000)
+    assert page.again.isHidden()

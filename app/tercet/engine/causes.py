@@ -118,8 +118,11 @@ def causes(
     if meant:
         out[moderate] = Cause.MEANT
         return out
-    left = moderate & (judged.evidence != Evidence.WORD)
-    out[moderate & ~left] = Cause.MEANT
+    judged_by = judged.evidence[judged.shades <= Shade.HARD]
+    if (judged_by == Evidence.WORD).all():  # a written session: what was set out for, in words
+        out[moderate] = Cause.MEANT
+        return out
+    left = moderate.copy()
     bouts = [(int(r.start_s), int(r.start_s + r.duration_s), r.shade) for r in judged.repetitions]
     for begin, end, shade in bouts:
         if shade == Shade.MODERATE:

@@ -61,8 +61,11 @@ class MiddlePage:
 
 
 def chosen(spans: list[Span], key: str, today: date) -> Span | None:
-    """The stretch of a key; else today's block, or the last one with runs."""
-    found = next((span for span in spans if span.key == key), None)
+    """The stretch of a key or a first day; else today's block, or the last one with runs."""
+    found = next(
+        (span for span in spans[1:] if key in (span.key, span.start.isoformat())),
+        spans[0] if spans and key == spans[0].key else None,
+    )
     return found or kept.span_at(spans, today)
 
 

@@ -42,9 +42,7 @@ def about_lines(entry: DatedThresholds, units: words.Units = "km") -> str:
 class ThresholdStrip(QFrame):
     """Over the sheet after the first import: two estimated lines and three ways to surer ones."""
 
-    race_asked = Signal()
-    maximum_asked = Signal()
-    typed_asked = Signal()
+    edit_asked = Signal(str)  # a page of the thresholds dialog
     leave_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -62,14 +60,11 @@ class ThresholdStrip(QFrame):
         self.maximum = button("Highest heart rate or age")
         self.typed = button("The thresholds themselves")
         self.leave = button("Leave them")
-        for made, signal in (
-            (self.race, self.race_asked),
-            (self.maximum, self.maximum_asked),
-            (self.typed, self.typed_asked),
-            (self.leave, self.leave_asked),
-        ):
-            made.clicked.connect(signal)
+        for made, page in ((self.race, "race"), (self.maximum, "maximum"), (self.typed, "typed")):
+            made.clicked.connect(lambda _=False, page=page: self.edit_asked.emit(page))
             buttons.addWidget(made)
+        self.leave.clicked.connect(self.leave_asked)
+        buttons.addWidget(self.leave)
         column.addLayout(buttons)
 
     def show_estimate(self, entry: DatedThresholds, units: words.Units = "km") -> None:

@@ -99,6 +99,10 @@ class MiddlePage(Page):
         first = self.remarks[0].buttons[:1] if self.remarks else []
         return [self.chooser, *self.rows[:1], *first]
 
+    def open_at(self, detail: str) -> None:
+        """Show a block by its first day."""
+        self.choose(detail)
+
     def choose(self, key: str) -> None:
         """Show a stretch by its key, or today's block for ""."""
         self._key, self._open = key, None

@@ -28,11 +28,13 @@ class SeasonSheet(SheetView):
 
     session_activated = Signal(int)  # by click or Enter
     week_pointed = Signal(object)  # Monday of the week pointed at, or None
+    block_asked = Signal(str)  # a block's first day, ISO 8601: its heading was clicked, or B
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._pressed: QModelIndex | None = None
         self._pointed: date | None = None
+        self._heading = -1  # row of the heading pressed
 
     # Keyboard.
 
@@ -51,6 +53,8 @@ class SeasonSheet(SheetView):
                 self.card.show((*self._delegate.current, self._delegate.part))
         elif key == Qt.Key.Key_T and not control:
             self._today()
+        elif key == Qt.Key.Key_B and not control:
+            self._ask_block(self.currentIndex().row())
         elif control and key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             self._by_block(-1 if key == Qt.Key.Key_Up else 1)
         elif not self._by_day(Qt.Key(key)):
@@ -89,6 +93,11 @@ class SeasonSheet(SheetView):
         if sheet is not None:
             self._go(sheet_moves.by_block(sheet, index.row(), max(1, index.column()), step))
 
+    def _ask_block(self, row: int) -> None:
+        rows = self._model.rows()
+        if 0 <= row < len(rows):
+            self.block_asked.emit(rows[row].block.start.isoformat())
+
     def _today(self) -> None:
         if self._model.sheet is not None:
             self._go(sheet_moves.today(self._model.sheet))
@@ -126,6 +135,8 @@ class SeasonSheet(SheetView):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._delegate.ring = False
         self._pressed = None
+        row = self.rowAt(event.position().toPoint().y())
+        self._heading = row if row >= 0 and self._model.rows()[row].week is None else -1
         index, part = self._hit(event.position().toPoint())
         if event.button() == Qt.MouseButton.LeftButton and index.isValid():
             self._pressed = index
@@ -138,6 +149,9 @@ class SeasonSheet(SheetView):
         if pressed is not None and index == pressed and part == self._delegate.part:
             self.card.hide()
             self._activate()
+        row = self.rowAt(event.position().toPoint().y())
+        if event.button() == Qt.MouseButton.LeftButton and row >= 0 and row == self._heading:
+            self._ask_block(row)
         event.accept()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:

@@ -158,10 +158,7 @@ class MainWindow(QMainWindow):
         self.pages.addWidget(session)
         flow = (self._library, self._answers, self.acts, self.pages, page, session)
         self.sessions = SessionFlow(*flow)
-        edit = self.acts.edit_thresholds
-        page.strip.race_asked.connect(lambda: edit("race"))
-        page.strip.maximum_asked.connect(lambda: edit("maximum"))
-        page.strip.typed_asked.connect(lambda: edit("typed"))
+        page.strip.edit_asked.connect(self.acts.edit_thresholds)
         page.strip.leave_asked.connect(self._leave_strip)
         self._import_shown = ImportShown(self)
         self._import_shown.ended.connect(self.import_ended)
@@ -175,6 +172,7 @@ class MainWindow(QMainWindow):
         self.further = Pages(self.pages, context)
         self.further.session_asked.connect(self.sessions.open)
         self.further.page_asked.connect(self.show_view)
+        page.sheet.block_asked.connect(lambda day: self.show_view(f"middle:{day}"))
         self.further.runner_asked.connect(self.runner_asked)
         self._ready = True
         if self._first is not None:
