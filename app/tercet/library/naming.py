@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from contextlib import ExitStack
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import datetime
 
-from tercet.domain import Changes
-from tercet.formats.table import Naming, Sheet, sheet_of
-from tercet.library import intake, reading
+from tercet import formats
+from tercet.domain import Changes, Failed
+from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, sheet_of
+from tercet.formats.table.columns import headings
+from tercet.library import intake, localtime, reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
 from tercet.store import queries
 from tercet.store.database import Store
 
 _SETTING = "columns "
+#: So many rows of a table are shown.
+SHOWN = 8
 
 
 def namings(store: Store) -> Mapping[str, Naming]:
@@ -37,6 +40,62 @@ def known_and_terms(store: Store) -> tuple[set[str], Terms]:
 def sheet(store: Store, sha256: str) -> Sheet | None:
     """The table in a file that was taken in or refused."""
     return sheet_of(store.originals.read(sha256))
+
+
+@dataclass(frozen=True)
+class Waiting:
+    """A table that waits for its columns to be named: what to show of it and what is known."""
+
+    sha256: str
+    file_name: str
+    header: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]  # the first few
+    question: str
+    guess: Naming
+
+
+def waiting(store: Store, sha256: str) -> Waiting | None:
+    """What the naming of a table's columns begins with; None if the file is no table."""
+    table, file = sheet(store, sha256), queries.file(store, sha256)
+    if table is None or file is None:
+        return None
+    width = table.width
+    cells = [[*row[:width], *[""] * (width - len(row))] for row in table.rows[:SHOWN]]
+    question, guess = file.problem, Naming("runs", tuple(headings(table)))
+    try:
+        guess = namings(store).get(table.shape) or naming_of(table)
+    except Question as asked:
+        guess = asked.naming or guess
+    rows = tuple(tuple(row) for row in cells)
+    return Waiting(sha256, file.name, table.header or ("",) * width, rows, question, guess)
+
+
+def would_give(
+    store: Store, sha256: str, naming: Naming, start: datetime | None = None
+) -> tuple[str, bool]:
+    """What a naming would give, in one sentence, and whether that is anything."""
+    found = formats.read_path(
+        store.originals.path(sha256),
+        formats.Told(
+            namings={table.shape: naming} if (table := sheet(store, sha256)) else {},
+            start=start,
+            zone=localtime.zone_named(queries.setting(store, "zone")),
+        ),
+    )
+    if isinstance(found, Failed):
+        return found.reason, False
+    if isinstance(found, Table):
+        days = [run.start.date() for run in found.runs]
+        metres = sum(run.metres or 0.0 for run in found.runs)
+        minutes = round(sum(run.seconds or 0.0 for run in found.runs) / 60)
+        said = f"{len(days):,} runs from {min(days)} to {max(days)}, {metres / 1000:,.0f} km"
+        return f"{said} in {minutes // 60}:{minutes % 60:02d}. {found.problem}".strip(), True
+    if isinstance(found, list):
+        run = found[0]
+        lasted = f"{run.elapsed_s / 60:,.0f} min"
+        channels = ", ".join(name.replace("_", " ") for name in run.streams) or "no channel"
+        return f"One run of {lasted}, {run.records:,} samples: {channels}.", True
+    return "That reads as a typed log.", False
 
 
 def name_columns(
@@ -61,8 +120,7 @@ def name_columns(
         if alike:
             found = reading.read_file(Source(str(store.originals.path(file.sha256))), known)
             read.append(replace(found, source=Source("", label=f"{file.folder}/{file.name}")))
-    with ExitStack() as stack:
-        stack.enter_context(store.atomic(step))
+    with store.atomic(step):
         store.put("setting", {"name": f"{_SETTING}{shape}", "value": naming.text()})
         for one in read:
             intake.take_again(store, one)

@@ -49,7 +49,9 @@ OUTCOMES = {
 }
 STATES = {"refused": "Not read", "passed over": "Passed over", "run": "Check"}
 DROP = "Drop recordings here"
-DROP_WORDS = "FIT, TCX, GPX or a typed log, files or a folder; the originals are not touched"
+DROP_WORDS = (
+    "FIT, TCX, GPX, CSV, zip or a typed log, files or a folder; the originals stay as they are"
+)
 #: The list of an import begins with what may need a look.
 ORDER = tuple(reversed(OUTCOMES))
 
@@ -88,6 +90,7 @@ class RecordingsPane(Pane):
     close_asked = Signal()
     stop_asked = Signal()
     skip_asked = Signal(str)  # content of a file
+    columns_asked = Signal(str)  # content of a table
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -267,12 +270,17 @@ class RecordingsPane(Pane):
         column.addLayout(line)
         column.addWidget(Label(row.problem, "small", "text_2", wrap=True))
         actions = QHBoxLayout()
+        if refused and row.format == "CSV":
+            name_columns = button("Name the columns", name=f"Name the columns of {row.name}")
+            name_columns.clicked.connect(lambda: self.columns_asked.emit(row.sha256))
+            actions.addWidget(name_columns)
+        folder = _nearest_folder(row.folder)
         show = button("Show the folder", name=f"Show the folder of {row.name}")
         show.setToolTip(row.folder)
-        show.clicked.connect(lambda: _open_folder(row.folder))
+        show.clicked.connect(lambda: _open_folder(str(folder)))
         skip = button("Skip", name=f"Skip {row.name}")
         skip.clicked.connect(lambda: self.skip_asked.emit(row.sha256))
-        show.setEnabled(Path(row.folder).is_dir())
+        show.setEnabled(folder is not None)
         actions.addWidget(skip)
         actions.addWidget(show)
         actions.addStretch()
@@ -331,6 +339,14 @@ class RecordingsPane(Pane):
             f"{row.name}\t{STATES[row.status]}\t{row.problem}" for row in self._problems
         )
         QGuiApplication.clipboard().setText(text)
+
+
+def _nearest_folder(folder: str) -> Path | None:
+    """The folder itself, or the one that the archive it is in lies in."""
+    place = Path(folder)
+    if place.is_dir():
+        return place
+    return next((up.parent for up in (place, *place.parents) if up.is_file()), None)
 
 
 def _open_folder(folder: str) -> None:

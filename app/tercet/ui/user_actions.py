@@ -97,6 +97,16 @@ class Actions(QObject):
         """Put a file that needs a look out of sight."""
         self.do(operations.put_away, content)
 
+    def name_columns(self, content: str) -> None:
+        """Ask what the columns of a table hold."""
+        from tercet.library import naming
+        from tercet.ui.columns_dialog import ColumnsDialog
+
+        self._open(
+            lambda store: naming.waiting(store, content),
+            lambda table: ColumnsDialog(self._library, table, self._window),
+        )
+
     def leave_estimate(self) -> None:
         """Put the strip with estimated thresholds away for some weeks."""
         now = datetime.now().isoformat(timespec="seconds")
