@@ -10,8 +10,11 @@ from hypothesis import strategies as st
 from tests.formats import build
 from tests.formats.build import START, START_FIT, Fit, run_fit
 
+from tercet import resources
 from tercet.domain import Failed
+from tercet.formats import fit_frame, fit_messages
 from tercet.formats.fit import MAX_FIT_BYTES, read_fit
+from tercet.formats.fit_records import FIELDS
 
 
 def one(fit):
@@ -309,13 +312,40 @@ def test_bytes_behind_the_end_are_told():
     assert run.records == 10 and "not read: 4." in run.damage
 
 
-def test_damage_in_the_middle_keeps_what_stands_before():
+def test_damage_in_the_middle_loses_only_the_samples_it_hit():
     fit = run_fit(40)
     data = bytearray(bytes(fit))
     data[fit.ends[24]] = 0x0F  # data of a message that was never defined
     (run,) = read_fit(bytes(data))
-    assert run.records == 25
+    assert run.records == 39 and 25.0 not in run.time
+    assert "could not be read" in run.damage and "check sum" in run.damage
+    assert f"Bytes {fit.ends[24]:,} to {fit.ends[25]:,}" in run.damage
+
+
+def test_damage_near_the_end_keeps_what_stands_before():
+    fit = run_fit(40)
+    data = bytearray(bytes(fit))
+    data[fit.ends[37]] = 0x0F
+    (run,) = read_fit(bytes(data))
+    assert run.records == 38
     assert "Nothing after byte" in run.damage and "check sum" in run.damage
+
+
+def test_the_quick_way_and_the_general_decoder_give_the_same():
+    for place in sorted(resources.samples().glob("*.fit"))[::7]:
+        for part in fit_frame.parts(place.read_bytes()):
+            quick, general = fit_messages.decode(part), fit_messages.Decoded()
+            samples = fit_messages._read(general, part.data, part, samples=True)
+            assert quick.messages == general.messages
+            for name in ("timestamp", "heart_rate", "distance", "position_lat", "cadence"):
+                column = FIELDS.index(name)
+                np.testing.assert_allclose(quick.samples[:, column], samples[:, column])
+            for name in ("speed", "altitude"):  # the decoder copies the plain to the enhanced
+                a, b = FIELDS.index(name), FIELDS.index(f"enhanced_{name}")
+                told = np.where(
+                    np.isnan(quick.samples[:, b]), quick.samples[:, a], quick.samples[:, b]
+                )
+                np.testing.assert_allclose(told, samples[:, b])
 
 
 def test_a_cut_at_any_byte_gives_every_whole_record():

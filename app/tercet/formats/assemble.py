@@ -113,7 +113,8 @@ def assemble(draft: Draft, samples: Floats) -> Recording | Failed:
     if not near.all():
         damage.append(f"Samples left out for an impossible time: {np.count_nonzero(~near):,}.")
         samples = samples[near]
-    samples = samples[np.argsort(samples[:, 0], kind="stable")]
+    if (np.diff(samples[:, 0]) < 0).any():  # sorting copies, and a recording may be long
+        samples = samples[np.argsort(samples[:, 0], kind="stable")]
     first, last = float(samples[0, 0]), float(samples[-1, 0])
     if last - first > MAX_ELAPSED_S:
         return failed(_TOO_LONG)
@@ -177,10 +178,15 @@ def _streams(time: Floats, samples: Floats, *, steps: bool) -> dict[str, Stream]
         good = (values >= low) & (values <= high)  # false for NaN
         if name in ("latitude", "longitude"):
             good &= here
+        if not good.any():
+            continue
+        rising = not (np.diff(time) <= 0).any()
+        if rising and good.all():
+            streams[name] = Stream(time, values.copy())  # one clock for all
+            continue
         clock, values = time[good], values[good]
-        if len(clock):
-            rises = np.concatenate(([True], np.diff(clock) > 0))
-            streams[name] = Stream(clock[rises], values[rises])
+        rises = np.concatenate(([True], np.diff(clock) > 0))
+        streams[name] = Stream(clock[rises], values[rises])
     return streams
 
 

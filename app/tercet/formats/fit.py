@@ -14,7 +14,6 @@ from tercet.formats.fit_messages import (
     ACTIVITY,
     DEVICE,
     EVENT,
-    FIELDS,
     FILE_ID,
     LAP,
     SESSION,
@@ -23,6 +22,7 @@ from tercet.formats.fit_messages import (
     Message,
     decode,
 )
+from tercet.formats.fit_records import FIELDS
 from tercet.formats.sports import kind_of, sport_of
 
 FORMAT = "FIT"
@@ -82,7 +82,7 @@ def _read_part(part: Part, name: str) -> Iterator[Recording | Failed]:
     decoded = decode(part)
     kind = decoded.first(FILE_ID).get("type", "activity")
     damage = " ".join(decoded.damage)
-    samples = np.frombuffer(decoded.records, dtype=np.float64).reshape(-1, len(FIELDS))
+    samples = decoded.samples
     if kind in _PASSED_OVER:
         reason = f"It holds {_PASSED_OVER[kind]}, no activity."
         yield Failed(reason, "passed over", FORMAT, decoded.offset)

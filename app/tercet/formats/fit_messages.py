@@ -8,21 +8,20 @@ from dataclasses import dataclass, field
 from typing import Any
 
 import fitdecode
+import numpy as np
 from fitdecode.profile import FIELD_TYPE_TIMESTAMP, MESSAGE_TYPES
 
+from tercet.engine.scale import Floats
 from tercet.formats.assemble import MAX_SAMPLES
 from tercet.formats.fit_frame import Part
+from tercet.formats.fit_records import FIELDS, RECORD, split
 
 # message numbers of the profile
 FILE_ID, SPORT, SESSION, LAP = 0, 12, 18, 19
-RECORD, EVENT, DEVICE, ACTIVITY = 20, 21, 23, 34
+EVENT, DEVICE, ACTIVITY = 21, 23, 34
 _KEPT = {FILE_ID, SPORT, SESSION, LAP, EVENT, DEVICE, ACTIVITY}
-#: Fields of the record message, in the order of the columns gathered here.
-FIELDS = (
-    "timestamp", "heart_rate", "speed", "enhanced_speed", "distance", "position_lat",
-    "position_long", "altitude", "enhanced_altitude", "cadence", "fractional_cadence", "power",
-    "temperature",
-)  # fmt: skip
+#: No run has more laps, events and the like than this together.
+MAX_MESSAGES = 20_000
 #: By the profile's own field objects, so that fields of other makers with the same names
 #: ("Speed", "Power") are not mistaken for them.
 _SLOTS = {
@@ -56,7 +55,7 @@ class _QuickReader(fitdecode.FitReader):  # type: ignore[misc]
 class Decoded:
     """The messages of one part that are of use here."""
 
-    records: array[float] = field(default_factory=lambda: array("d"))
+    samples: Floats = field(default_factory=lambda: np.empty((0, len(FIELDS))))
     messages: dict[int, list[Message]] = field(default_factory=lambda: {n: [] for n in _KEPT})
     activity_type: str = ""
     damage: list[str] = field(default_factory=list)
@@ -78,19 +77,38 @@ def decode(part: Part) -> Decoded:
     Returns
     -------
     Decoded
-        ``records`` row by row in the order of ``FIELDS``, in the units of the profile after
+        ``samples`` row by row in the order of ``FIELDS``, in the units of the profile after
         scaling (positions in semicircles, times in FIT seconds), NaN where nothing was told.
     """
     decoded = Decoded(damage=list(part.damage))
-    stream = io.BytesIO(part.data)
-    records, slots, numbers = decoded.records, _SLOTS, _NUMBERS
+    found = split(part.data, MAX_SAMPLES)
+    if found is None:
+        decoded.samples = _read(decoded, part.data, part, samples=True)
+        return decoded
+    decoded.samples = found.samples
+    _read(decoded, found.rest, part, samples=False)
+    for first, last in found.skipped:
+        told = f"Bytes {first + part.shift:,} to {last + part.shift:,} could not be read."
+        decoded.damage.append(told)
+        decoded.offset = decoded.offset or first + part.shift
+    if found.stopped_at is not None:
+        decoded.offset = found.stopped_at + part.shift
+        if not (part.cut and found.ended):
+            decoded.damage.append(f"Nothing after byte {decoded.offset:,} could be read.")
+    return decoded
+
+
+def _read(decoded: Decoded, data: bytes, part: Part, *, samples: bool) -> Floats:
+    """Add the messages of a file, and with ``samples`` give those; else only its last is seen."""
+    stream = io.BytesIO(data)
+    records, slots, numbers = array("d"), _SLOTS, _NUMBERS
     reader = _QuickReader(
         stream,
         processor=None,
         check_crc=fitdecode.CrcCheck.DISABLED,
         error_handling=fitdecode.ErrorHandling.IGNORE,
     )
-    message = None
+    message, others = None, 0
     try:
         for frame in reader:
             if frame.frame_type != fitdecode.FIT_FRAME_DATA:
@@ -98,6 +116,8 @@ def decode(part: Part) -> Decoded:
             number = frame.def_mesg.global_mesg_num
             if number == RECORD:
                 message = frame
+                if not samples:
+                    continue
                 row: list[Any] = [*_NOTHING]
                 for item in frame.fields:
                     slot = slots.get(item.field)
@@ -108,16 +128,24 @@ def decode(part: Part) -> Decoded:
                 if len(records) > MAX_SAMPLES * len(FIELDS):
                     break
             elif number in _KEPT:
+                others += 1
+                if others > MAX_MESSAGES:
+                    told = f"Of its laps and events only the first {MAX_MESSAGES:,} were read."
+                    decoded.damage.append(told)
+                    break
                 decoded.messages[number].append(_by_name(frame))
     except Exception as error:
         # The decoder lets through errors of many kinds on damaged files, and what it has
         # given until then is sound.
-        decoded.offset = stream.tell() + part.shift
-        if not (part.cut and isinstance(error, fitdecode.FitEOFError)):
-            decoded.damage.append(f"Nothing after byte {decoded.offset:,} could be read.")
+        if samples:
+            decoded.offset = stream.tell() + part.shift
+            if not (part.cut and isinstance(error, fitdecode.FitEOFError)):
+                decoded.damage.append(f"Nothing after byte {decoded.offset:,} could be read.")
+        else:
+            decoded.damage.append("A part of its laps and events could not be read.")
     if message is not None:
         decoded.activity_type = str(_by_name(message).get("activity_type") or "")
-    return decoded
+    return np.frombuffer(records, dtype=np.float64).reshape(-1, len(FIELDS))
 
 
 def _by_name(frame: Any) -> Message:

@@ -131,7 +131,10 @@ class Walker:
             self._found[-1][0].damage.append(damage)
         for draft, _ in self._found:
             draft.name = draft.name or name
-        return gather((_timed(draft, samples) for draft, samples in self._found), self.format)
+        found, self._found = self._found[::-1], []
+        # one after the other, so that the samples of one are let go before the next
+        results = (_timed(*found.pop()) for _ in range(len(found)))
+        return gather(results, self.format)
 
     def _walk(self, pieces: Iterable[bytes]) -> str:
         """Feed the file to the parser; returns a plain sentence on damage, or ""."""
