@@ -39,6 +39,7 @@ class ImportShown(QObject):
         recordings.folder_asked.connect(imports.choose_folder)
         recordings.close_asked.connect(lambda: window.show_recordings(False))
         recordings.stop_asked.connect(self._stop)
+        recordings.columns_asked.connect(window.acts.name_columns)
 
     def close(self) -> None:
         """Show nothing more."""

@@ -163,7 +163,6 @@ class MainWindow(QMainWindow):
         self._import_shown = ImportShown(self)
         self._import_shown.ended.connect(self.import_ended)
         page.recordings.skip_asked.connect(self.acts.skip)
-        page.recordings.columns_asked.connect(self.acts.name_columns)
         session.back_asked.connect(lambda: self.show_view("season"))
         session.note_changed.connect(self.acts.set_note)
         session.effort_changed.connect(self.acts.set_effort)
