@@ -27,7 +27,7 @@ def a_zip():
         (b"[table]\nkey = 'value'\n", "TOML"),
         (b"a = 1\nb = 2\n", "TOML"),
         (b'{"a": 1}', "JSON"),
-        (b"time,hr,speed\n1,2,3\n", "CSV"),
+        (b"here,there,both\n1,2,3\n", "CSV"),
         (b"Dear diary,\ntoday I ran.\n", "plain text"),
         ("Größe und Länge".encode(), "plain text"),
         (b" \n\n", "blank"),
