@@ -16,6 +16,7 @@ from tercet import formats, resources
 from tercet.domain import DatedThresholds, Recording
 from tercet.engine import Thresholds, timeline
 from tercet.library import reading
+from tercet.library.beside import known_of
 from tercet.library.reading import Terms
 from tercet.store import packing
 from tercet.store.originals import sha256
@@ -91,7 +92,8 @@ def test_a_file_is_read_judged_and_packed() -> None:
 def test_judging_what_was_stored_gives_what_was_judged_at_first() -> None:
     for name in ("2026-05-12-1813.fit", "2026-05-02-0845.tcx", "2026-05-08-1855.gpx"):
         (one,) = reading.read_file(str(SAMPLES / name), Terms((ENTRY,))).runs
-        again = reading.judge_again(one.streams, one.run["stops"], ENTRY)
+        known = known_of(one.run["laps"], None)
+        again = reading.judge_again(one.streams, one.run["stops"], ENTRY, beside=known)
         assert again == one.judgement
 
 
