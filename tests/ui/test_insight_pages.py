@@ -12,11 +12,11 @@ from tests.ui import fit
 
 from tercet.domain import Block
 from tercet.engine.causes import Cause
+from tercet.engine.shades import whole_shares
 from tercet.library import operations
 from tercet.library.library import Library
 from tercet.store import queries
 from tercet.ui import theme
-from tercet.ui.curve_view import rounded_shares
 from tercet.ui.window import MainWindow
 
 
@@ -44,8 +44,8 @@ def shown(qtbot, window: MainWindow, key: str):
 
 
 def test_shares_add_up_to_a_hundred() -> None:
-    assert rounded_shares((1 / 3, 1 / 3, 1 / 3)) == [34, 33, 33]
-    assert sum(rounded_shares((0.866, 0.0706, 0.0634))) == 100
+    assert whole_shares((1 / 3, 1 / 3, 1 / 3)) == (33, 33, 34)
+    assert sum(whole_shares((0.866, 0.0706, 0.0634))) == 100
 
 
 def test_the_curve_of_the_season_and_of_a_block(qtbot, window: MainWindow) -> None:

@@ -11,7 +11,6 @@ from tercet.library.views import BlockView, RaceView, SeasonView, WeekView
 from tercet.ui.amounts import amount_of, amount_words
 from tercet.ui.goals import goal_of, goal_words
 from tercet.ui.plan_allowance import sentences
-from tercet.ui.plan_block import whole_percents
 from tercet.ui.plan_rows import build
 
 DAY = timedelta(days=1)
@@ -52,7 +51,6 @@ def test_amounts_and_goals_are_read_and_written() -> None:
     assert amount_words(22_800, "time") == "6:20"
     assert (goal_of("1:24:00"), goal_of("38:30"), goal_of("soon")) == (5040, 2310, None)
     assert goal_words(5040.0) == "1:24:00"
-    assert whole_percents((1 / 3, 1 / 3, 1 / 3)) == (34, 33, 33)
 
 
 def _block(number: int, kind: str, start: date, weeks: int) -> BlockView:

@@ -48,6 +48,32 @@ class Thresholds:
         return self.lt1_hr is not None and self.lt2_hr is not None
 
 
+def whole_shares(shares: Sequence[float]) -> tuple[int, int, int]:
+    """Whole per cents of easy, moderate and hard that add up to 100.
+
+    Easy is rounded as it is where it stands alone; what is left goes to the other two, with the
+    odd one to the larger remainder.
+
+    Parameters
+    ----------
+    shares : sequence of 3 floats
+        They add up to 1; all zero gives zeros. [unitless]
+    """
+    if not any(shares):
+        return 0, 0, 0
+    easy = math.floor(100.0 * shares[0] + 0.5)
+    rest = 100 - easy
+    moderate = min(math.floor(100.0 * shares[1] + 0.5), rest)
+    hard = min(math.floor(100.0 * shares[2] + 0.5), rest)
+    if moderate + hard != rest:
+        off = (100.0 * shares[1] - moderate) - (100.0 * shares[2] - hard)
+        if (off > 0) == (moderate + hard < rest):
+            moderate = rest - hard
+        else:
+            hard = rest - moderate
+    return easy, moderate, hard
+
+
 def check_thresholds(thresholds: Thresholds) -> None:
     """Raise ``ValueError`` naming the pair that cannot be.
 

@@ -88,6 +88,7 @@ class BackRows(QWidget):
         self._paint_spine(painter, look)
         if self.hasFocus():
             painter.setPen(look.color("focus"))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -1, -1))
 
     def _paint_spine(self, painter: QPainter, look: theme.Theme) -> None:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from tercet.engine.shades import whole_shares
 from tercet.library import insight
 from tercet.library.insight import CurvePage
 from tercet.library.shape import Shape
 from tercet.library.views import SeasonView
 from tercet.ui import theme, words
-from tercet.ui.curve_view import CurveView, rounded_shares
+from tercet.ui.curve_view import CurveView
 from tercet.ui.page import Context, Page
 from tercet.ui.span_chooser import SpanChooser
 from tercet.ui.twin import Twin
@@ -156,7 +157,7 @@ class IntensityCurvePage(Page):
             head = QHBoxLayout()
             head.addWidget(Label(item.span.name, "small_bold"), 1)
             short = item.shares[0] < item.span.shares[0] - 0.005
-            easy = f"{rounded_shares(item.shares)[0]} % easy"
+            easy = f"{whole_shares(item.shares)[0]} % easy"
             wanted = round(100 * item.span.shares[0])
             text = f"{easy}, short of {wanted}" if short else easy
             head.addWidget(Label(text, "small_bold" if short else "small", "text_2"))
@@ -180,7 +181,7 @@ class IntensityCurvePage(Page):
         listed = [*([data.drawn] if data.drawn else []), *data.blocks]
         rows = []
         for item in listed:
-            whole = rounded_shares(item.shares)
+            whole = whole_shares(item.shares)
             cells = [f"{words.hours(s)}  {p} %" for s, p in zip(item.seconds, whole, strict=True)]
             rows.append((item.span.name, *cells, words.share(item.span.shares[0])))
         self.twin.set_numbers(HEADINGS, rows, {0})
@@ -196,7 +197,7 @@ def class_words(shape: Shape) -> str:
     """One way of counting in a line: shares, class, index."""
     if shape.shares is None:
         return f"By {shape.by}: nothing judged"
-    whole = rounded_shares(shape.shares)
+    whole = whole_shares(shape.shares)
     index = "not defined" if shape.index is None else words.number(shape.index, 2)
     text = f"By {shape.by}: {whole[0]} / {whole[1]} / {whole[2]} %, {shape.words}; index {index}"
     return text if shape.polarised or shape.index is None else f"{text} (polarised above 2.00)"

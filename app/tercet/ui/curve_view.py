@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
@@ -20,21 +18,12 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.engine.curve import Curve
 from tercet.engine.scale import Floats, Shade
+from tercet.engine.shades import whole_shares
 from tercet.library.shape import Drawn
 from tercet.ui import stairs, theme
 
 DASHES, DOTS = (6.0, 4.0), (1.5, 3.0)
 NAMES = ("Easy", "Moderate", "Hard")
-
-
-def rounded_shares(shares: tuple[float, ...]) -> list[int]:
-    """Whole per cents that add up to 100, by largest remainder."""
-    exact = [100 * share for share in shares]
-    whole = [math.floor(x) for x in exact]
-    order = sorted(range(len(exact)), key=lambda k: whole[k] - exact[k])
-    for k in order[: 100 - sum(whole)]:
-        whole[k] += 1
-    return whole
 
 
 class CurveView(QWidget):
@@ -78,8 +67,8 @@ class CurveView(QWidget):
         """What the curve shows, for reading aloud."""
         if self._drawn is None:
             return "Nothing has been judged in this stretch."
-        whole = rounded_shares(self._drawn.shares)
-        wanted = rounded_shares(self._drawn.span.shares)
+        whole = whole_shares(self._drawn.shares)
+        wanted = whole_shares(self._drawn.span.shares)
         return (
             f"{self._drawn.span.name}: {whole[0]} per cent easy, {whole[1]} moderate, {whole[2]} "
             f"hard; wanted {wanted[0]}, {wanted[1]}, {wanted[2]}."
@@ -192,7 +181,7 @@ class CurveView(QWidget):
         painter.setFont(bold)
         painter.setPen(look.color("text"))
         end = area.left()
-        for k, share in enumerate(rounded_shares(drawn.shares)):
+        for k, share in enumerate(whole_shares(drawn.shares)):
             words = f"{NAMES[k]}  {share} %"
             width = metrics.horizontalAdvance(words)
             left = max((edges[k] + edges[k + 1] - width) / 2, end)

@@ -29,15 +29,15 @@ class Entry:
 
 PAGES: tuple[Entry, ...] = (
     Entry("curve", "Intensity curve", "view", "tercet.ui.curve_page:IntensityCurvePage", "Ctrl+3"),
+    Entry(
+        "repetitions", "Repetitions", "view", "tercet.ui.repetitions_page:RepetitionsPage", "Ctrl+4"
+    ),
     Entry("review", "Review", "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
+    Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
     Entry("middle", "Where the middle came from", "season", "tercet.ui.middle_page:MiddlePage"),
     Entry("two", "Two seasons, years", "season", "tercet.ui.two_page:TwoPage"),
     Entry("paper", "Paper log", "runner", "tercet.ui.paper.page:PaperPage", "Ctrl+L"),
     Entry("squad", "Squad", "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
-    Entry(
-        "repetitions", "Repetitions", "view", "tercet.ui.repetitions_page:RepetitionsPage", "Ctrl+4"
-    ),
-    Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
 )
 
 

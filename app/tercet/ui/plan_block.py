@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from tercet.domain import Block
 from tercet.engine.allowance import share_out
 from tercet.engine.countback import Volume
-from tercet.engine.shades import Shade
+from tercet.engine.shades import Shade, whole_shares
 from tercet.library.season_file import BLOCK_KINDS
 from tercet.library.views import BlockView
 from tercet.ui import theme, words
@@ -183,7 +183,7 @@ class BlockPane(Pane):
         self.dates.setText(weeks_words)
         self.kind.setCurrentText(block.kind)
         self.measure.setCurrentText(block.measure)
-        percents = whole_percents(view.shares)
+        percents = whole_shares(view.shares)
         for box, value in zip(self.shares, percents, strict=True):
             box.setValue(value)
         self._show_stairs(view, percents)
@@ -225,7 +225,7 @@ class BlockPane(Pane):
             self.run_words.setText("nothing run yet")
             return
         easy, moderate, hard = (part / total for part in run)
-        shown = whole_percents((easy, moderate, hard))
+        shown = whole_shares((easy, moderate, hard))
         self.run.set((easy * 100, moderate * 100, hard * 100, 0.0, 0.0), 100.0)
         about = "about " if view.estimated else ""
         self.run_words.setText(
@@ -263,7 +263,7 @@ class BlockPane(Pane):
     def _share_edited(self, number: int, value: int) -> None:
         if self._filling or self._block is None:
             return
-        before = whole_percents(_targets(self._block))
+        before = whole_shares(_targets(self._block))
         easy, moderate, hard = share_out(number, value, before)
         self._filling = True
         for box, part in zip(self.shares, (easy, moderate, hard), strict=True):
@@ -316,16 +316,6 @@ def _targets(block: Block) -> tuple[float, float, float]:
     from tercet.library.plans import shares_of
 
     return shares_of(block)
-
-
-def whole_percents(shares: tuple[float, float, float]) -> tuple[int, int, int]:
-    """Whole per cents that add up to 100 (largest remainder)."""
-    exact = [share * 100 for share in shares]
-    floors = [int(value + 1e-9) for value in exact]
-    order = sorted(range(3), key=lambda k: floors[k] - exact[k])
-    for k in order[: 100 - sum(floors)]:
-        floors[k] += 1
-    return floors[0], floors[1], floors[2]
 
 
 def span_dates(start: date, end: date) -> str:

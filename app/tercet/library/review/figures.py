@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from datetime import date
 
+from tercet.engine.shades import whole_shares
+
 NOTHING = "–"
 UNIT_METRES = {"km": 1000.0, "miles": 1609.344}
 UNIT_WORDS = {"km": "km", "miles": "mi"}
@@ -56,9 +58,8 @@ def shares(amounts: tuple[float, float, float]) -> tuple[str, str, str]:
     total = sum(amounts)
     if total <= 0.0:
         return (NOTHING, NOTHING, NOTHING)
-    easy = math.floor(100.0 * amounts[0] / total + 0.5)
-    middle = min(math.floor(100.0 * amounts[1] / total + 0.5), 100 - easy)
-    return (f"{easy} %", f"{middle} %", f"{100 - easy - middle} %")
+    easy, moderate, hard = whole_shares([amount / total for amount in amounts])
+    return (f"{easy} %", f"{moderate} %", f"{hard} %")
 
 
 def short_day(day: date) -> str:
