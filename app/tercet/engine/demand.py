@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from tercet.engine import cleaning, doubt, ground, level
+from tercet.engine import cleaning, doubt, ground, level, steadiness
 from tercet.engine.judgement import Evidence
 from tercet.engine.motion import Motion
 from tercet.engine.scale import Floats, Shade, Thresholds, intensity
@@ -25,8 +25,6 @@ STRETCHES = ((1.0, 0.3), (1.18, 0.4), (1.36, 0.3))
 INDOOR_TRUST = 0.3
 #: Spread of what comes and goes on a belt whose speed is known. [guess]
 BELT_SPREAD = 0.008
-#: Runners answer a hill by slowing; this share of its cost they take in pace. [trial]
-YIELDED = 0.5
 #: Work lies above this share of the way from LT1 to LT2. [trial]
 WORK = 0.35
 #: Spread of the slope where there is no altitude. [trial]
@@ -99,13 +97,17 @@ def weigh(
     held = lt2 * np.exp(levels.mean)
     followed = np.where(seen, held, level_speed)
     even = followed.copy()
-    even[seen] *= (moved.speed[seen] / level_speed[seen]) ** YIELDED
+    even[seen] *= (moved.speed[seen] / level_speed[seen]) ** steadiness.YIELDED
     if t is None:
         return Weighed(shades, evidence, scale, followed, even, probability, lt2)
     assert t.lt1_speed and t.lt2_speed
-    below = _listen(moved, followed, heart, t, hills)
+    spread = _unseen(moved, hills)
+    leaned = np.zeros(n)
+    if not moved.indoor:
+        leaned, spread = steadiness.unseen_by_pace(np.log(np.maximum(even, 0.3)), seen, spread)
+    below = _listen(moved, followed * np.exp(leaned), heart, t, spread)
     at = (np.arange(len(below.along)) + 0.5) * below.step_s
-    added = np.interp(np.arange(n) + 0.5, at, below.along)
+    added = np.interp(np.arange(n) + 0.5, at, below.along) + leaned
     chances = _chances(levels, below, t, added, np.interp(np.arange(n) + 0.5, at, below.spread))
     judged = chances.argmax(axis=1)
     scale[seen] = intensity(
@@ -185,34 +187,48 @@ def _stretched(
     """
     assert t.lt2_speed
     middle = float(np.median(levels.mean[moved.running]))
+    spread = _unseen(moved, hills)
     best, chosen = -np.inf, levels
     for share, belief in STRETCHES:
         grid = middle + share * (levels.grid - middle)
         tried = level.regridded(levels, grid)
         followed = np.where(moved.running, t.lt2_speed * np.exp(tried.mean), moved.speed)
-        heard = _listen(moved, followed, heart, t, hills)
-        likely = INDOOR_TRUST * heard.evidence + np.log(belief)
+        asked, mean = _steps(_effort(moved, followed), heart, ground.STEP_S)
+        said = ground.likelihood(asked, mean, t, spread, "guess") if t.by_heart_rate else 0.0
+        likely = INDOOR_TRUST * said + np.log(belief)
         if likely > best:
             best, chosen = likely, tried
     return chosen
 
 
 def _listen(
-    moved: Motion, followed: Floats, heart: Floats, t: Thresholds, hills: Slopes
+    moved: Motion, followed: Floats, heart: Floats, t: Thresholds, spread: float
 ) -> ground.Ground:
     """Hear what heart rate says of the unseen cost."""
     n = len(followed)
-    spread = float(hills.spread.max()) if hills.used else NO_HILLS_SPREAD * (not moved.indoor)
-    spread = float(np.hypot(UNSEEN_SPREAD, COST_BY_SLOPE * spread))
-    if moved.by_belt:
-        spread = BELT_SPREAD
     source = ground.source_of(indoor=moved.indoor, told=moved.by_belt)
     if not t.by_heart_rate or not np.isfinite(heart).any():
         return ground.unheard(n, spread, source)
+    asked, mean = _steps(_effort(moved, followed), heart, ground.STEP_S)
+    wind = moved.wind
+    if wind is not None:
+        count = n // ground.STEP_S
+        wind = wind[: count * ground.STEP_S].reshape(count, ground.STEP_S, 2).mean(axis=1)
+    return ground.listen(asked, mean, t, spread, source, wind)
+
+
+def _unseen(moved: Motion, hills: Slopes) -> float:
+    """Prior spread of the cost that comes and goes unseen (natural log)."""
+    if moved.by_belt:
+        return BELT_SPREAD
+    spread = float(hills.spread.max()) if hills.used else NO_HILLS_SPREAD * (not moved.indoor)
+    return float(np.hypot(UNSEEN_SPREAD, COST_BY_SLOPE * spread))
+
+
+def _effort(moved: Motion, followed: Floats) -> Floats:
+    """Level-equivalent speed of every second, walking and standing at their lower cost."""
     effort = np.where(moved.running, followed, WALKING_COST * np.nan_to_num(moved.speed))
-    effort = np.where(moved.clock & np.isfinite(effort), effort, 0.0)
-    asked, mean = _steps(effort, heart, ground.STEP_S)
-    return ground.listen(asked, mean, t, spread, source)
+    return np.where(moved.clock & np.isfinite(effort), effort, 0.0)
 
 
 def _steps(effort: Floats, heart: Floats, length: int) -> tuple[Floats, Floats]:

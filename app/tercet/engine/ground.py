@@ -10,6 +10,7 @@ rate, the rest has a closed form, and the constant may keep a one-sided prior.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -25,6 +26,7 @@ COSTS = np.arange(-0.12, 0.286, 0.015)
 #: Candidates of the time constant of heart rate; published 57.6 +- 23.6 s. [s]
 TAUS = np.array([30.0, 45.0, 65.0, 95.0])
 _TAU_BELIEF = np.array([0.2, 0.3, 0.3, 0.2])
+USUAL_TAU = float(TAUS[1:3].mean())
 #: Heart rate is followed in short steps and weighed in longer ones. [s]
 STEP_S, POOL = 5, 4
 #: The time constant is sought in steps longer by this factor.
@@ -34,7 +36,9 @@ LEAST_S = 180
 #: No more long steps than this: in very long runs they grow.
 MOST_STEPS = 400
 #: How long the part that comes and goes lasts. [s] [trial]
-LASTING_S = 120.0
+LASTING_S = 60.0
+#: Spread of a steady wind at a runner's height, along each axis. [m/s] [trial]
+WIND = 2.0
 #: Warmth, fatigue and the day: shift [beats/min] and drift after ten minutes [beats/min per
 #: hour], mean and spread. [trial]
 SHIFT = (0.0, 4.0)
@@ -69,7 +73,6 @@ class Ground:
     bearing: float  # 1 where heart rate says nothing of the parts, towards 0 where all
     step_s: int
     heard: bool  # whether heart rate had a say
-    evidence: float = 0.0  # log likelihood of the heart rate, to compare readings of one run
 
     @property
     def constant(self) -> float:
@@ -113,6 +116,7 @@ def listen(
     thresholds: Thresholds,
     spread: float,
     source: Source = "way",
+    wind: Floats | None = None,
 ) -> Ground:
     """Weigh every unseen cost by how well heart rate then follows.
 
@@ -129,6 +133,8 @@ def listen(
         Prior spread of the part that comes and goes (natural log).
     source : {"way", "guess", "belt"}
         Where speed comes from, see :func:`prior`.
+    wind : ndarray, shape (k, 2), or None
+        What each m/s of wind from two sides adds (natural log), in the same steps.
 
     Returns
     -------
@@ -136,13 +142,13 @@ def listen(
     """
     deaf = unheard(len(demand) * STEP_S, spread, source)
     pool = max(POOL, -(-len(demand) // MOST_STEPS))
-    course = _Course(demand, heart, thresholds, spread, pool)
-    coarse = _Course(demand, heart, thresholds, spread, COARSER * pool)
+    course = _Course(demand, heart, thresholds, spread, pool, wind)
+    coarse = _Course(demand, heart, thresholds, spread, COARSER * pool, wind)
     if course.heard_s < LEAST_S or coarse.heard_s < LEAST_S:
         return deaf
-    believed = np.log(np.maximum(prior(source), 1e-30))
+    believed = _log_prior(source)
     # In coarse steps a first pass finds what cannot be believed, a second the time constant.
-    coarse.relax(coarse.weigh(float(TAUS[1:3].mean()), believed, full=False))
+    coarse.relax(coarse.weigh(USUAL_TAU, believed, full=False))
     fits = [coarse.weigh(float(tau), believed, full=False) for tau in TAUS]
     evidence = TAU_TRUST * np.array([fit.evidence for fit in fits]) + np.log(_TAU_BELIEF)
     best = int(np.argmax(evidence))
@@ -162,8 +168,27 @@ def listen(
         last.bearing,
         pool * STEP_S,
         heard=True,
-        evidence=float(evidence.max()),
     )
+
+
+def likelihood(
+    demand: Floats, heart: Floats, thresholds: Thresholds, spread: float, source: Source = "way"
+) -> float:
+    """Log likelihood of the heart rate, to compare readings of one run's speed; 0 if unheard.
+
+    Parameters and units as in :func:`listen`, in coarse steps and with the usual time constant.
+    """
+    pool = COARSER * max(POOL, -(-len(demand) // MOST_STEPS))
+    course = _Course(demand, heart, thresholds, spread, pool)
+    if course.heard_s < LEAST_S:
+        return 0.0
+    believed = _log_prior(source)
+    course.relax(course.weigh(USUAL_TAU, believed, full=False))
+    return course.weigh(USUAL_TAU, believed, full=False).evidence
+
+
+def _log_prior(source: Source) -> Floats:
+    return np.asarray(np.log(np.maximum(prior(source), 1e-30)), dtype=np.float64)
 
 
 @dataclass(frozen=True, eq=False)
@@ -174,17 +199,23 @@ class _Fit:
     bearing: float
     left: Floats  # heart rate less what all of the model explains, in its quick spreads
     off: Floats  # heart rate less what demand, shift and drift explain [beats/min]
-    evidence: float
+    evidence: float  # log likelihood, up to a constant where ``full``
 
 
 class _Course:
     """One run's heart rate against its demand, in long steps; keeps what passes share."""
 
     def __init__(
-        self, demand: Floats, heart: Floats, t: Thresholds, spread: float, pool: int
+        self,
+        demand: Floats,
+        heart: Floats,
+        t: Thresholds,
+        spread: float,
+        pool: int,
+        wind: Floats | None = None,
     ) -> None:
         self.k = k = len(demand) // pool
-        self.t, self.spread, self.pool, self.step = t, spread, pool, pool * STEP_S
+        self.t, self.pool, self.step = t, pool, pool * STEP_S
         self.asked = demand[: k * pool]
         beats = heart[: k * pool].reshape(k, pool)
         there = np.isfinite(beats)
@@ -196,6 +227,10 @@ class _Course:
         ages = self.step * np.arange(k)
         apart = np.abs(np.arange(k)[:, None] - np.arange(k)[None, :])
         self.prior = (spread**2 * np.exp(-ages / LASTING_S))[apart]
+        if wind is not None:
+            # The same wind meets the runner from the other side after a turn.
+            side = WIND * wind[: k * pool].reshape(k, pool, 2).mean(axis=1)
+            self.prior = self.prior + side @ side.T
         self.slow = (SLOW_BPM**2 * np.exp(-ages / SLOW_S))[apart]
         self.time = (np.arange(k) + 0.5) * self.step
         self.hours = np.maximum(self.time - DRIFT_AFTER_S, 0.0) / 3600.0
@@ -242,7 +277,8 @@ class _Course:
         likely = believed - 0.5 * TRUST * (a * COSTS**2 - 2 * b * COSTS)
         belief = np.exp(likely - likely.max())
         evidence = float(likely.max() + np.log(belief.sum()) - 0.5 * (r @ solved[:, 0]))
-        evidence -= 0.5 * float(np.linalg.slogdet(cov)[1])
+        if not full:
+            evidence -= 0.5 * float(np.linalg.slogdet(cov)[1])
         belief /= belief.sum()
         c = float(belief @ COSTS)
         pull = solved[:, 0] - c * solved[:, 1]
@@ -250,7 +286,7 @@ class _Course:
         along = c + cross @ pull
         spread = np.zeros(0)
         if full:
-            var = self.spread**2 - np.einsum("ij,ji->i", cross, solved[:, 2:])
+            var = np.diag(self.prior) - np.einsum("ij,ji->i", cross, solved[:, 2:])
             spread = np.sqrt(np.maximum(var, 1e-6))
         left = self.quick * pull / QUICK_BPM
         off = r - answer @ along - bases @ (bases.T @ pull)
@@ -258,6 +294,7 @@ class _Course:
         return _Fit(belief, along, spread, bearing, left, off, evidence)
 
 
+@lru_cache(maxsize=16)
 def _pulse(k: int, step: float, tau: float) -> Floats:
     """Mean answer in each step to a unit of heart rate asked in each step alone, shape (k, k)."""
     keep = np.exp(-step / tau)

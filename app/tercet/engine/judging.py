@@ -22,7 +22,7 @@ from tercet.engine.sprints import find_sprints, with_sprints
 __all__ = ["HEART_RATE_GAIN", "METHOD", "judge"]
 
 #: Bumped whenever the method changes, so that stored judgements can be told from new ones.
-METHOD = 2
+METHOD = 3
 
 #: Watches smooth their altimeter, which so lags behind. [s] [trial]
 ALTITUDE_LAG_S = 3

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from tercet.engine import cleaning
+from tercet.engine import cleaning, wind
 from tercet.engine.geodesy import step_lengths
 from tercet.engine.known import MOSTLY
 from tercet.engine.lag import earlier, lag_of
@@ -40,6 +40,7 @@ class Motion:
     indoor: bool
     lag_s: int
     by_belt: bool = False  # speed was read off a treadmill by its runner
+    wind: Floats | None = None  # (n, 2) of wind.bearings, None without positions
 
 
 def read_motion(line: Timeline, *, indoor: bool, told: NDArray[np.bool_] | None = None) -> Motion:
@@ -82,9 +83,11 @@ def read_motion(line: Timeline, *, indoor: bool, told: NDArray[np.bool_] | None 
     clock = line.running_clock
     known = int(np.count_nonzero(on_belt & clock & on_foot))
     by_belt = known > 0 and known >= MOSTLY * int(np.count_nonzero(clock & on_foot))
-    return Motion(
-        speed, metres, clock & ~on_foot, clock & on_foot, clock, indoor, lag, by_belt=by_belt
+    running = clock & on_foot
+    head = wind.bearings(
+        line.channels.get("latitude"), line.channels.get("longitude"), speed, running
     )
+    return Motion(speed, metres, clock & ~on_foot, running, clock, indoor, lag, by_belt, head)
 
 
 def _second_opinion(recorded: Floats, placed: Floats, lag: int, clock: NDArray[np.bool_]) -> Floats:
