@@ -111,20 +111,21 @@ def _target(board: Board, part: BuildUpPart, x_of: Along, zero: float, per_hour:
 def _end_label(
     board: Board, part: BuildUpPart, x_of: Along, y: float, row: int, plot: QRectF
 ) -> None:
+    """The share at a block's end; in a narrow block the word short stands above it."""
     if not part.label or not part.days:
         return
-    width = board.wide(part.label, "bold")
-    end = x_of(part.days[-1])
-    for label in (part.label, part.label.partition(", ")[2]):
-        if not label:
-            continue
-        width = board.wide(label, "bold")
-        left = end - 6.0 - width
-        if left < x_of(part.left) - 4.0 and label == part.label and ", " in label:
-            continue
-        left = min(max(left, plot.left()), plot.right() - width)
-        for lift in (8.0, 38.0, 68.0):
-            top = y - lift
-            if board.free(QRectF(left - 6.0, top - 20.0, width + 12.0, 24.0)):
-                board.text(left, top, label, "bold", halo=True, row=row)
-                return
+    whole = board.wide(part.label, "bold")
+    narrow = x_of(part.days[-1]) - 6.0 - whole < x_of(part.left) - 4.0
+    lines = part.label.split(", ")[::-1] if narrow else [part.label]
+    width = max(board.wide(line, "bold") for line in lines)
+    right = min(max(x_of(part.days[-1]) - 6.0, plot.left() + width), plot.right())
+    height = 28.0 * (len(lines) - 1)
+    for lift in (8.0, 38.0, 68.0):
+        top = y - lift
+        if board.free(
+            QRectF(right - width - 6.0, top - 20.0 - height, width + 12.0, 24.0 + height)
+        ):
+            for k, line in enumerate(lines):
+                place = top - 28.0 * k
+                board.text(right, place, line, "bold", align="right", halo=True, row=row)
+            return

@@ -7,12 +7,13 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from tercet.library import season
+from tercet.library import corrections, season
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
 from tercet.ui.made_from import made_from_words
 from tercet.ui.page import Context
 from tercet.ui.session_page import SessionPage
+from tercet.ui.stretch_menu import stretch_words
 from tercet.ui.why import why
 
 
@@ -39,6 +40,17 @@ class RunView(QWidget):
         page.note_changed.connect(acts.set_note)
         page.effort_changed.connect(acts.set_effort)
         page.kind_changed.connect(acts.set_kind)
+        page.shade_said.connect(
+            lambda run, start, end, letter: acts.do(
+                corrections.shade_stretch, run, start, end, letter, stretch_words(start, end)
+            )
+        )
+        page.repetition_said.connect(
+            lambda run, start, end: acts.do(
+                corrections.make_repetition, run, start, end, stretch_words(start, end)
+            )
+        )
+        page.said_taken_back.connect(lambda run: acts.do(corrections.take_back, run))
 
     def open(self, view: SeasonView, held: Sequence[SessionView], run_id: int) -> None:
         """Open a run of these."""

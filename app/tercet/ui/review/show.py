@@ -36,6 +36,10 @@ class Show(QObject):
         self._clock = QTimer(self)
         self._clock.setInterval(60_000)
         self._clock.timeout.connect(self._minute)
+        self._after = QTimer(self)
+        self._after.setSingleShot(True)
+        self._after.setInterval(0)
+        self._after.timeout.connect(self._draw_presenter)
         app = QGuiApplication.instance()
         assert isinstance(app, QGuiApplication)
         app.screenAdded.connect(self._screens_changed)
@@ -190,7 +194,7 @@ class Show(QObject):
             return
         foot = Foot(review.runner, self._at + 1, len(review.shown))
         self.wall.show_page(page, self._look, foot)
-        self._draw_presenter()
+        self._after.start()  # the room first
 
     def _draw_presenter(self) -> None:
         if self.presenter is not None and self._review is not None:
