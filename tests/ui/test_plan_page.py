@@ -164,3 +164,42 @@ def test_the_plan_is_written_as_a_calendar(qtbot, page, library, tmp_path: Path)
     page.read_calendar(target)
     qtbot.wait(50)
     assert len(library.call(plan_queries.planned)) == 1
+
+
+def test_n_on_the_sheet_goes_to_the_day_to_type(qtbot, page, library) -> None:
+    window = page.window()
+    window.show_view("season")
+    sheet = window.season_page.sheet
+    sheet.setFocus()
+    qtbot.keyClick(sheet, Qt.Key.Key_T)
+    qtbot.keyClick(sheet, Qt.Key.Key_N)
+    assert window.further.current is page
+    today = line_of(page, date.today().weekday())
+    qtbot.waitUntil(today.text.hasFocus, timeout=5_000)
+    qtbot.keyClicks(today.text, "35 min easy")
+    qtbot.keyClick(today.text, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: bool(library.call(plan_queries.planned)), timeout=5_000)
+    assert library.call(plan_queries.planned)[0].day == date.today()
+
+
+def test_a_session_longer_than_wanted_is_said(qtbot, page, library) -> None:
+    library.call(planning.add_planned, MONDAY + 6 * DAY, "2 h easy")
+    page.block.longest.setFocus()
+    qtbot.keyClicks(page.block.longest, "1:50")
+    qtbot.keyClick(page.block.longest, Qt.Key.Key_Return)
+    stored(qtbot, library, lambda found: found[0].longest == 6600.0)
+    said = "Sun is longer than the longest run wanted, 1:50 h."
+    qtbot.waitUntil(lambda: page.week.longer.text() == said, timeout=5_000)
+
+
+def test_what_cannot_be_read_or_written_is_said(qtbot, page, tmp_path: Path) -> None:
+    other = tmp_path / "notes.txt"
+    other.write_text("no calendar")
+    for call, told in (
+        (lambda: page.read_calendar(other), "no calendar by RFC 5545"),
+        (lambda: page.read_calendar(tmp_path / "gone.ics"), "was not read"),
+        (lambda: page.write_calendar(tmp_path / "no" / "plan.ics"), "was not written"),
+    ):
+        with qtbot.waitSignal(page.context.answers.failed, timeout=5_000) as heard:
+            call()
+        assert told in str(heard.args[0])

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.domain import Block, DatedThresholds, Failed, Race
-from tercet.engine.countback import SHARES, USUAL_SHARES
+from tercet.engine.countback import SHARES, USUAL_SHARES, monday_of
 from tercet.library import planning
 from tercet.library.views import SeasonView
 from tercet.store import queries
@@ -48,6 +48,7 @@ class PlanPage(Page):
     def __init__(self, context: Context) -> None:
         super().__init__(context)
         self._view: SeasonView | None = None
+        self._go_to: date | None = None  # a day whose line is to be typed in
         self._rows: PlanRows | None = None
         self._blocks: list[Block] = []
         self._races: list[Race] = []
@@ -157,6 +158,10 @@ class PlanPage(Page):
 
     # Showing -----------------------------------------------------------------------------
 
+    def open_at(self, detail: str) -> None:
+        """Go to the line of a day, ISO 8601."""
+        self._go_to = date.fromisoformat(detail)
+
     def refresh(self, view: SeasonView) -> None:
         """Ask for what the season does not carry, then show all of it."""
         self.context.answers.when(
@@ -177,7 +182,11 @@ class PlanPage(Page):
         self.scale.update()
         self._say(self._rows)
         self._show_chosen()
-        if fresh:
+        if self._go_to is not None:
+            day, self._go_to = self._go_to, None
+            self.weeks.choose(monday_of(day))
+            self.week.type_on(day)
+        elif fresh:
             rect = self.weeks.chosen_rect()
             self.area.ensureVisible(0, int(rect.center().y()), 0, self.area.height() // 2)
 
@@ -293,7 +302,10 @@ class PlanPage(Page):
         from tercet.formats import calendar
 
         def then(entries: Any) -> None:
-            path.write_bytes(calendar.write(entries))
+            try:
+                path.write_bytes(calendar.write(entries))
+            except OSError as error:
+                self._complain(f"{path.name} was not written: {error.strerror}.")
 
         library = self.context.library
         self.context.answers.when(library.submit(planning.calendar_entries), then)
@@ -309,12 +321,19 @@ class PlanPage(Page):
         """Plan what a calendar file holds, as one undo step; say so if it holds nothing."""
         from tercet.formats import calendar
 
-        found = calendar.read(path.read_bytes())
+        try:
+            found = calendar.read(path.read_bytes())
+        except OSError as error:
+            self._complain(f"{path.name} was not read: {error.strerror}.")
+            return
         if isinstance(found, list):
             self._do(planning.take_calendar, found)
             return
         reason = found.reason if isinstance(found, Failed) else "It is no calendar by RFC 5545."
-        self.context.answers.failed.emit(ValueError(f"{path.name} was not planned: {reason}"))
+        self._complain(f"{path.name} was not planned: {reason}")
+
+    def _complain(self, text: str) -> None:
+        self.context.answers.failed.emit(ValueError(text))
 
 
 def _needed(store: Store) -> tuple[list[Block], list[Race], list[DatedThresholds]]:

@@ -12,11 +12,14 @@ from tercet.engine.allowance import Allowance
 from tercet.engine.shades import Thresholds
 from tercet.library.views import ZERO, PlannedView, SeasonView, SessionView
 from tercet.ui import words
+from tercet.ui.amounts import amount_words
 from tercet.ui.plan_allowance import AllowanceLine
 from tercet.ui.plan_line import PlanLine
 from tercet.ui.plan_rows import DAY
-from tercet.ui.widgets import Label, Pane, button, clear_scroll
+from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
 
+#: Said beside the title, for the lines show none of it.
+KEYS = "Enter: next day. Ctrl+Enter: another line. Drag a day, or M, to move."
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
@@ -39,6 +42,7 @@ class WeekPane(Pane):
         self.copy = button("Copy to next week")
         self.copy.clicked.connect(lambda: self.copy_asked.emit(self._monday))
         self.allowance = AllowanceLine()
+        self.longer = Label("", "small", wrap=True)
         self.lines: list[PlanLine] = []
         self._inside = QWidget()
         self._rows = QVBoxLayout(self._inside)
@@ -47,13 +51,16 @@ class WeekPane(Pane):
         self._rows.addStretch(1)
         self._area: QScrollArea = clear_scroll(self._inside)
         head = QHBoxLayout()
-        head.addWidget(self.title, 1)
+        head.setSpacing(12)
+        head.addWidget(self.title)
+        head.addWidget(ElidedLabel(KEYS, "small", "text_2"), 1)
         head.addWidget(self.copy)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 10, 12, 8)
         column.setSpacing(6)
         column.addLayout(head)
         column.addWidget(self.allowance)
+        column.addWidget(self.longer)
         column.addWidget(self._area, 1)
 
     def show_week(
@@ -71,6 +78,8 @@ class WeekPane(Pane):
         over = monday + 7 * DAY <= view.today
         self.allowance.show_week(week[0], week[1], over=over)
         planned, run = _of_week(view, monday)
+        self.longer.setText(too_long(view, monday))
+        self.longer.setVisible(bool(self.longer.text()))
         wanted: list[tuple[date, PlannedView | None, SessionView | None]] = []
         for k in range(7):
             day = monday + k * DAY
@@ -127,6 +136,14 @@ class WeekPane(Pane):
         if later:
             self._into(later[0])
 
+    def type_on(self, day: date) -> None:
+        """Go to the last line of a day, or to a new one where all of them hold something."""
+        inside = [line for line in self.lines if line.day == day]
+        if inside and inside[-1].item is not None:
+            self._another(inside[-1])
+        elif inside:
+            self._into(inside[-1])
+
     def _another(self, line: PlanLine) -> None:
         self._extra = line.day
         self._again()
@@ -181,6 +198,25 @@ def allowance_of(view: SeasonView, monday: date) -> tuple[Allowance | None, str]
         return None, "time"
     _, block, week = max(parts, key=lambda part: part[0])
     return week_allowance(block, week), block.measure
+
+
+def too_long(view: SeasonView, monday: date) -> str:
+    """Which planned sessions of a week are longer than its block wants, in a sentence."""
+    said = []
+    for block in view.blocks:
+        if block.longest is None:
+            continue
+        for week in block.weeks:
+            for item in (item for day in week.planned for item in day):
+                length = item.running_s if block.measure == "time" else sum(item.metres[:3])
+                if week.monday == monday and length > block.longest + 59.0:
+                    wanted = amount_words(block.longest, block.measure)
+                    unit = "h" if block.measure == "time" else "km"
+                    said.append(
+                        f"{_DAYS[item.day.weekday()]} is longer than the longest run wanted, "
+                        f"{wanted} {unit}."
+                    )
+    return " ".join(said)
 
 
 def _of_week(

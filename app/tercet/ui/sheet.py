@@ -29,6 +29,7 @@ class SeasonSheet(SheetView):
     session_activated = Signal(int)  # by click or Enter
     week_pointed = Signal(object)  # Monday of the week pointed at, or None
     block_asked = Signal(str)  # a block's first day, ISO 8601: its heading was clicked, or B
+    plan_asked = Signal(object)  # the day to plan
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -55,6 +56,8 @@ class SeasonSheet(SheetView):
             self._today()
         elif key == Qt.Key.Key_B and not control:
             self._ask_block(self.currentIndex().row())
+        elif key in (Qt.Key.Key_N, Qt.Key.Key_E) and not control and self._current_day():
+            self.plan_asked.emit(self._current_day())
         elif control and key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             self._by_block(-1 if key == Qt.Key.Key_Up else 1)
         elif not self._by_day(Qt.Key(key)):

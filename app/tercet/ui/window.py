@@ -167,6 +167,7 @@ class MainWindow(QMainWindow):
         session.note_changed.connect(self.acts.set_note)
         session.effort_changed.connect(self.acts.set_effort)
         session.kind_changed.connect(self.acts.set_kind)
+        page.sheet.plan_asked.connect(lambda day: self.show_view(f"plan:{day}"))
         self.undo_bar.lie_over(page.key)
         context = Context(self._library, self._answers, self.acts, self._settings)
         self.further = Pages(self.pages, context)
