@@ -11,12 +11,13 @@ from pathlib import Path
 import pytest
 
 from tercet import cli, resources
-from tercet.domain import DatedThresholds
+from tercet.domain import DatedThresholds, Race
 from tercet.engine import Evidence, Shade, Thresholds
-from tercet.library import intake, operations, reading, season, season_file
+from tercet.formats.paper import Shorthand
+from tercet.library import intake, operations, paper_keep, reading, season, season_file
 from tercet.library.library import Library
 from tercet.library.written import Said
-from tercet.store import queries
+from tercet.store import paper_queries, queries
 
 #: What the sample diary comes to by hand, seconds easy, moderate and hard. The season file has
 #: LT1 at 339 s/km and LT2 at 278 s/km: easy takes 0.339 / 0.85 = 0.39882 s/m and hard
@@ -263,3 +264,56 @@ def test_the_store_and_a_fresh_reading_agree(judged_library) -> None:
         again = reading.judge_again({}, "[]", replace(entries[0]), Said(item.run["notation"]))
         assert again["easy_s"] == item.judgement["easy_s"] == row["easy_s"]
         assert again["run"]["elapsed_s"] == row["elapsed_s"]
+
+
+def test_a_dropped_diary_is_read_with_the_runners_shorthand(judged_library, typed) -> None:
+    text = "2026-06-09: 45 min E # calm\n2026-06-10: 20 min Q, 10 min E\n"
+    assert outcome(judged_library, typed("2026\n" + text, "1.txt")).outcome == "passed over"
+    judged_library.call(operations.undo)
+    judged_library.call(paper_keep.set_shorthand, Shorthand({"E": "easy", "Q": "fast"}))
+    assert outcome(judged_library, typed(text, "2.txt")).outcome == "new"
+    rows = sessions(judged_library)
+    assert [(row["easy_s"], row["hard_s"]) for row in rows] == [(2700, 0), (600, 1200)]
+    kept = judged_library.call(queries.run, rows[0]["id"])
+    assert (kept["typed"], kept["notation"]) == ("45 min E", "45 min easy")
+    # The runs stay as they are when a word is taken out of the shorthand.
+    judged_library.call(paper_keep.set_shorthand, Shorthand({"E": "easy"}))
+    judged_library.judge_all_again()
+    assert sessions(judged_library) == rows
+    assert judged_library.call(paper_keep.line_of, rows[0]["id"]) == "2026-06-09: 45 min E"
+
+
+def test_race_paces_follow_from_the_last_race_and_stay_so_when_judged_again(
+    judged_library, typed
+) -> None:
+    session = "6 x 1 km @ 10k pace / 60 s rest"
+    outcome(judged_library, typed(f"2026-06-01: {session}\n2026-07-05: 10 km race in 40:00\n"))
+    outcome(judged_library, typed(f"2026-07-12: {session}\n2027-07-12: {session}\n", "2.txt"))
+    before, _, after, later = sessions(judged_library)
+    # 10 km in 40:00 is 240 s/km; before it, and a year later, LT2 speed is taken for the pace of
+    # one hour. Before it that is 1000/278 m/s: 12,950 m, so 10 km take 3600 x (10 / 12.95) ** 1.06
+    # = 2737 s.
+    assert before["moving_s"] == pytest.approx(6 * 273.7, abs=2)
+    assert after["moving_s"] == 6 * 240 and after["hard_s"] == 6 * 240
+    judged_library.judge_all_again()
+    assert sessions(judged_library)[2] == after
+    for row, said in ((after, "10 km in 40:00"), (later, "LT2 speed")):
+        detail = judged_library.call(season.session_detail, row["id"])
+        assert detail is not None and any(said in remark for remark in detail.remarks)
+
+
+def test_a_recorded_race_is_a_result_too(library) -> None:
+    outcome(library, resources.samples() / EVENING)
+    (row,) = sessions(library)
+    assert library.call(paper_queries.race_results) == []
+    race = Race(date(2026, 4, 15), "Evening run", round(row["distance_m"] * 1.02))
+    library.call(operations.set_plan, [], [race])
+    (result,) = library.call(paper_queries.race_results)
+    assert (result.seconds, result.metres) == (row["elapsed_s"], race.distance_m)
+    far = replace(race, distance_m=row["distance_m"] * 1.2)
+    library.call(operations.set_plan, [], [far])
+    assert library.call(paper_queries.race_results) == []
+    library.call(operations.set_plan, [], [])
+    library.call(operations.set_kind, [row["id"]], "running", "race")
+    (result,) = library.call(paper_queries.race_results)
+    assert result.metres == row["distance_m"]

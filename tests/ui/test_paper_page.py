@@ -287,7 +287,11 @@ def test_the_words_of_a_kept_run_are_changed(qtbot, page, judged) -> None:
     keep(qtbot, page)
     (before,) = sessions(judged)
     window = page.window()
-    window.show_view(f"paper:{before['id']}")
+    window.sessions.open(before["id"])
+    link = window.session_page.words
+    qtbot.waitUntil(link.isVisible)
+    assert link.words.text() == "“45 min easy”"
+    qtbot.mouseClick(link.change, LEFT)
     qtbot.waitUntil(lambda: page.editor.toPlainText() == "2019-11-05 am: 45 min easy")
     settle(qtbot, page)
     assert page.keep.text() == "Change this run"

@@ -15,7 +15,7 @@ from tercet.formats.fit import MAX_FIT_BYTES, read_fit
 from tercet.formats.fit_frame import is_fit
 from tercet.formats.gpx import read_gpx
 from tercet.formats.kinds import may_be_text, not_a_recording
-from tercet.formats.paper import Page, read_page
+from tercet.formats.paper import Page, Shorthand, read_page
 from tercet.formats.table import Naming, Table, read_table
 from tercet.formats.table.sheet import MAX_TABLE_BYTES
 from tercet.formats.tcx import read_tcx
@@ -35,13 +35,14 @@ class Told:
 
     ``namings`` are namings of columns by a table's shape; ``start`` is when a run began whose
     table counts from its start; ``zone`` is that of clocks without an offset, None for the
-    computer's.
+    computer's; ``shorthand`` is what the runner's own words in a diary mean.
     """
 
     name: str = ""
     namings: Mapping[str, Naming] = field(default_factory=dict)
     start: datetime | None = None
     zone: tzinfo | None = None
+    shorthand: Shorthand | None = None
 
 
 def read_bytes(data: bytes, name: str = "") -> Found:
@@ -152,7 +153,7 @@ def _read_text(pieces: Pieces, told: Told) -> Found:
     table = read_table(data, told.name, told.namings, told.start, told.zone, certain=True)
     if table is not None:
         return table
-    page = read_page(data)
+    page = read_page(data, told.shorthand)
     if page is not None:
         return page
     table = read_table(data, told.name, told.namings, told.start, told.zone)

@@ -8,12 +8,13 @@ from datetime import datetime
 
 from tercet import formats
 from tercet.domain import Changes, Failed
+from tercet.formats.paper import Shorthand
 from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, sheet_of
 from tercet.formats.table.columns import headings
 from tercet.library import intake, localtime, reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
-from tercet.store import queries
+from tercet.store import paper_queries, queries
 from tercet.store.database import Store
 
 _SETTING = "columns "
@@ -29,7 +30,13 @@ def namings(store: Store) -> Mapping[str, Naming]:
 
 def terms(store: Store) -> Terms:
     """What files are read by now."""
-    return Terms(tuple(queries.thresholds(store)), queries.setting(store, "zone"), namings(store))
+    return Terms(
+        tuple(queries.thresholds(store)),
+        queries.setting(store, "zone"),
+        namings(store),
+        results=tuple(paper_queries.race_results(store)),
+        shorthand=Shorthand(*paper_queries.shorthand(store)),
+    )
 
 
 def known_and_terms(store: Store) -> tuple[set[str], Terms]:

@@ -62,13 +62,11 @@ def _rows(entry: Entry, part: int, known: Known) -> tuple[Row, Row]:
     """The store's rows of a run and of its judgement."""
     assert entry.start is not None
     force, race = known.on(entry.start.date())
-    run = PaperRun(entry.start, entry.notation, entry.number, entry.note)
+    run = PaperRun(entry.start, entry.notation, entry.number, entry.note, entry.typed)
     said = written.Said(entry.notation, race=race)
     judged = written.judge(said, force)
-    row = written.run_row(run, part, judged, known.zone)
+    row = written.run_row(run, part, known.zone, race)
     row |= written.figures(said, judged, force)
-    row["typed"] = entry.typed if entry.typed != entry.notation else ""
-    row["known_s"], row["known_m"] = race or (None, None)
     return row, reading.judgement_row(judged, force)
 
 
@@ -95,9 +93,9 @@ def _file_row(name: str, size: int, entries: list[Entry]) -> Row:
 
 
 def line_of(store: Store, run_id: int) -> str:
-    """A paper run as the line that it might be read from; nothing for a recording."""
+    """A paper run as the line that it might be read from; nothing for others."""
     row = queries.run(store, run_id)
-    if row is None or not row["notation"]:
+    if row is None or row["format"] != FORMAT:
         return ""
     start = localtime.local_time(row["start_utc"], row["utc_offset_s"])
     half = {7: " am", 18: " pm"}.get(start.hour, "")
@@ -112,7 +110,7 @@ def change_words(store: Store, run_id: int, draft: Draft, today: date) -> Change
     earlier = queries.run(store, run_id)
     view = paper_log.read(store, draft, today)
     rows = [row for row in view.rows if row.state in (*paper_log.KEEPABLE, paper_log.HERE)]
-    if earlier is None or len(rows) != 1:
+    if earlier is None or earlier["format"] != FORMAT or len(rows) != 1:
         return None
     entry = rows[0].entry
     run, judgement = _rows(entry, earlier["part"], Known.of(store))

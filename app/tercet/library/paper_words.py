@@ -46,7 +46,8 @@ def length(metres: float) -> str:
     """A distance in the unit it was most likely written in."""
     for unit, size in (("mi", MILE_M), ("km", 1000.0)):
         value = metres / size
-        if value >= 1.0 and abs(value * 10 - round(value * 10)) < 1e-6 and metres not in _RACES:
+        whole = abs(value * 10 - round(value * 10)) < 1e-6 and value >= 1.0
+        if whole and metres not in (21_097.5, 42_195.0):
             return f"{value:g} {unit}"
     return f"{metres:g} m" if metres < 2000.0 else f"{metres / 1000.0:.4g} km"
 
@@ -55,7 +56,7 @@ def time(seconds: float) -> str:
     """A time with its unit."""
     if seconds < 60 or (seconds < 120 and seconds % 60):
         return f"{seconds:g} s"
-    if seconds % 60 == 0 and seconds < 2 * 3600:
+    if seconds % 60 == 0 and seconds <= 5400:
         return f"{seconds / 60:g} min"
     return f"{clock(seconds)} {'h' if seconds >= 3600 and seconds % 60 == 0 else ''}".strip()
 

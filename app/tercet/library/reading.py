@@ -14,7 +14,7 @@ from typing import Any
 import numpy as np
 
 from tercet import engine, formats
-from tercet.domain import DatedThresholds, Failed, Recording, Stream
+from tercet.domain import DatedThresholds, Failed, RaceResult, Recording, Stream
 from tercet.engine import causes, curve, judging, timeline
 from tercet.engine.cleaning import moving_mean
 from tercet.engine.corrections import Correction, apply_corrections
@@ -22,13 +22,14 @@ from tercet.engine.fingerprint import fingerprint
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.repetitions import in_words
 from tercet.formats.paper import FORMAT as PAPER
-from tercet.formats.paper import Page
+from tercet.formats.paper import Page, Shorthand
 from tercet.formats.table import FORMAT as TABLE
 from tercet.formats.table import Naming, Table
 from tercet.formats.unpack import MAX_BYTES, Counted, Refused
 from tercet.library import localtime, season_file, tabled, written
 from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
+from tercet.library.known_race import known_race, pair_of
 from tercet.library.sources import UNREADABLE, Source, why
 from tercet.library.written import Said
 from tercet.store import packing
@@ -195,13 +196,16 @@ def _or_none(value: float) -> float | None:
 
 @dataclass(frozen=True)
 class Terms:
-    """What files are read by: thresholds, the runner's zone, and how columns were named."""
+    """What files are read by: thresholds, the runner's zone, how columns were named, and, for
+    diaries, results of races and the runner's own words.
+    """
 
     thresholds: tuple[DatedThresholds, ...] = ()
     zone: str = ""
     namings: Mapping[str, Naming] = field(default_factory=dict)
     start: datetime | None = None  # of a table of samples that counts from its start
-    race: tuple[float, float] | None = None  # [s], [m]
+    results: tuple[RaceResult, ...] = ()
+    shorthand: Shorthand | None = None
 
 
 def read_file(source: str | Source, terms: Terms) -> ReadFile:
@@ -235,7 +239,9 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
     if source.shown.lower().endswith(".toml"):
         return _read_season(source, stream)
     zone = localtime.zone_named(terms.zone)
-    told = formats.Told(namings=terms.namings, start=terms.start, zone=zone)
+    told = formats.Told(
+        namings=terms.namings, start=terms.start, zone=zone, shorthand=terms.shorthand
+    )
     found = formats.read_stream(stream, told)
     name = stream.finish()
 
@@ -294,9 +300,10 @@ def prepare_page(page: Page, terms: Terms) -> tuple[ReadRun, ...]:
     runs = []
     for part, line in enumerate(page.runs):
         entry = in_force(terms.thresholds, line.start.date())
-        said = written.Said(line.notation, race=terms.race)
+        race = pair_of(known_race(terms.results, line.start.date()))
+        said = written.Said(line.notation, race=race)
         judged = written.judge(said, entry)
-        row = written.run_row(line, part, judged, terms.zone)
+        row = written.run_row(line, part, terms.zone, race)
         row |= written.figures(said, judged, entry)
         runs.append(ReadRun(row, judgement_row(judged, entry), {}))
     return tuple(runs)

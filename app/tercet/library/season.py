@@ -57,6 +57,7 @@ class SessionDetail:
     probability: tuple[float, ...] = ()  # of each second's shade; empty if not known
     intervals: tuple[tuple[float, float], ...] = ()  # 90 %, seconds of easy, moderate, hard
     said: int = 0  # how many stretches the runner has spoken for
+    typed: str = ""  # the words of a paper log, as they stand there
 
 
 def _sum(parts: Sequence[Five]) -> Five:
@@ -328,6 +329,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         damage=row["damage"],
         file_name=file.name if file is not None else "",
         by_words=bool(row["notation"]),
+        typed=(row["typed"] or row["notation"]) if row["format"] == "paper" else "",
         probability=tuple(judged.probability.tolist()),
         intervals=judged.intervals,
         said=len(correction_ids(store, run_id)),

@@ -149,7 +149,9 @@ def moment(start: datetime, zone_name: str) -> datetime:
     return local.astimezone(UTC)
 
 
-def run_row(run: PaperRun, part: int, judged: engine.Judgement, zone_name: str) -> Row:
+def run_row(
+    run: PaperRun, part: int, zone_name: str, race: tuple[float, float] | None = None
+) -> Row:
     """The store's row of a paper run, without its figures, its id and its file."""
     start = moment(run.start, zone_name)
     offset = localtime.offset_at(start, None, localtime.zone_named(zone_name))
@@ -177,6 +179,9 @@ def run_row(run: PaperRun, part: int, judged: engine.Judgement, zone_name: str) 
         "damage": "",
         "note": run.note,
         "notation": run.notation,
+        "typed": run.typed if run.typed != run.notation else "",
+        "known_s": race[0] if race is not None else None,
+        "known_m": race[1] if race is not None else None,
         "race_s": result.seconds if result is not None else None,
         "race_m": result.metres if result is not None else None,
     }

@@ -95,6 +95,7 @@ class SessionFlow(QObject):
         if detail is None or session.id != self.current or view is None:
             return
         block, week = _place(view, session)
+        self._page.words.show_run(session.id, detail.typed)
         self._page.show_session(
             session,
             detail.trace,

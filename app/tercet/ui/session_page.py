@@ -21,6 +21,7 @@ from tercet.library.trace import SessionTrace
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
+from tercet.ui.paper.words_link import WordsLink
 from tercet.ui.session_cards import CleaningCard, NotesCard, RepetitionsCard
 from tercet.ui.session_head import SessionHead
 from tercet.ui.session_trace import TracePanel
@@ -59,7 +60,7 @@ class SessionPage(QWidget):
         self.panel = TracePanel()
         self.repetitions = RepetitionsCard()
         self.cleaning = CleaningCard()
-        self.notes = NotesCard()
+        self.words, self.notes = WordsLink(), NotesCard()
         self._caution = QLabel(CAUTION)
         self._caution.setProperty("secondary", True)
         self._caution.setWordWrap(True)
@@ -160,6 +161,7 @@ class SessionPage(QWidget):
         side.setSpacing(10)
         side.addWidget(self.repetitions)
         side.addWidget(self.cleaning)
+        side.addWidget(self.words)
         side.addWidget(self.notes, 1)
         self._columns.setSpacing(10)
         self._columns.addWidget(self._main, 68)

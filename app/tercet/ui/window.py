@@ -164,6 +164,7 @@ class MainWindow(QMainWindow):
         self._import_shown.ended.connect(self.import_ended)
         page.recordings.skip_asked.connect(self.acts.skip)
         session.back_asked.connect(lambda: self.show_view("season"))
+        session.words.asked.connect(self.show_view)
         session.note_changed.connect(self.acts.set_note)
         session.effort_changed.connect(self.acts.set_effort)
         session.kind_changed.connect(self.acts.set_kind)

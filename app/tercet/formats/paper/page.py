@@ -8,6 +8,7 @@ from datetime import datetime
 from tercet.domain import Failed
 from tercet.formats.paper.lines import Reading, read_line
 from tercet.formats.paper.meaning import Unclear
+from tercet.formats.paper.shorthand import Shorthand
 
 FORMAT = "paper"
 #: Larger texts are no diary. [bytes]
@@ -28,13 +29,14 @@ class PaperRun:
 
     ``start`` is the local wall clock, naive: the hours of
     :data:`~tercet.formats.paper.lines.STARTS`, for diaries know no
-    minutes. ``notation`` is the session as typed, without its day.
+    minutes. ``notation`` is the session in plain words, without its day, ``typed`` as it stands.
     """
 
     start: datetime
     notation: str
     line: int  # counted from 1
     note: str = ""
+    typed: str = ""
 
 
 @dataclass(frozen=True)
@@ -58,13 +60,15 @@ class Page:
         return f"{self.damage} {said}".strip()
 
 
-def read_page(data: bytes) -> Page | Failed | None:
+def read_page(data: bytes, shorthand: Shorthand | None = None) -> Page | Failed | None:
     """Read a diary, told from other texts by its lines.
 
     Parameters
     ----------
     data : bytes
         Text in UTF-8, or in Windows' western code page.
+    shorthand : Shorthand or None
+        The runner's own words.
 
     Returns
     -------
@@ -76,7 +80,7 @@ def read_page(data: bytes) -> Page | Failed | None:
     text = text_of(data)
     if text is None:
         return None
-    page = Reading()
+    page = Reading(shorthand or Shorthand())
     offset = seen = 0
     for number, line in enumerate(text.splitlines(keepends=True), 1):
         if line.strip():
@@ -90,7 +94,7 @@ def read_page(data: bytes) -> Page | Failed | None:
     if not page.year_named:
         return Failed(NO_YEAR, format=FORMAT)
     runs = tuple(
-        PaperRun(entry.start, entry.typed, entry.number, entry.note)
+        PaperRun(entry.start, entry.notation, entry.number, entry.note, entry.typed)
         for entry in page.entries
         if entry.start is not None and entry.session.pieces
     )

@@ -20,6 +20,7 @@ from tercet.ui.paper import draft as drafts
 from tercet.ui.paper.editor import Mark
 from tercet.ui.paper.panes import TextPane, UnderstoodPane
 from tercet.ui.paper.question import Answer
+from tercet.ui.widgets import clear_scroll
 
 #: Typing is read this long after the last key. [ms]
 PAUSE_MS = 120
@@ -41,7 +42,11 @@ class PaperPage(Page):
         self._stored = Shorthand()
         self._view = PaperView("")
         self._asking = self._again = self._renewing = False
-        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        inside = QWidget()
+        whole = QBoxLayout(QBoxLayout.Direction.TopToBottom, self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(clear_scroll(inside))
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inside)
         self._columns.setContentsMargins(12, 2, 12, 4)
         self._columns.setSpacing(10)
         self._columns.addWidget(self.text_pane, 41)
@@ -284,3 +289,7 @@ class PaperPage(Page):
         narrow = self.width() / theme.current().scale < FOLD_BELOW
         way = QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
         self._columns.setDirection(way)
+        # Below one another the page scrolls, so each side keeps a height to be read at.
+        least = theme.current().px(220 if narrow else 120)
+        self.editor.setMinimumHeight(least)
+        self.list.setMinimumHeight(least)

@@ -149,7 +149,7 @@ class RowPainter(QStyledItemDelegate):
         left, right, height = rect.left() + px(16), rect.right() - px(12), px(HEIGHT)
         time = px(78)
         stair = min(px(190), rect.width() // 4) if narrow else rect.width() * 29 // 100
-        day = px(82) if not narrow else px(76)
+        day = QFontMetrics(look.font("small")).horizontalAdvance("Wed 28 Nov am") + px(10)
         lengths = 0 if narrow else px(84)
         top = rect.top()
         stair_left = right - time - stair
