@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import io
 import re
+import shutil
 import unicodedata
+from datetime import date, timedelta
+from pathlib import Path
 from threading import Event
 from xml.etree import ElementTree
 
@@ -14,12 +17,18 @@ import pypdfium2
 import pytest
 from PySide6.QtWidgets import QApplication
 
-from tercet.library.review import tables
+from tercet.domain import Block, Race
+from tercet.library import operations
+from tercet.library.library import Library
+from tercet.library.review import build, choices, tables
+from tercet.library.review.choices import Choices
 from tercet.library.review.content import Review
 from tercet.ui import theme
 from tercet.ui.review import frame, looks, paper, web
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.writing import Stopped
+
+AFTER = date(2026, 10, 1)
 
 
 @pytest.fixture(autouse=True)
@@ -140,3 +149,43 @@ def test_words_are_large_inside_the_page_and_apart(
             assert mark.rect.bottom() <= size[1], (page.key, mark.words)
             for other in marks[k + 1 :]:
                 assert not mark.rect.intersects(other.rect), (page.key, mark.words, other.words)
+
+
+@pytest.fixture(scope="module")
+def crowded(tmp_path_factory: pytest.TempPathFactory, reviewed_store: Path) -> Review:
+    """Twelve blocks with long names, races close together, and a coach of many words."""
+    folder = tmp_path_factory.mktemp("crowded") / "store"
+    shutil.copytree(reviewed_store, folder)
+    library = Library(folder)
+    first = date(2026, 4, 13)
+    plan = [
+        Block(
+            first + timedelta(days=14 * k),
+            first + timedelta(days=14 * k + 13),
+            f"Aerobic foundation and hills number {k}",
+        )
+        for k in range(12)
+    ]
+    races = [
+        Race(date(2026, 7, 26), "The very long name of a harbour race over ten kilometres", 1e4),
+        Race(date(2026, 8, 2), "Another race a week later", 5000.0),
+        Race(date(2026, 9, 27), "Corvaleta Half", 21097.5),
+    ]
+    library.call(operations.set_plan, plan, races)
+    chosen = Choices(
+        titles={"blocks": "A title that a coach wrote " + "at great length " * 12},
+        remarks={"blocks": "A remark of many " + "words " * 60, "weeks": "One remark"},
+        next_lines=tuple(f"A long line that the coach wrote for it, {k}" for k in range(14)),
+    )
+    library.call(choices.keep, library.call(build.review, "", AFTER)[0].scope, chosen)
+    made, _ = library.call(build.review, "", AFTER)
+    library.close()
+    return made
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1366, 768), (1024, 768), (1403, 992)])
+def test_a_crowded_season_stays_apart_as_well(crowded: Review, size: tuple[int, int]) -> None:
+    test_words_are_large_inside_the_page_and_apart(crowded, size, "light")
+    data = paper.pdf(crowded, looks.look("light", paper=True), "letter")
+    text = plain(" ".join(p.extract_text() for p in pypdf.PdfReader(io.BytesIO(data)).pages))
+    assert plain("A long line that the coach wrote for it, 13") in text

@@ -94,8 +94,8 @@ def levels(
         speed = None
         if found is not None and race.distance_m is not None:
             speed = race.distance_m / found.seconds
-        words = race.name if found is None else f"{race.name} {time}"
-        marks.append((race.day.toordinal() + 0.5, speed, words))
+        said = "" if found is None else time
+        marks.append((race.day.toordinal() + 0.5, speed, race.name, said))
         rows.append((figures.day(race.day), race.name, *(figures.NOTHING,) * 4, time))
         behind.append(() if found is None else (found.run_id,))
     return Page(
@@ -145,7 +145,9 @@ def _level(
 
 
 def _title(
-    used: Sequence[DatedThresholds], marks: Sequence[tuple[float, float | None, str]], units: str
+    used: Sequence[DatedThresholds],
+    marks: Sequence[tuple[float, float | None, str, str]],
+    units: str,
 ) -> str:
     known = [entry for entry in used if entry.values.lt2_speed is not None]
     if len(known) >= 2:

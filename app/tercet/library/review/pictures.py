@@ -162,7 +162,7 @@ class LevelPicture:
     left: float
     right: float
     levels: tuple[Level, ...]
-    races: tuple[tuple[float, float | None, str], ...]  # day, speed or None, words
+    races: tuple[tuple[float, float | None, str, str], ...]  # day, speed or None, name, time
     months: tuple[tuple[float, str], ...]
 
 

@@ -98,7 +98,7 @@ def _head(board: Board, page: Page) -> float:
     lines = board.wrap(page.title, role, room)
     if len(lines) > 2:
         role, step = "title_small", 42.0
-        lines = board.wrap(page.title, role, room)[:3]
+        lines = _first(board.wrap(page.title, role, room), 3)
     y = TOP
     for line in lines:
         board.text(SIDE, y, line, role)
@@ -107,14 +107,17 @@ def _head(board: Board, page: Page) -> float:
     for line in board.wrap(page.line, "body", room):
         board.text(SIDE, y, line, "body", "text_2")
         y += LINE
-    if page.remark:
-        for k, line in enumerate(board.wrap(page.remark, "italic", room - 18.0)):
-            board.box(QRectF(SIDE, y - 21.0, 4.0, LINE - 3.0), "text")
-            board.text(SIDE + 18.0, y + 2.0, line, "italic")
-            y += LINE
-            if k == 2:
-                break
+    for line in _first(board.wrap(page.remark, "italic", room - 18.0), 3):
+        board.box(QRectF(SIDE, y - 21.0, 4.0, LINE - 3.0), "text")
+        board.text(SIDE + 18.0, y + 2.0, line, "italic")
+        y += LINE
     return y - 6.0
+
+
+def _first(lines: list[str], most: int) -> list[str]:
+    """The first lines, with an ellipsis where there were more."""
+    kept = lines[:most]
+    return [*kept[:-1], f"{kept[-1].rsplit(' ', 1)[0]} …"] if len(lines) > most else kept
 
 
 def _foot(board: Board, page: Page, foot: Foot) -> None:

@@ -34,8 +34,10 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
     plot = QRectF(
         area.left() + LEFT, area.top() + 44.0, area.width() - LEFT, area.height() - 44.0 - 34.0
     )
-    per_hour = (plot.height() - 22.0) / (up + down * 1.04)
-    zero = plot.top() + 22.0 + up * per_hour
+    # Room for the labels over the highest block, which may take two lines.
+    head = 66.0 if any(", " in part.label for part in parts) else 34.0
+    per_hour = (plot.height() - head) / (up + down * 1.04)
+    zero = plot.top() + head + up * per_hour
     first, last = parts[0].left, parts[-1].right
     per_day = plot.width() / (last - first)
     marks = [*whole_marks(up, up * per_hour, 32.0)]

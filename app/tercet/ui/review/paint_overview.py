@@ -33,8 +33,14 @@ def season_line(board: Board, picture: SeasonLine, area: QRectF) -> None:
         board.stair(x, base, per_hour, part.seconds, LINE_HEIGHTS)
         edges.append((x, end))
         x = end + GAP
+    # Where one is too narrow for the word, all go without it.
+    short = any(
+        board.wide(part.share) > end - left + GAP - 6.0
+        for (left, end), part in zip(edges, picture.parts, strict=True)
+    )
     for (left, end), part in zip(edges, picture.parts, strict=True):
-        _labels(board, left, end, base, (part.name, part.words, part.share), part.row)
+        share = part.share.removesuffix(" easy") if short else part.share
+        _labels(board, left, end, base, (part.name, part.words, share), part.row)
     board.line((area.left(), area.right()), (base, base), "text_2", 1.4)
     for part_number, place, name in picture.races:
         left, end = edges[part_number]
@@ -46,22 +52,18 @@ def season_line(board: Board, picture: SeasonLine, area: QRectF) -> None:
 def _labels(
     board: Board, left: float, end: float, base: float, words: tuple[str, str, str], row: int
 ) -> None:
-    """Name, hours and share below a block, lower down where a neighbour's are in the way."""
+    """Name, hours and share below a block, as short as it is narrow."""
     name, hours, share = words
     limit = board.width - 56.0
-    for deeper in (0.0, 100.0):
-        y = base + 38.0 + deeper
-        shown = board.fit(name, "block", max(end - left, 110.0))
-        width = max(board.wide(shown, "block"), board.wide(share), board.wide(hours))
-        x = min(left, limit - width)
-        if not shown or not board.free(QRectF(x, y - 24.0, width + 10.0, 90.0)):
-            continue
-        if deeper:
-            board.line((left + 2.0, left + 2.0), (base, y - 24.0), "edge", 1.2)
+    room = end - left + GAP - 6.0
+    shown = board.fit(name, "block", max(room, 60.0))
+    width = max(board.wide(shown, "block"), board.wide(share), board.wide(hours))
+    x = min(left, limit - width)
+    y = base + 38.0
+    if board.free(QRectF(x, y - 24.0, width, 90.0)):
         board.text(x, y, shown, "block")
         board.text(x, y + 33.0, hours, row=row)
         board.text(x, y + 64.0, share, "body", "text_2", row=row)
-        return
 
 
 def _race_name(board: Board, at: float, y: float, name: str, area: QRectF) -> None:

@@ -67,7 +67,7 @@ def levels(board: Board, picture: LevelPicture, area: QRectF) -> None:
     """Flat steps with their paces, races as flags and, where their pace is known, as dots."""
     plot = QRectF(area.left(), area.top() + 10.0, area.width() - 80.0, area.height() - 96.0)
     speeds = [speed for level in picture.levels for _, speed, _ in level.steps]
-    speeds += [speed for _, speed, _ in picture.races if speed is not None]
+    speeds += [speed for _, speed, _, _ in picture.races if speed is not None]
     low, high = min(speeds), max(speeds)
     room = max(high - low, 0.2) * 0.22
     low, high = low - room, high + room
@@ -89,12 +89,13 @@ def levels(board: Board, picture: LevelPicture, area: QRectF) -> None:
             QRectF(x - 14.0, plot.bottom() + 10.0, width + 28.0, 22.0)
         ):
             board.text(x, plot.bottom() + 30.0, name, color="text_2")
-    for day, speed, words in picture.races:
+    for day, speed, name, time in picture.races:
         x = x_of(day)
         board.pennant(x, plot.bottom(), 40.0)
         if speed is not None:
             board.dot(x, y_of(speed), 8.0)
-        shown = board.fit(words, "bold", plot.width() * 0.5)
+        room = plot.width() * 0.5 - board.wide(f" {time}", "bold")
+        shown = f"{board.fit(name, 'bold', room)} {time}".strip()
         width = board.wide(shown, "bold")
         left = min(max(x - width / 2.0, plot.left()), area.right() - width)
         for y in (plot.bottom() + 66.0, plot.bottom() - 60.0, plot.bottom() - 92.0):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF
 
+from tercet.library.review import figures
 from tercet.library.review.pictures import Facts, Lines
 from tercet.ui.review.board import Board
 
@@ -24,21 +25,26 @@ def facts(board: Board, picture: Facts, area: QRectF) -> None:
 
 
 def lines(board: Board, picture: Lines, area: QRectF) -> None:
-    """Numbered lines in a large hand, and the cautions below a rule."""
+    """Numbered lines in a hand as large as they fit, and the cautions below a rule."""
     foot = [board.wrap(caution, "body", area.width() - 10.0) for caution in picture.cautions]
     height = sum(len(part) for part in foot) * 32.0 + 16.0
-    y = area.top() + 44.0
-    limit = area.bottom() - height - 24.0
-    for number, line in enumerate(picture.lines, 1):
-        for k, part in enumerate(board.wrap(line, "big", area.width() - 60.0)):
-            if y > limit:
-                return _cautions(board, foot, area, height)
-            if k == 0:
-                board.text(area.left(), y, str(number), "big", "text_2")
-            board.text(area.left() + 52.0, y, part, "big")
-            y += 40.0
-        y += 18.0
-    return _cautions(board, foot, area, height)
+    room = area.height() - height - 30.0
+    for role, step, apart in (("big", 40.0, 18.0), ("body", 31.0, 8.0)):
+        wrapped = [board.wrap(line, role, area.width() - 60.0) for line in picture.lines]
+        if sum(len(parts) * step + apart for parts in wrapped) <= room:
+            break
+    y = area.top() + step
+    for number, parts in enumerate(wrapped, 1):
+        if y + (len(parts) - 1) * step > area.top() + room:
+            left = figures.counted(len(wrapped) - number + 1, "more line")
+            board.text(area.left() + 52.0, y, f"and {left}", "italic", "text_2")
+            break
+        board.text(area.left(), y, str(number), role, "text_2")
+        for part in parts:
+            board.text(area.left() + 52.0, y, part, role)
+            y += step
+        y += apart
+    _cautions(board, foot, area, height)
 
 
 def _cautions(board: Board, foot: list[list[str]], area: QRectF, height: float) -> None:
