@@ -17,6 +17,7 @@ from tercet import formats, resources
 from tercet.domain import Recording
 from tercet.library import reading, season, season_file
 from tercet.library.library import Library
+from tests.bench.review import review
 from tests.bench.timing import Figure, once, pair, process
 
 #: Runs in the store for the season's figures: ten years of 300.
@@ -207,7 +208,14 @@ def main() -> None:
     """Print every figure."""
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
-        for part in (read_and_judge(), importing(folder), many_runs(folder), start(folder)):
+        parts = (
+            read_and_judge(),
+            importing(folder),
+            review(folder),
+            many_runs(folder),
+            start(folder),
+        )
+        for part in parts:
             for figure in part:
                 print(figure.line(), flush=True)
 
