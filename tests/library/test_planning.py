@@ -16,6 +16,7 @@ from tercet.domain import Block, Planned, Race
 from tercet.engine.countback import Rules, Volume, mondays
 from tercet.formats.calendar import read, write
 from tercet.library import operations, planning, season
+from tercet.library.season_file import parse
 from tercet.store import plan_queries, queries
 from tercet.store.database import Store
 
@@ -207,3 +208,14 @@ def test_planned_easy_running_goes_on_from_today(store: Store) -> None:
     ]
     assert season.build_up(season.season(store, TODAY), "metres")[1].easy_ahead == ()
     assert season.build_up(season.season(store, date(2026, 8, 1)))[1].easy_ahead == ()
+
+
+def test_a_season_file_plans_nothing_twice(store: Store) -> None:
+    line = '[[planned]]\nday = 2026-06-16\nnotation = "30 min easy"\n'
+    for text in (line, line + line.replace("30", "45")):
+        with store.atomic("Take in"):
+            operations.apply_season(store, parse(text))
+    assert [(e.notation, e.place) for e in plan_queries.planned(store)] == [
+        ("30 min easy", 0),
+        ("45 min easy", 1),
+    ]

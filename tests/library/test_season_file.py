@@ -105,3 +105,54 @@ def test_what_is_left_out_has_a_usual_value() -> None:
 def test_a_date_with_a_clock_is_its_day() -> None:
     season = parse(PAIR.replace("2026-04-13", "2026-04-13T06:30:00"))
     assert type(season.thresholds[0].start) is date
+
+
+PLAN = """
+[[blocks]]
+name = "Peak"
+kind = "specific"
+start = 2026-06-01
+end = 2026-07-05
+easy_target = 0.80
+moderate_target = 0.05
+weekly = "5:30"
+growth = 0.08
+longest = "1:50"
+
+[[races]]
+day = 2026-08-02
+name = "Half"
+distance_m = 21097.5
+goal = "1:24:00"
+main = true
+
+[[planned]]
+day = 2026-06-16
+notation = "20 min easy, 10 x 200 m fast / 200 m jog"
+"""
+
+
+def test_a_plan_with_its_targets_and_goal() -> None:
+    season = parse(PLAN)
+    block, race, planned = season.blocks[0], season.races[0], season.planned[0]
+    assert (block.moderate_target, block.hard_target) == (0.05, pytest.approx(0.15))
+    assert block.volume is not None
+    assert (block.volume.first_s, block.volume.growth, block.longest) == (19_800.0, 0.08, 6600.0)
+    assert (race.goal_s, race.main) == (5040.0, True)
+    assert planned.notation.startswith("20 min easy")
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "told"),
+    [
+        ('weekly = "5:30"', "weekly = 5.5", "no time such as h:mm"),
+        ("moderate_target = 0.05", "moderate_target = 0.3", "make more than 1"),
+        ('goal = "1:24:00"', 'goal = "soon"', "no time such as h:mm:ss"),
+        ('notation = "20 min easy', 'text = "20 min easy', "notation is missing"),
+        ("growth = 0.08", "growth = 8", "between 0 and 1"),
+        ('weekly = "5:30"', 'measure = "miles"', '"time" or "metres"'),
+    ],
+)
+def test_what_is_wrong_with_a_plan_is_named(old: str, new: str, told: str) -> None:
+    with pytest.raises(SeasonFileError, match=told):
+        parse(PLAN.replace(old, new))

@@ -8,10 +8,10 @@ from datetime import date
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from tercet.domain import Block, Changes, DatedThresholds, Race
+from tercet.domain import Block, Changes, DatedThresholds, Planned, Race
 from tercet.engine import check_thresholds
 from tercet.library.dated import in_force
-from tercet.store import queries
+from tercet.store import plan_queries, queries
 from tercet.store.database import Row, Step, Store
 
 if TYPE_CHECKING:
@@ -34,7 +34,25 @@ def apply_season(store: Store, season: SeasonFile) -> str:
     if season.races:
         _replace_races(store, season.races)
         said.append(f"{len(season.races)} races")
+    if season.planned:
+        said.append(f"{plan_fresh(store, season.planned)} planned sessions")
     return ", ".join(said)
+
+
+def plan_fresh(store: Store, entries: Sequence[Planned]) -> int:
+    """Plan inside an open step what its day does not hold yet; says how many that were."""
+    days: dict[date, list[Planned]] = {}
+    for old in plan_queries.planned(store):
+        days.setdefault(old.day, []).append(old)
+    count = 0
+    for entry in entries:
+        there = days.setdefault(entry.day, [])
+        if entry.notation not in [old.notation for old in there]:
+            placed = replace(entry, place=max((old.place + 1 for old in there), default=0))
+            store.put("planned", plan_queries.planned_row(placed))
+            there.append(placed)
+            count += 1
+    return count
 
 
 def _replace_thresholds(store: Store, entries: Sequence[DatedThresholds]) -> list[DatedThresholds]:

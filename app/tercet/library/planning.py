@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from tercet.domain import Block, Changes, Planned, Race
 from tercet.engine.countback import SHARES, Rules, count_back
 from tercet.formats.calendar import Entry
-from tercet.library.operations import checked, replace_blocks
+from tercet.library.operations import checked, plan_fresh, replace_blocks
 from tercet.store import plan_queries, queries
 from tercet.store.database import Store
 
@@ -264,13 +264,9 @@ def copy_week(store: Store, monday: date) -> Changes:
 
 def take_calendar(store: Store, entries: Sequence[Entry]) -> Changes:
     """Plan what a calendar holds; a line that its day already has is left out."""
-    known = {(entry.day, entry.notation) for entry in plan_queries.planned(store)}
-    fresh = [entry for entry in entries if (entry.day, entry.text) not in known]
-    step = f"Plan {len(fresh)} sessions from a calendar"
+    step = "Plan sessions from a calendar"
     with store.atomic(step):
-        for entry in fresh:
-            place = _next_place(store, entry.day)
-            _put(store, Planned(entry.day, entry.text, place, entry.note))
+        plan_fresh(store, [Planned(entry.day, entry.text, note=entry.note) for entry in entries])
     return Changes(plan=True, step=step)
 
 

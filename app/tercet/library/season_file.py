@@ -10,8 +10,9 @@ from datetime import date, datetime
 from itertools import pairwise
 from typing import Any
 
-from tercet.domain import Block, DatedThresholds, Race
+from tercet.domain import Block, DatedThresholds, Planned, Race
 from tercet.engine import Thresholds, check_thresholds
+from tercet.engine.countback import Volume
 
 #: No more of a season file is read. [bytes]
 MAX_BYTES = 1_000_000
@@ -35,6 +36,7 @@ class SeasonFile:
     thresholds: tuple[DatedThresholds, ...] = ()
     blocks: tuple[Block, ...] = ()
     races: tuple[Race, ...] = ()
+    planned: tuple[Planned, ...] = ()
 
 
 def speed_of(value: object) -> float:
@@ -86,9 +88,15 @@ def parse(text: str) -> SeasonFile:
             _entry("races", k, _race, row)
             for k, row in enumerate(_part(table, "races", list, []), 1)
         ),
+        planned=tuple(
+            _entry("planned", k, _planned, row)
+            for k, row in enumerate(_part(table, "planned", list, []), 1)
+        ),
     )
-    if not (result.thresholds or result.blocks or result.races):
-        raise SeasonFileError("it holds no [[thresholds]], no [[blocks]] and no [[races]]")
+    if not (result.thresholds or result.blocks or result.races or result.planned):
+        raise SeasonFileError(
+            "it holds no [[thresholds]], no [[blocks]], no [[races]] and no [[planned]]"
+        )
     ordered = sorted(result.blocks, key=lambda block: block.start)
     for first, second in pairwise(ordered):
         if second.start <= first.end:
@@ -157,7 +165,55 @@ def _block(row: Mapping[str, Any]) -> Block:
     target = row.get("easy_target", 0.9 if kind == "base" else 0.8)
     if isinstance(target, bool) or not isinstance(target, (int, float)) or not 0.5 <= target <= 1:
         raise ValueError("easy_target should lie between 0.5 and 1")
-    return Block(start, end, str(row.get("name", kind.capitalize())), kind, float(target))
+    moderate = _share(row, "moderate_target")
+    if moderate is not None and target + moderate > 1 + 1e-9:
+        raise ValueError("easy_target and moderate_target make more than 1")
+    measure = str(row.get("measure", "time"))
+    if measure not in ("time", "metres"):
+        raise ValueError('measure should be "time" or "metres"')
+    weekly = _amount(row, "weekly", measure)
+    growth = _share(row, "growth") or 0.0
+    return Block(
+        start,
+        end,
+        str(row.get("name", kind.capitalize())),
+        kind,
+        float(target),
+        moderate_target=moderate,
+        hard_target=None if moderate is None else max(1.0 - target - moderate, 0.0),
+        measure=measure,
+        volume=None if weekly is None else Volume(weekly, growth),
+        longest=_amount(row, "longest", measure),
+    )
+
+
+def _share(row: Mapping[str, Any], name: str) -> float | None:
+    value = row.get(name)
+    if value is None:
+        return None
+    if isinstance(value, bool) or not isinstance(value, (int, float)) or not 0 <= value <= 1:
+        raise ValueError(f"{name} should lie between 0 and 1")
+    return float(value)
+
+
+def _clock(text: str, name: str, parts: str) -> float:
+    """Seconds of "h:mm" or "h:mm:ss"."""
+    found = re.fullmatch(r"(\d{1,2}):([0-5]\d)(?::([0-5]\d))?", text.strip())
+    if found is None or (found[3] is None) != (parts == "h:mm"):
+        raise ValueError(f'{name} = "{text}" is no time such as {parts}')
+    return int(found[1]) * 3600.0 + int(found[2]) * 60.0 + int(found[3] or 0)
+
+
+def _amount(row: Mapping[str, Any], name: str, measure: str) -> float | None:
+    """A week or a run: "5:30" hours, or with metres a number of kilometres."""
+    value = row.get(name)
+    if value is None:
+        return None
+    if measure == "time":
+        return _clock(str(value), name, "h:mm")
+    if isinstance(value, bool) or not isinstance(value, (int, float)) or value <= 0:
+        raise ValueError(f"{name} should be a positive number of kilometres")
+    return float(value) * 1000.0
 
 
 def _race(row: Mapping[str, Any]) -> Race:
@@ -166,8 +222,18 @@ def _race(row: Mapping[str, Any]) -> Race:
         isinstance(distance, bool) or not isinstance(distance, (int, float)) or distance <= 0
     ):
         raise ValueError("distance_m should be a positive number of metres")
+    goal = row.get("goal")
     return Race(
         _day(row, "day"),
         str(row.get("name", "Race")),
         None if distance is None else float(distance),
+        goal_s=None if goal is None else _clock(str(goal), "goal", "h:mm:ss"),
+        main=row.get("main") is True,
     )
+
+
+def _planned(row: Mapping[str, Any]) -> Planned:
+    notation = str(row.get("notation", "")).strip()
+    if not notation:
+        raise ValueError('notation is missing, such as "40 min easy, 6 x 100 m fast / 100 m walk"')
+    return Planned(_day(row, "day"), notation, note=str(row.get("note", "")))
