@@ -35,6 +35,7 @@ class Menu:
         self.delete = self._add(
             menu, "Delete the session", window.delete_session, ["Ctrl+Backspace", "Ctrl+Del"]
         )
+        self._add(menu, "Find…", self._find, standard.Find)
         menu.addSeparator()
         self._add(menu, "Thresholds…", window.acts.edit_thresholds, "Ctrl+H")
         self._add(menu, "Blocks and races…", window.acts.edit_plan, "Ctrl+B")
@@ -49,6 +50,10 @@ class Menu:
         self._add(view, "Session", lambda: window.show_view("session"), "Ctrl+2")
         self._pages(view, "view")
         self._add(view, "Next pane", window.next_pane, "F6")
+        sheet = window.season_page.sheet
+        self._add(view, "Taller rows", lambda: sheet.zoom(-1), ["Ctrl++", "Ctrl+="])
+        self._add(view, "Flatter rows", lambda: sheet.zoom(1), "Ctrl+-")
+        self._add(view, "Usual rows", lambda: sheet.zoom(0), "Ctrl+0")
         look = window.look
         self._choices(view, LOOKS, lambda: look.name, lambda key: look.choose(name=key))
         sizes = {str(size): f"Text {size} %" for size in SIZES}
@@ -57,6 +62,10 @@ class Menu:
         self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
         menu.addSeparator()
         self._add(menu, "Close", window.close, standard.Quit)
+
+    def _find(self) -> None:
+        self._window.show_view("season")
+        self._window.season_page.search.begin()
 
     def name_steps(self, undo: str | None, redo: str | None) -> None:
         """Say what undo and redo would do."""

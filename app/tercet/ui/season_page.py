@@ -12,6 +12,7 @@ from tercet.library.views import SeasonView
 from tercet.ui import theme, words
 from tercet.ui.first_run import ThresholdStrip
 from tercet.ui.glance import Glance
+from tercet.ui.search_bar import SearchBar
 from tercet.ui.sheet import SeasonSheet
 from tercet.ui.stairs import KeyStrip
 from tercet.ui.widgets import Pane, Rule
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
     from tercet.ui.buildup_pane import BuildUpPane
     from tercet.ui.recordings_pane import RecordingsPane
     from tercet.ui.session_card import SessionCard
+    from tercet.ui.sheet_menu import SheetMenu
 
 #: Window width over text size under which the right side goes below the sheet, and under
 #: which the session card folds to its heading line.
@@ -62,6 +64,7 @@ class SeasonPage(QWidget):
         outer.addWidget(self.splitter)
         self.strip, self.strip_rule = ThresholdStrip(), Rule()
         self.sheet, self.key = SeasonSheet(), KeyStrip()
+        self.search = SearchBar(self.sheet)
         self.build_up: BuildUpPane
         self.card: SessionCard
         self.recordings: RecordingsPane
@@ -108,6 +111,7 @@ class SeasonPage(QWidget):
         for part in (self.strip, self.strip_rule):
             part.hide()
             column.addWidget(part)
+        column.addWidget(self.search)
         column.addWidget(self.sheet, 1)
         column.addWidget(self.key)
         self.charts = QWidget()
@@ -153,6 +157,7 @@ class SeasonPage(QWidget):
             self.sheet.set_season(view)
             self.key.set_present(**self.sheet.key_needs())
         self._view, self._units = view, units
+        self.search.set_season(view)
         if not self.loaded:
             return
         from tercet.library import season as seasons
@@ -161,6 +166,11 @@ class SeasonPage(QWidget):
             seasons.build_up(view), seasons.build_up(view, "metres"), view.today, view.races
         )
         self._selected(self.sheet.selected_session() or -1)
+
+    def offer(self, menu: SheetMenu) -> None:
+        """Open this menu where the sheet asks for one."""
+        self.sheet_menu = menu
+        self.sheet.menu_asked.connect(menu.ask)
 
     def show_glance(self, glance: Glance) -> None:
         """Show the part of the season last in view, until the whole was read."""

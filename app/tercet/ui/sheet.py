@@ -6,10 +6,12 @@ from datetime import date
 
 from PySide6.QtCore import QEvent, QModelIndex, QPoint, Qt, Signal
 from PySide6.QtGui import (
+    QContextMenuEvent,
     QFocusEvent,
     QHideEvent,
     QKeyEvent,
     QMouseEvent,
+    QWheelEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -30,6 +32,8 @@ class SeasonSheet(SheetView):
     week_pointed = Signal(object)  # Monday of the week pointed at, or None
     block_asked = Signal(str)  # a block's first day, ISO 8601: its heading was clicked, or B
     plan_asked = Signal(object)  # the day to plan
+    menu_asked = Signal(object)  # place on the screen of a menu for the sessions chosen
+    next_found = Signal(int)  # to the next (1) or previous (-1) of what a search found
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -43,7 +47,26 @@ class SeasonSheet(SheetView):
         self._delegate.ring = True
         key, modifiers = event.key(), event.modifiers()
         control = bool(modifiers & Qt.KeyboardModifier.ControlModifier)
-        if key == Qt.Key.Key_Escape and self.card.visible:
+        extending = bool(modifiers & Qt.KeyboardModifier.ShiftModifier)
+        before = self._current_day()
+        self._extending = extending
+        self._by_key(event, key, control)
+        self._extending = False
+        day = self._current_day()
+        if extending and before is not None and day is not None and day != before:
+            self._from_day = self._from_day or before
+            self.choose_days(self._from_day, day)
+
+    def _by_key(self, event: QKeyEvent, key: int, control: bool) -> None:
+        if key == Qt.Key.Key_Escape and self._delegate.chosen:
+            self.choose(())
+        elif key == Qt.Key.Key_Space and control:
+            self._toggle()
+        elif key == Qt.Key.Key_Menu:
+            self._ask_menu()
+        elif not control and event.text() in ("n", "N") and self._delegate.found is not None:
+            self.next_found.emit(-1 if event.text() == "N" else 1)
+        elif key == Qt.Key.Key_Escape and self.card.visible:
             self.card.hide()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._activate()
@@ -110,6 +133,39 @@ class SeasonSheet(SheetView):
         if selected is not None:
             self.session_activated.emit(selected)
 
+    def _toggle(self) -> None:
+        """Put the current session among the chosen ones, or take it out."""
+        selected = self.selected_session()
+        if selected is not None:
+            self.choose(self._delegate.chosen ^ {selected})
+
+    def _ask_menu(self) -> None:
+        """Open the menu beside the current day."""
+        rect = self.visualRect(self.currentIndex())
+        self.menu_asked.emit(self.viewport().mapToGlobal(rect.bottomLeft()))
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Offer what can be done with the sessions chosen."""
+        if event.reason() != QContextMenuEvent.Reason.Mouse:
+            self._ask_menu()
+            return
+        index, part = self._hit(event.pos())
+        session = self._session(index, part)
+        if session is None or session.id not in self._delegate.chosen:
+            if not index.isValid():
+                return
+            self._set_current(index.row(), index.column(), part)
+        self.card.hide()
+        self.menu_asked.emit(event.globalPos())
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Ctrl and the wheel make the rows taller or flatter."""
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.zoom(-1 if event.angleDelta().y() > 0 else 1)
+            event.accept()
+        else:
+            super().wheelEvent(event)
+
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
         if event.reason() in _FOCUS_BY_KEYS:
@@ -141,10 +197,25 @@ class SeasonSheet(SheetView):
         row = self.rowAt(event.position().toPoint().y())
         self._heading = row if row >= 0 and self._model.rows()[row].week is None else -1
         index, part = self._hit(event.position().toPoint())
-        if event.button() == Qt.MouseButton.LeftButton and index.isValid():
+        modifiers = event.modifiers()
+        many = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+        if event.button() == Qt.MouseButton.LeftButton and modifiers & many:
+            self._choose_at(index, part, to=bool(modifiers & Qt.KeyboardModifier.ShiftModifier))
+        elif event.button() == Qt.MouseButton.LeftButton and index.isValid():
             self._pressed = index
             self._set_current(index.row(), index.column(), part)
         event.accept()
+
+    def _choose_at(self, index: QModelIndex, part: int, *, to: bool) -> None:
+        """Choose up to a day clicked on, or put its session among the chosen ones."""
+        cell, session = self._model.cell(index), self._session(index, part)
+        if to and cell is not None:
+            self._from_day = self._from_day or self._current_day() or cell.day
+            self.choose_days(self._from_day, cell.day)
+        elif session is not None:
+            first = self.selected_session()
+            kept = self._delegate.chosen or ({first} if first is not None else set())
+            self.choose(frozenset(kept) ^ {session.id})
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         pressed, self._pressed = self._pressed, None

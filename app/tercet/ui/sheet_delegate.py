@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, Qt
@@ -21,8 +22,8 @@ from tercet.ui import sheet_layout, sheet_planned, sheet_rows, words
 from tercet.ui.sheet_layout import Bar, Layout
 from tercet.ui.sheet_model import SheetModel
 from tercet.ui.sheet_rows import Cell, Row
+from tercet.ui.sheet_zoom import Zoom
 from tercet.ui.stairs import (
-    SHEET_HEIGHTS,
     heights,
     paint_cut,
     paint_outline,
@@ -31,6 +32,8 @@ from tercet.ui.stairs import (
 )
 from tercet.ui.theme import Theme
 
+#: How much is left of a session that a search did not find.
+UNLIT = 0.25
 _LEFT_MIDDLE = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _RIGHT_MIDDLE = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _COLORS = ("pane", "sunken", "rule", "edge", "control", "text", "text_2", "text_3")
@@ -54,6 +57,9 @@ class SheetDelegate(QStyledItemDelegate):
         self.part = 0
         self.current: tuple[int, int] | None = None
         self.ring = False
+        self.found: frozenset[int] | None = None  # what a search found, if one is on
+        self.chosen: frozenset[int] = frozenset()  # several sessions for one action
+        self.zoom = Zoom()
         self.set_theme(theme)
 
     def set_theme(self, theme: Theme) -> None:
@@ -64,8 +70,15 @@ class SheetDelegate(QStyledItemDelegate):
         }
         self.fonts: dict[str, QFont] = {name: theme.font(name) for name in _FONTS}
         self.metrics = {name: QFontMetricsF(font) for name, font in self.fonts.items()}
-        self.heights = heights(SHEET_HEIGHTS, theme)
+        self.set_zoom(self.zoom)
         self._bars: dict[tuple[int, int], tuple[Bar, ...]] = {}
+
+    def set_zoom(self, zoom: Zoom) -> None:
+        """Take over another row height."""
+        self.zoom = zoom
+        self.heights = heights(zoom.stairs, self.theme)
+        plain = replace(self.theme, texture="off")
+        self._bar_theme = self.theme if zoom.textured else plain
 
     def set_layout(self, layout: Layout) -> None:
         """Take over other widths."""
@@ -139,7 +152,8 @@ class SheetDelegate(QStyledItemDelegate):
         while texts and self._width("block", name) + needed > room:
             needed -= self._width("small", texts.pop(0)) + px(12)
         x = rect.left() + px(13)
-        line = QRectF(x, rect.top() + px(4), room, rect.height() - px(4))
+        lower = px(4 if self.zoom.dated else 0)
+        line = QRectF(x, rect.top() + lower, room, rect.height() - lower)
         painter.setFont(self.fonts["block"])
         painter.setPen(self.colors["text"])
         limit = max(px(40), room - needed)
@@ -153,7 +167,7 @@ class SheetDelegate(QStyledItemDelegate):
             line.setLeft(line.left() + self._width("small", text) + px(12))
         painter.setFont(self.fonts[share_font])
         if short:
-            height = self.metrics[share_font].height() + px(3)
+            height = self.metrics[share_font].height() + px(3 if self.zoom.dated else 1)
             box = QRectF(line.left(), line.center().y() - height / 2, share_width, height)
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(QPen(self.colors["text"], 1.4))
@@ -171,6 +185,12 @@ class SheetDelegate(QStyledItemDelegate):
         painter.fillRect(bracket, self.colors["text" if row.current else "edge"])
         day, hours = sheet_rows.week_words(row)
         line = QRectF(rect).adjusted(px(21), 0, -px(4), 0)
+        if not self.zoom.dated:
+            new = row.first or (self.zoom.textured and row.week and row.week.monday.day <= 7)
+            day, hours = words.month(row.week.monday) if row.week and new else "", ""
+            if not day:
+                return
+            line = self._within_block(line, row)
         ink = "text" if row.this_week else "text_3" if row.future else "text_2"
         painter.setPen(self.colors[ink])
         painter.setFont(self.fonts["small_bold" if row.this_week else "small"])
@@ -183,6 +203,15 @@ class SheetDelegate(QStyledItemDelegate):
             painter.setPen(self.colors["text_3"])
             painter.setFont(self.fonts["small_italic"])
         painter.drawText(line, _RIGHT_MIDDLE, hours)
+
+    def _within_block(self, line: QRectF, row: Row) -> QRectF:
+        """Give a word that is higher than its row room in the rows beside it, of its block."""
+        assert row.week is not None
+        over = max(0.0, self.metrics["small"].height() - line.height())
+        before = (row.week.monday - row.block.start).days // 7 * line.height()
+        after = (row.block.end - row.week.monday).days // 7 * line.height()
+        up = min(max(before, 0.0), over, max(over / 2, over - after))
+        return line.adjusted(0, -up, 0, over - up)
 
     def _day(self, painter: QPainter, rect: QRect, cell: Cell, row: int, column: int) -> None:
         if not cell.inside:
@@ -201,7 +230,7 @@ class SheetDelegate(QStyledItemDelegate):
         painter.fillRect(QRectF(start, base, end - start, 1), self.colors["rule"])
         right = float(rect.left()) + sheet_layout.LEFT
         for bar, session in zip(placed, cell.sessions, strict=True):
-            right = self._bar(painter, rect, base, bar, session)
+            right = self._session(painter, rect, base, bar, session)
         if cell.planned:
             span = (float(rect.left()) + sheet_layout.LEFT, right, float(rect.right()))
             hour, tall = self.layout.px_per_hour, self.heights
@@ -216,11 +245,34 @@ class SheetDelegate(QStyledItemDelegate):
                 QRectF(rect.left() + 2, rect.top(), 3, rect.height()), self.colors["focus"]
             )
         if here and self.ring:
-            self._ring(painter, self.part_rect(rect, placed), gap=len(placed) < 2)
+            self._ring(
+                painter, self.part_rect(rect, placed), gap=len(placed) < 2 and self.zoom.dated
+            )
+
+    def _session(
+        self, painter: QPainter, rect: QRect, base: float, bar: Bar, session: SessionView
+    ) -> float:
+        """Draw a session's bar, chosen with others or found by a search where it is."""
+        left = rect.left() + bar.left
+        if session.id in self.chosen:
+            ground = QRectF(left - 3, rect.top() + 1, bar.width + 6, rect.height() - 2)
+            painter.fillRect(ground, self.colors["selected"])
+            painter.fillRect(
+                QRectF(ground.left(), ground.top(), ground.width(), 2), self.colors["focus"]
+            )
+        if self.found is None:
+            return self._bar(painter, rect, base, bar, session)
+        lit = session.id in self.found
+        painter.setOpacity(1.0 if lit else UNLIT)
+        right = self._bar(painter, rect, base, bar, session)
+        painter.setOpacity(1.0)
+        if lit:
+            painter.fillRect(QRectF(left, base + 1, bar.width, 2), self.colors["text"])
+        return right
 
     def baseline(self, rect: QRect) -> float:
         """Where the stairs of a row stand."""
-        return rect.bottom() + 1.0 - self.theme.px(5)
+        return rect.bottom() + 1.0 - round(self.zoom.ground * self.theme.scale)
 
     def part_rect(self, rect: QRect, placed: tuple[Bar, ...]) -> QRectF:
         """Ground of the selected day, or of the selected one of its sessions."""
@@ -266,7 +318,7 @@ class SheetDelegate(QStyledItemDelegate):
                 hour,
                 session.seconds,
                 self.heights,
-                self.theme,
+                self._bar_theme,
                 estimated=session.estimated,
             )
         if bar.cut:
@@ -285,6 +337,8 @@ class SheetDelegate(QStyledItemDelegate):
     ) -> float:
         """Draw a cut end's two strokes, and the hours: over easy if only that shows, or beside."""
         paint_cut(painter, end, base, self.heights[1], self.theme)
+        if not self.zoom.worded:
+            return end + 8
         painter.setPen(self.colors["text"])
         texts = (cut_words(session), words.hours(sheet_rows.session_length(session)))
         height = self.theme.px(17)
@@ -303,15 +357,15 @@ class SheetDelegate(QStyledItemDelegate):
 
     def _pennant(self, painter: QPainter, rect: QRect, x: float, base: float, name: str) -> None:
         px = self.theme.px
-        top = max(float(rect.top() + 2), base - px(20))
+        top = max(float(rect.top() + 2), base - px(20)) if self.zoom.dated else base - px(9)
         paint_pennant(painter, x, top, base, self.theme)
+        if not self.zoom.worded:
+            return
         box = QRectF(x + px(14), top - px(3), rect.right() - x - px(14), px(17))
         painter.setFont(self.fonts["small_bold"])
         painter.setPen(self.colors["text"])
-        words_shown = self.metrics["small_bold"].elidedText(
-            name, Qt.TextElideMode.ElideRight, box.width()
-        )
-        painter.drawText(box, _LEFT_MIDDLE, words_shown)
+        metrics, right = self.metrics["small_bold"], Qt.TextElideMode.ElideRight
+        painter.drawText(box, _LEFT_MIDDLE, metrics.elidedText(name, right, box.width()))
 
     def _ring(self, painter: QPainter, ground: QRectF, *, gap: bool) -> None:
         """Draw the keyboard's ring with its gap of pane colour."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import date, timedelta
 
 from PySide6.QtCore import QModelIndex, QPoint, QRect, QSize, QTimer, Signal
@@ -13,15 +14,15 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QTableView, QWidget
 
 from tercet.library.views import SeasonView, SessionView
-from tercet.ui import sheet_layout, theme, words
+from tercet.ui import sheet_layout, sheet_zoom, theme, words
 from tercet.ui.glance import Glance
 from tercet.ui.sheet_card import CardKeeper, Found, Place
 from tercet.ui.sheet_delegate import SheetDelegate
 from tercet.ui.sheet_header import SheetHeader
 from tercet.ui.sheet_model import SheetModel
+from tercet.ui.sheet_zoom import Zoom
 
-GUTTER, ROW, TALL_ROW, HEADING = 112, 28, 32, 36
-TALL_WINDOW = 1000
+GUTTER = 112
 
 
 class SheetView(QTableView):
@@ -29,6 +30,7 @@ class SheetView(QTableView):
 
     session_selected = Signal(int)  # the current session is another one
     first_painted = Signal()
+    several_chosen = Signal(int)  # how many sessions are chosen for one action
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -38,7 +40,10 @@ class SheetView(QTableView):
         self._header = SheetHeader(look, self)
         self._told: int | None = None
         self._painted = False
+        self._zoomed: Zoom | None = None
         self._given: Glance | None = None  # a layout made for the whole season
+        self._extending = False  # the choice goes on to where one moves
+        self._from_day: date | None = None  # where a choice of several days began
         self._unshown = False  # a season was set before the sheet had its size
         self.card = CardKeeper(self, self._find)
         self.setHorizontalHeader(self._header)
@@ -57,7 +62,7 @@ class SheetView(QTableView):
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.verticalHeader().hide()
-        self.verticalHeader().setMinimumSectionSize(8)
+        self.verticalHeader().setMinimumSectionSize(4)
         self.verticalScrollBar().valueChanged.connect(self.card.hide)
         theme.changed.connect(self._theme_changed)
 
@@ -108,6 +113,44 @@ class SheetView(QTableView):
             self._anchor(),
             self.selected_session(),
         )
+
+    def zoom(self, step: int) -> None:
+        """Make the rows taller (-1) or flatter (1); 0 as a window opens with."""
+        anchor = self._anchor()
+        now = self._zoomed or sheet_zoom.usual(self.window().height())
+        self._zoomed = sheet_zoom.stepped(now, step) if step else None
+        self.card.hide()
+        self._fit_rows()
+        self._fit_columns()
+        self._restore(anchor)
+
+    def light_up(self, found: Collection[int] | None) -> None:
+        """Let only these sessions stand out, or all with ``None``."""
+        self._delegate.found = None if found is None else frozenset(found)
+        self.viewport().update()
+
+    def chosen_sessions(self) -> list[int]:
+        """All sessions chosen, oldest first; the current one if no more were."""
+        sheet = self._model.sheet
+        if sheet is None:
+            return []
+        chosen = [number for number in sheet.sessions if number in self._delegate.chosen]
+        selected = self.selected_session()
+        return chosen or ([selected] if selected is not None else [])
+
+    def choose(self, sessions: Collection[int]) -> None:
+        """Choose several sessions for one action."""
+        if self._delegate.chosen != frozenset(sessions):
+            self._delegate.chosen = frozenset(sessions)
+            self.viewport().update()
+            self.several_chosen.emit(len(self._delegate.chosen))
+
+    def choose_days(self, first: date, last: date) -> None:
+        """Choose every session from one day to another."""
+        sheet = self._model.sheet
+        low, high = sorted((first, last))
+        cells = [cell for row in sheet.rows for cell in row.cells] if sheet else []
+        self.choose([s.id for cell in cells if low <= cell.day <= high for s in cell.sessions])
 
     def mark_week(self, monday: date | None) -> None:
         """Mark a week that is pointed at elsewhere."""
@@ -193,8 +236,9 @@ class SheetView(QTableView):
 
     def _fit_rows(self) -> None:
         px = theme.current().px
-        tall = self.window().height() >= TALL_WINDOW
-        height, heading = px(TALL_ROW if tall else ROW), px(HEADING)
+        zoom = self._zoomed or sheet_zoom.usual(self.window().height())
+        self._delegate.set_zoom(zoom)
+        height, heading = px(zoom.row), px(zoom.heading)
         header = self.verticalHeader()
         rows = self._model.rows()
         if header.defaultSectionSize() != height:
@@ -271,6 +315,9 @@ class SheetView(QTableView):
     def _set_current(self, row: int, column: int, part: int = 0) -> None:
         self._delegate.part = part
         self._delegate.current = (row, column)
+        if not self._extending:
+            self._from_day = None
+            self.choose(())
         index = self._model.index(row, column)
         self.setCurrentIndex(index)
         self.scrollTo(index)

@@ -74,6 +74,16 @@ class Actions(QObject):
         said = f"Deleted: {session.name}, {words.short_day(session.day)}"
         self.do(operations.delete_runs, [session.id], said=said)
 
+    def delete_several(self, sessions: Sequence[SessionView]) -> None:
+        """Delete several sessions in one step."""
+        said = f"Deleted: {len(sessions)} sessions"
+        self.do(operations.delete_runs, [session.id for session in sessions], said=said)
+
+    def set_kind_of(self, run_ids: Sequence[int], kind: str) -> None:
+        """Say of what kind several sessions are, in one step."""
+        sport, detail = ("other", "") if kind == "other sport" else ("running", kind)
+        self.do(operations.set_kind, list(run_ids), sport, "" if detail == "running" else detail)
+
     def set_note(self, run_id: int, text: str) -> None:
         """Keep a note."""
         self.do(operations.set_note, run_id, text, quiet=True)
@@ -84,8 +94,7 @@ class Actions(QObject):
 
     def set_kind(self, run_id: int, kind: str) -> None:
         """Say of what kind a session is."""
-        sport, detail = ("other", "") if kind == "other sport" else ("running", kind)
-        self.do(operations.set_kind, [run_id], sport, "" if detail == "running" else detail)
+        self.set_kind_of([run_id], kind)
 
     def settle(self, kept: Sequence[Conflict], taken: Sequence[Conflict]) -> None:
         """Settle where another copy of the record says something else."""

@@ -151,6 +151,7 @@ class MainWindow(QMainWindow):
         from tercet.ui.pages import Pages
         from tercet.ui.session_flow import SessionFlow
         from tercet.ui.session_page import SessionPage
+        from tercet.ui.sheet_menu import SheetMenu
 
         page = self.season_page
         page.load()
@@ -170,6 +171,7 @@ class MainWindow(QMainWindow):
         session.kind_changed.connect(self.acts.set_kind)
         page.sheet.plan_asked.connect(lambda day: self.show_view(f"plan:{day}"))
         self.undo_bar.lie_over(page.key)
+        page.offer(SheetMenu(self))
         context = Context(self._library, self._answers, self.acts, self._settings)
         self.further = Pages(self.pages, context)
         self.further.session_asked.connect(self.sessions.open)
@@ -329,9 +331,12 @@ class MainWindow(QMainWindow):
             return
         on_page = self.pages.currentWidget() is self.session_page
         sheet = self.season_page.sheet
-        session = self.sessions.find(self.sessions.current if on_page else sheet.selected_session())
-        if session is not None:
-            self.acts.delete(session)
+        chosen = [self.sessions.current] if on_page else sheet.chosen_sessions()
+        sessions = [found for found in map(self.sessions.find, chosen) if found is not None]
+        if len(sessions) > 1:
+            self.acts.delete_several(sessions)
+        elif sessions:
+            self.acts.delete(sessions[0])
 
     def _leave_strip(self) -> None:
         self.acts.leave_estimate()
