@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import shutil
 import sqlite3
@@ -15,8 +16,22 @@ import fitdecode
 
 from tercet import formats, resources
 from tercet.domain import Recording
-from tercet.library import reading, season, season_file
+from tercet.library import (
+    figures,
+    insight,
+    middle,
+    next_week,
+    operations,
+    reading,
+    season,
+    season_file,
+    shape,
+    standing,
+    years,
+)
+from tercet.library.figures import spans
 from tercet.library.library import Library
+from tercet.store import queries
 from tests.bench.review import review
 from tests.bench.timing import Figure, once, pair, process
 
@@ -130,15 +145,48 @@ def many_runs(folder: Path) -> Iterator[Figure]:
     db.commit()
     library = Library(folder / "store")
 
+    def bare() -> None:
+        db.execute("SELECT * FROM run LEFT JOIN judgement ON run_id = id").fetchall()
+
     def numbers() -> None:
         season.build_up(library.call(season.season))
 
-    yield pair(
-        f"season and build-up of {made} runs",
-        numbers,
-        "the bare rows",
-        lambda: db.execute("SELECT * FROM run LEFT JOIN judgement ON run_id = id").fetchall(),
-    )
+    def every_figure() -> None:
+        """Season, build-up, causes, classes, curves, what stands out, next week, years."""
+        view = library.call(season.season)
+        season.build_up(view)
+        found = spans(view)
+        kept = library.call(figures.read, found[0].start, found[0].end)
+        for span in found:
+            middle.totals(span, kept)
+            shape.shapes(span)
+            shape.drawn(span, kept, 1.25)
+        last = found[-1]
+        standing.stands_out(last, middle.middle(last, kept), found[0].runs, 2, {})
+        next_week.next_week(view, found[0].runs, 2)
+        pasts = years.pasts(view)
+        years.differs(pasts[0], pasts[-1])
+        years.years(view)
+
+    number = library.call(queries.run_ids)[-1]
+    said = iter(range(1, 1000))
+
+    def edit() -> None:
+        """One run edited, and what the pages in view then read."""
+        library.call(operations.set_effort, number, next(said) % 10)
+        view = library.call(season.season)
+        season.build_up(view)
+        library.call(insight.middle_page, view, "")
+
+    gc.disable()  # as the window does: cycles are collected in its own thread, between events
+    yield pair(f"season and build-up of {made} runs", numbers, "the bare rows", bare)
+    figure = pair(f"every figure of {made} runs", every_figure, "the bare rows", bare)
+    yield figure
+    print(f"  = {1000 * figure.value_s:.0f} ms from the store to numbers (wanted <= 50)")
+    figure = pair("one run edited, season and middle anew", edit, "the bare rows", bare)
+    yield figure
+    print(f"  = {1000 * figure.value_s:.0f} ms until there are numbers to draw (wanted <= 100)")
+    gc.enable()
     library.close()
     db.close()
 

@@ -23,6 +23,7 @@ _OF_SHADE = (slice(0, 32), slice(32, 44), slice(44, 60))
 SMOOTH = 0.03
 #: LT2 speed over LT1 speed where the runner's is unknown: 84 / 67 (Condello et al. 2014).
 USUAL_RATIO = 84 / 67
+_DIAGONAL = np.arange(3)
 
 
 @dataclass(frozen=True, eq=False)
@@ -163,6 +164,8 @@ def _to_shares(density: Floats, part: Floats, ratio: float) -> Floats:
     step = float(at[1] - at[0])
     soft, inside = _parts(ratio)
     areas = inside @ (soft * density).T * step
-    weights = np.maximum(np.linalg.lstsq(areas, part, rcond=None)[0], 0.0)
+    # A shade without any density cannot be weighed: a little of each keeps the three apart.
+    areas[_DIAGONAL, _DIAGONAL] += 1e-9
+    weights = np.maximum(np.linalg.solve(areas, part), 0.0)
     weighed = weights @ soft * density
     return np.asarray(weighed / (weighed.sum() * step), dtype=np.float64)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Literal
 
 import numpy as np
@@ -33,10 +34,19 @@ def shares(amounts: ArrayLike) -> Floats:
     ValueError
         If an amount is negative or not finite, or all are zero.
     """
-    z = np.asarray(amounts, dtype=np.float64)
-    if z.shape != (3,) or not np.isfinite(z).all() or (z < 0).any() or z.sum() <= 0:
+    return np.array(_three(amounts))
+
+
+def _three(amounts: ArrayLike) -> tuple[float, float, float]:
+    """The shares as plain numbers: a season has hundreds of threes, too small for arrays."""
+    values = np.asarray(amounts, dtype=np.float64).tolist()
+    if not isinstance(values, list) or len(values) != 3 or isinstance(values[0], list):
         raise ValueError("give three amounts, none negative, not all zero")
-    return np.asarray(z / z.sum(), dtype=np.float64)
+    total = math.fsum(values) if all(map(math.isfinite, values)) else math.nan
+    if not total > 0 or min(values) < 0:
+        raise ValueError("give three amounts, none negative, not all zero")
+    a, b, c = values
+    return a / total, b / total, c / total
 
 
 def structure(amounts: ArrayLike) -> Structure:
@@ -59,7 +69,7 @@ def structure(amounts: ArrayLike) -> Structure:
     .. [1] G. Treff et al., Front. Physiol. 10:707, 2019; the last two readings differ between
        authors.
     """
-    z1, z2, z3 = shares(amounts)
+    z1, z2, z3 = _three(amounts)
     if z1 > z3 > z2:
         return "polarised"
     if z1 > z2 > z3:
@@ -90,7 +100,7 @@ def polarization_index(amounts: ArrayLike) -> float | None:
     ----------
     .. [1] G. Treff et al., Front. Physiol. 10:707, 2019.
     """
-    z1, z2, z3 = shares(amounts).tolist()
+    z1, z2, z3 = _three(amounts)
     if z3 > z1:
         return None
     if z3 == 0:
@@ -99,7 +109,7 @@ def polarization_index(amounts: ArrayLike) -> float | None:
         z2, z3 = 0.01, z3 - 0.01
         if z3 <= 0:
             return 0.0
-    return float(np.log10(z1 / z2 * z3 * 100))
+    return math.log10(z1 / z2 * z3 * 100)
 
 
 def is_polarised(amounts: ArrayLike) -> bool:

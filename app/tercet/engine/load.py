@@ -118,12 +118,12 @@ def longer_than_before(days: Sequence[int], metres: ArrayLike) -> Floats:
     day = np.asarray(days, dtype=np.int64)
     distance = np.asarray(metres, dtype=np.float64)
     out = np.full(len(day), np.nan)
-    low = np.searchsorted(day, day - SPIKE_DAYS, "left")
-    for k in range(len(day)):
-        if low[k] < k:
-            longest = distance[low[k] : k].max()
-            if longest > 0:
-                out[k] = distance[k] / longest - 1.0
+    low = np.searchsorted(day, day - SPIKE_DAYS, "left").tolist()
+    ran = distance.tolist()
+    for k, first in enumerate(low):
+        longest = max(ran[first:k], default=0.0)
+        if longest > 0:
+            out[k] = ran[k] / longest - 1.0
     return out
 
 

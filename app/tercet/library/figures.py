@@ -141,18 +141,28 @@ def span_at(found: Sequence[Span], day: date) -> Span | None:
 
 def read(store: Store, first: date, last: date) -> Figures:
     """Read what is kept of the runs of some days."""
-    rows = season_queries.figures(store, first, last)
-    texts = [row["causes"] or "null" for row in rows]
-    told: list[Any] = json.loads(f"[{','.join(texts)}]")
+    numbers: list[int] = []
+    texts: list[str] = []
+    spreads: list[bytes] = []
+    meant: dict[int, bool] = {}
+    places: dict[int, str] = {}
     empty = bytes(4 * BINS)
-    packed = b"".join([row["spread"] or empty for row in rows])
+    for number, said, place, text, spread in season_queries.figures(store, first, last):
+        numbers.append(number)
+        texts.append(text or "null")
+        spreads.append(spread or empty)
+        if said is not None:
+            meant[number] = bool(said)
+        if place:
+            places[number] = place
+    told: list[Any] = json.loads(f"[{','.join(texts)}]")
     return Figures(
-        {row["id"]: entry for row, entry in zip(rows, told, strict=True) if entry},
-        {row["id"]: bool(row["meant"]) for row in rows if row["meant"] is not None},
-        frozenset(row["id"] for row, entry in zip(rows, told, strict=True) if entry is None),
-        {row["id"]: row["place"] for row in rows if row["place"]},
-        {row["id"]: k for k, row in enumerate(rows)},
-        np.frombuffer(packed, dtype="<u4").reshape(len(rows), BINS),
+        {number: entry for number, entry in zip(numbers, told, strict=True) if entry},
+        meant,
+        frozenset(n for n, entry in zip(numbers, told, strict=True) if entry is None),
+        places,
+        {number: k for k, number in enumerate(numbers)},
+        np.frombuffer(b"".join(spreads), dtype="<u4").reshape(len(numbers), BINS),
     )
 
 

@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING
 
 from tercet.domain import Block
 from tercet.engine.shades import Shade, Thresholds, easy_share
-from tercet.library import localtime, plans
+from tercet.library import plans
 from tercet.library.dated import in_force
+from tercet.library.session_rows import session_views
 from tercet.library.views import (
     ZERO,
     BlockView,
@@ -24,7 +25,7 @@ from tercet.library.views import (
     SessionView,
     WeekView,
 )
-from tercet.store import queries, season_queries
+from tercet.store import queries
 from tercet.store.database import Store
 
 if TYPE_CHECKING:
@@ -35,8 +36,6 @@ if TYPE_CHECKING:
 
 DAY = timedelta(days=1)
 UNPLANNED_TARGET = 0.8
-#: Sums by shade of a session that was not judged.
-_NOTHING = (0.0,) * 10
 
 
 @dataclass(frozen=True)
@@ -65,52 +64,6 @@ def _sum(parts: Sequence[Five]) -> Five:
         return ZERO
     easy, moderate, hard, still, unjudged = map(math.fsum, zip(*parts, strict=True))
     return easy, moderate, hard, still, unjudged
-
-
-def session_views(store: Store) -> list[SessionView]:
-    """All sessions, oldest first; on a race day the longest run bears the race's name."""
-    rows = season_queries.sessions(store)
-    races = {race.day.isoformat(): race.name for race in queries.races(store)}
-    longest: dict[str, tuple[float, int]] = {}
-    if races:
-        for number, day, _, _, _, sport, _, _, moving_s, *_ in rows:
-            if day in races and sport == "running":
-                longest[day] = max(longest.get(day, (0.0, 0)), (moving_s, number))
-    raced = {run: races[day] for day, (_, run) in longest.items()}
-    views = []
-    for (number, day, start, offset, name, sport, kind, elapsed_s, moving_s, distance_m, hr_mean,
-         climb_m, effort, note, words, estimated, *sums) in rows:  # fmt: skip
-        a, b, c, d, e, f, g, h, i, j = sums if sums[0] is not None else _NOTHING
-        views.append(
-            SessionView(
-                number,
-                date.fromisoformat(day),
-                localtime.local_time(start, offset),
-                name or raced.get(number) or words or _default_name(sport, kind),
-                sport,
-                kind,
-                (a, b, c, d, e),
-                (f, g, h, i, j),
-                elapsed_s,
-                moving_s,
-                distance_m,
-                hr_mean,
-                climb_m,
-                effort,
-                note,
-                words or "",
-                bool(estimated),
-            )
-        )
-    return views
-
-
-def _default_name(sport: str, kind: str) -> str:
-    if sport == "running":
-        return {"treadmill": "Treadmill run", "trail": "Trail run", "track": "Track run"}.get(
-            kind, "Race" if kind == "race" else "Run"
-        )
-    return sport.replace("_", " ").capitalize() if sport != "unknown" else "Other session"
 
 
 def season(store: Store, today: date | None = None) -> SeasonView:

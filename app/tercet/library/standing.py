@@ -179,13 +179,16 @@ def _percent(share: float) -> int:
 
 
 def _longer(span: Span, record: tuple[SessionView, ...]) -> Iterator[Remark]:
+    began = record[0].day if record else span.start
+    first = span.start - timedelta(days=load.SPIKE_DAYS)
+    record = tuple(run for run in record if first <= run.day <= span.end)
     days = [run.day.toordinal() for run in record]
     share = load.longer_than_before(days, [run.distance_m for run in record])
     best: tuple[float, SessionView] | None = None
     ids = []
     inside = {run.id for run in span.runs}
     for more, run in zip(share.tolist(), record, strict=True):
-        old = run.day.toordinal() - days[0] >= RECORD_DAYS
+        old = (run.day - began).days >= RECORD_DAYS
         if run.id in inside and old and load.spike_size(more):
             ids.append(run.id)
             best = max(best or (more, run), (more, run), key=lambda pair: pair[0])

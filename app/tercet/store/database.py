@@ -66,6 +66,7 @@ class Store:
                 self._lock.close()
             raise
         self._undo: list[Step] = []
+        self._touched: list[tuple[str, Any]] = []
         self._redo: list[Step] = []
         self._step: Step | None = None
 
@@ -111,6 +112,8 @@ class Store:
             self._db.execute("PRAGMA journal_mode = DELETE")
             self._db.execute("PRAGMA synchronous = FULL")
             self._db.execute("PRAGMA busy_timeout = 2000")
+            # Ten years of rows stay in memory, so that the season is read again without the file.
+            self._db.execute("PRAGMA cache_size = -16000")
             self._check_quickly()
             self._migrate(path)
             self.originals = Originals(folder / "originals")
@@ -190,6 +193,20 @@ class Store:
         except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
             raise StoreError(f"The store could not be read: {error}.") from error
 
+    def touched_since(
+        self, mark: tuple[int, int] | None
+    ) -> tuple[tuple[int, int], list[tuple[str, Any]] | None]:
+        """A mark of how the store stands now, and what was touched since another mark.
+
+        Tables with the first part of a key each; None if that is not known: no mark, or another
+        process has written.
+        """
+        others = int(self._db.execute("PRAGMA data_version").fetchone()[0])
+        now = (len(self._touched), others)
+        if mark is None or mark[1] != others:
+            return now, None
+        return now, self._touched[mark[0] :]
+
     # Writing -----------------------------------------------------------------------------
 
     @contextmanager
@@ -209,6 +226,7 @@ class Store:
             self._step = None
         if not done.rows:
             return
+        self._touched += [(table, key[0]) for table, key, *_ in done.rows]
         self._redo.clear()
         if self._undo and token is not None and self._undo[-1].token == token:
             self._undo[-1].rows += done.rows
@@ -333,6 +351,7 @@ class Store:
                     self._delete(table, key)
                 else:
                     self._write(table, row)
+        self._touched += [(table, key[0]) for table, key, _ in rows]
 
     def _fetch(self, table: str, key: tuple[Any, ...]) -> Row | None:
         where = " AND ".join(f"{name} = ?" for name in KEYS[table])

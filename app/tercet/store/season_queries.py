@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 
 from tercet.store.database import Store
@@ -13,14 +13,19 @@ from tercet.store.queries import METRES, SECONDS
 _NAME = "put away"
 
 
-def sessions(store: Store) -> list[sqlite3.Row]:
-    """All sessions, oldest first: what the season's rows need and no more, ten sums at the end."""
+def sessions(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row]:
+    """Sessions, oldest first: what the season's rows need and no more, ten sums at the end.
+
+    All of them, or those with the given ids.
+    """
     sums = ", ".join(f"j.{name}" for name in (*SECONDS, *METRES))
+    chosen = "" if ids is None else f"WHERE r.id IN ({', '.join('?' for _ in ids)}) "
     return store.rows(
         "SELECT r.id, r.day, r.start_utc, r.utc_offset_s, r.name, r.sport, r.kind, r.elapsed_s, "
         "r.moving_s, r.distance_m, r.hr_mean, r.climb_m, r.effort, r.note, j.words, t.estimated, "
         f"{sums} FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
-        "LEFT JOIN threshold t ON t.id = j.threshold_id ORDER BY r.start_utc, r.id"
+        f"LEFT JOIN threshold t ON t.id = j.threshold_id {chosen}ORDER BY r.start_utc, r.id",
+        tuple(ids or ()),
     )
 
 
