@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from tercet import engine as tercet_engine
 from tercet.engine import Repetition, Thresholds
+from tercet.engine.known import Known
 from tests.simulator import Simulated
 from tests.simulator.terrain import cost_ratio
 
@@ -43,10 +44,19 @@ def thresholds_of(run: Simulated) -> Thresholds:
     return Thresholds(r.lt1_hr, r.lt2_hr, r.lt1_speed, r.lt2_speed, r.hr_rest, r.hr_max)
 
 
+def known_of(run: Simulated) -> Known:
+    """Laps that the runner pressed, as the recording keeps them."""
+    return Known(tuple(float(a + n) for a, n, _, how in run.laps if how == "manual"))
+
+
 def engine(run: Simulated) -> Judged:
     """The program's own judgement."""
     judged = tercet_engine.judge(
-        streams_of(run), run.samples["time"], thresholds_of(run), stops=run.stops
+        streams_of(run),
+        run.samples["time"],
+        thresholds_of(run),
+        stops=run.stops,
+        beside=known_of(run),
     )
     return Judged(judged.shades, judged.repetitions, getattr(judged, "intervals", ()))
 

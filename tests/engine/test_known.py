@@ -87,7 +87,14 @@ def test_pressed_laps_place_the_edges_of_repetitions_and_other_laps_do_not() -> 
     assert at_laps(bouts, (0.0, 110.0, 400.0, float("nan"))) == bouts
 
 
-def test_laps_make_repetitions_longer_or_shorter_but_never_more_wrong() -> None:
+def test_bouts_with_no_lap_between_them_are_one_where_the_others_were_pressed() -> None:
+    bouts = [(100, 700), (800, 900), (925, 1400), (1500, 2100), (2200, 2800)]
+    laps = [100.0, 700.0, 800.0, 1400.0, 1500.0, 2100.0, 2200.0, 2800.0]
+    assert at_laps(bouts, laps) == [(100, 700), (800, 1400), (1500, 2100), (2200, 2800)]
+    assert at_laps(bouts, laps[:3]) == [(100, 700), *bouts[1:]]
+
+
+def test_laps_bring_repetitions_nearer_to_their_true_length() -> None:
     errors = {True: [], False: []}
     for seed in range(50, 56):
         run = simulate(Runner(), prescribe("reps_400", stream(seed, 0)), seed, laps="pressed")

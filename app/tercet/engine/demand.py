@@ -22,7 +22,7 @@ UNSEEN_SPREAD = 0.03
 #: Shares by which a belt's changes of speed may be larger than shown, and their chances.
 #: [trial]
 STRETCHES = ((1.0, 0.3), (1.18, 0.4), (1.36, 0.3))
-INDOOR_TRUST = 0.3
+INDOOR_TRUST = 0.1
 #: Spread of what comes and goes on a belt whose speed is known. [guess]
 BELT_SPREAD = 0.008
 #: Work lies above this share of the way from LT1 to LT2. [trial]
@@ -105,6 +105,7 @@ def weigh(
     leaned = np.zeros(n)
     if not moved.indoor:
         leaned, spread = steadiness.unseen_by_pace(np.log(np.maximum(even, 0.3)), seen, spread)
+        even *= np.exp(steadiness.YIELDED * leaned)
     below = _listen(moved, followed * np.exp(leaned), heart, t, spread)
     at = (np.arange(len(below.along)) + 0.5) * below.step_s
     added = np.interp(np.arange(n) + 0.5, at, below.along) + leaned

@@ -28,7 +28,7 @@ TAUS = np.array([30.0, 45.0, 65.0, 95.0])
 _TAU_BELIEF = np.array([0.2, 0.3, 0.3, 0.2])
 USUAL_TAU = float(TAUS[1:3].mean())
 #: Heart rate is followed in short steps and weighed in longer ones. [s]
-STEP_S, POOL = 5, 4
+STEP_S, POOL = 5, 6
 #: The time constant is sought in steps longer by this factor.
 COARSER = 2
 #: Less heart rate than this says nothing. [s]

@@ -8,11 +8,14 @@ from itertools import pairwise
 from typing import Literal
 
 import numpy as np
+from numpy.typing import NDArray
 
 from tercet.engine.cleaning import run_lengths
 from tercet.engine.judgement import Repetition
 from tercet.engine.motion import Motion
 from tercet.engine.scale import Floats, Shade
+
+Marks = NDArray[np.int64]
 
 #: Bouts closer together than this are one. [s]
 JOIN_S = 6
@@ -29,6 +32,8 @@ LONG_CONTRAST, LONG_S = 0.08, 100
 ALIKE = 0.65
 #: A lap pressed so near an edge is meant for it. [s] [guess]
 LAP_S = 5
+#: With this share of edges within so many seconds of a lap, laps part the bouts. [guess]
+MOSTLY_PRESSED, LAP_NEAR_S = 0.6, 12
 #: Fewer bouts than this are no repetitions.
 LEAST_COUNT = 3
 
@@ -144,10 +149,12 @@ def at_laps(bouts: list[tuple[int, int]], laps: Sequence[float]) -> list[tuple[i
     list of (int, int)
         A bout is moved only if a lap was pressed within :data:`LAP_S` of its begin and another
         of its end: then the runner's thumb says where it was, else laps are of something else.
+        Where most edges were pressed, two bouts with no lap near the gap between them are one.
     """
     marks = np.unique(np.round([lap for lap in laps if np.isfinite(lap)]).astype(np.int64))
     if not len(marks):
         return bouts
+    bouts = _joined_by_laps(bouts, marks)
     out: list[tuple[int, int]] = []
     for k, bout in enumerate(bouts):
         begin, end = (int(marks[np.abs(marks - edge).argmin()]) for edge in bout)
@@ -155,6 +162,22 @@ def at_laps(bouts: list[tuple[int, int]], laps: Sequence[float]) -> list[tuple[i
         free = (not out or begin >= out[-1][1]) and (k + 1 == len(bouts) or end <= bouts[k + 1][0])
         out.append((begin, end) if near and free and end - begin >= SHORTEST_S else bout)
     return out
+
+
+def _joined_by_laps(bouts: list[tuple[int, int]], marks: Marks) -> list[tuple[int, int]]:
+    def pressed(edge: int) -> bool:
+        return bool(np.abs(marks - edge).min() <= LAP_NEAR_S)
+
+    edges = [pressed(edge) for bout in bouts for edge in bout]
+    if np.count_nonzero(edges) < MOSTLY_PRESSED * len(edges):
+        return bouts
+    out = bouts[:1]
+    for begin, end in bouts[1:]:
+        if pressed(out[-1][1]) or pressed(begin):
+            out.append((begin, end))
+        else:
+            out[-1] = (out[-1][0], end)
+    return out if len(out) >= LEAST_COUNT else bouts
 
 
 @dataclass(frozen=True)

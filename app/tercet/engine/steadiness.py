@@ -80,8 +80,11 @@ def wavering(even: Floats, seen: NDArray[np.bool_]) -> Floats:
     weight = there.reshape(count, step).sum(axis=1)
     pace = filled.reshape(count, step).sum(axis=1) / np.maximum(weight, 1.0)
     time = step * np.arange(count)
-    near = np.exp(-np.abs(time[:, None] - time[None, :]) / HELD_S) * weight[None, :]
-    near *= np.exp(-0.5 * ((pace[:, None] - pace[None, :]) / ALIKE) ** 2)
+    past, alike = (time / HELD_S).astype(np.float32), (pace / ALIKE).astype(np.float32)
+    near = alike[:, None] - alike[None, :]
+    near *= np.float32(-0.5) * near
+    near -= np.abs(past[:, None] - past[None, :])
+    near = np.exp(near, out=near).astype(np.float64) * weight[None, :]
     held = (near @ pace) / np.maximum(near.sum(axis=1), 1e-9)
     off = np.where(weight > 0, pace - held, 0.0)
     smooth = np.interp(np.arange(n) + 0.5, time + step / 2, off)
