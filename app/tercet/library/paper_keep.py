@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import UTC, date, datetime
 
 from tercet.domain import Changes
@@ -79,10 +80,10 @@ def _put(store: Store, rows: tuple[Row, Row], more: Row) -> int:
 
 def _file_row(name: str, size: int, entries: list[Entry]) -> Row:
     days = [entry.start.date() for entry in entries if entry.start is not None]
-    span = "" if not days else f", {min(days)}" if len(days) == 1 else f", {min(days)} on"
+    span = f" from {min(days)}" if days else ""
     return {
         "sha256": name,
-        "name": f"Typed{span}.txt",
+        "name": f"Paper log{span}.txt",
         "folder": "",
         "size": size,
         "format": FORMAT,
@@ -108,7 +109,7 @@ def change_words(store: Store, run_id: int, draft: Draft, today: date) -> Change
     Nothing happens unless the text is one run that is read.
     """
     earlier = queries.run(store, run_id)
-    view = paper_log.read(store, draft, today)
+    view = paper_log.read(store, replace(draft, changing=run_id), today)
     rows = [row for row in view.rows if row.state in (*paper_log.KEEPABLE, paper_log.HERE)]
     if earlier is None or earlier["format"] != FORMAT or len(rows) != 1:
         return None

@@ -76,6 +76,7 @@ class Draft:
     text: str = ""
     shorthand: Shorthand | None = None  # None for the stored one
     left_out: Collection[str] = ()  # words of pieces that are not to be asked about again
+    changing: int | None = None  # the kept run whose words these are
 
 
 def stored_shorthand(store: Store) -> Shorthand:
@@ -96,7 +97,7 @@ def read(store: Store, draft: Draft, today: date) -> PaperView:
     shorthand = draft.shorthand or stored_shorthand(store)
     entries = read_lines(draft.text, shorthand, guess=True, today=today)
     known = Known.of(store)
-    used: set[int] = set()
+    used = set() if draft.changing is None else {draft.changing}
     rows = tuple(
         row
         for entry in entries
@@ -205,10 +206,18 @@ def stored_run(
         "sport": "running",
     }
     found = written.same_run(store, told, sha256)
-    if found is None and sha256:
-        again = written.same_run(store, told, "")
-        found = again if again is not None and again["notation"] else None
-    return None if found is None or found["id"] in used else found
+    if found is not None and found["id"] not in used and not found["notation"]:
+        return found
+    words = _folded(entry.notation)
+    for kept in queries.runs_of_day(store, start.date().isoformat()):
+        same = kept["start_utc"] == told["start_utc"] and _folded(kept["notation"]) == words
+        if same and kept["id"] not in used:
+            return dict(kept)
+    return None
+
+
+def _folded(notation: str) -> str:
+    return " ".join(notation.casefold().split())
 
 
 def _in_words(run: Row) -> str:

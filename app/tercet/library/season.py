@@ -273,7 +273,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         evidence=tuple(judged.evidence.tolist()),
         scale=tuple(judged.scale.tolist()),
         mends=dict(judged.mends),
-        remarks=judged.remarks,
+        remarks=(*judged.remarks, *([f"Read as: {row['notation']}."] if row["typed"] else [])),
         thresholds=values,
         threshold_words=""
         if entry is None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -133,7 +134,7 @@ class PaperPage(Page):
             self._again = True
             return
         self._asking = True
-        draft = self._pending.draft(self._stored)
+        draft = replace(self._pending.draft(self._stored), changing=self._changing)
         future = self.context.library.submit(paper_log.read, draft, date.today())
         self.context.answers.when(future, self._show, self._not_read)
 

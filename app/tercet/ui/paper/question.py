@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
@@ -51,8 +52,12 @@ def asked_of(row: PaperRow, left_out: Sequence[str] = ()) -> tuple[str, list[Cho
         return _guess(row.entry.guesses[0])
     if row.state != paper_log.ASKED:
         return None
-    waiting = [item for item in row.entry.unclear if item.text.strip() not in left_out]
+    waiting = _waiting(row, left_out)
     return _unclear(row, waiting[0]) if waiting else None
+
+
+def _waiting(row: PaperRow, left_out: Sequence[str]) -> list[Unclear]:
+    return [item for item in row.entry.unclear if item.text.strip() not in left_out]
 
 
 def _guess(guess: Guess) -> tuple[str, list[Choice]]:
@@ -100,9 +105,10 @@ class Question(QWidget):
     answered = Signal(object)  # Answer
     left_out = Signal(str)
 
-    def __init__(self, row: PaperRow, text: str, choices: Sequence[Choice]) -> None:
+    def __init__(self, row: PaperRow, left_out: Sequence[str]) -> None:
         super().__init__()
-        self.row = row
+        self.row, self._left_out = row, tuple(left_out)
+        text, choices = asked_of(row, left_out) or ("", [])
         self.setAccessibleName(f"{when(row)}: {text}")
         self._color = "check" if row.state == paper_log.GUESSED else "not_read"
         self.label = Label(text, "body", self._color, wrap=True)
@@ -111,24 +117,26 @@ class Question(QWidget):
         self._column.setSpacing(4)
         self._column.addWidget(self.label)
         flow = FlowLayout()
-        for choice in choices:
+        for number, choice in enumerate(choices):
             made = button(choice.words, name=f"{choice.words}, for {when(row)}")
             made.setToolTip(choice.hint)
-            made.clicked.connect(self._call(choice))
+            made.clicked.connect(partial(self._choose, number))
             made.setProperty("slim", True)
             flow.addWidget(made)
             self.buttons.append(made)
         self._column.addLayout(flow)
 
-    def _call(self, choice: Choice) -> Callable[[], None]:
-        def call() -> None:
-            if choice.answer is not None:
-                self.answered.emit(choice.answer)
-            else:
-                waiting = self.row.entry.unclear
-                self.left_out.emit(waiting[0].text.strip() if waiting else "")
-
-        return call
+    def _choose(self, number: int, _: bool = False) -> None:
+        """Answer by where the words stand now: text before them may have changed meanwhile."""
+        asked = asked_of(self.row, self._left_out)
+        if asked is None or number >= len(asked[1]):
+            return
+        answer = asked[1][number].answer
+        if answer is not None:
+            self.answered.emit(answer)
+            return
+        waiting = _waiting(self.row, self._left_out)
+        self.left_out.emit(waiting[0].text.strip() if waiting else "")
 
     def place(self, left: int) -> None:
         """Set the margins so that the words begin where those of the row do."""

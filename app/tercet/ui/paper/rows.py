@@ -43,18 +43,32 @@ class Rows(QAbstractListModel):
     def __init__(self) -> None:
         super().__init__()
         self.days: tuple[Day, ...] = ()
+        self._shown: list[tuple[object, ...]] = []
         self.longest_s = 3600.0
 
     def set_rows(self, rows: Sequence[PaperRow]) -> bool:
-        """Show other rows; says whether they are others at all."""
+        """Show other rows, leaving alone those that look the same; says whether any changed."""
         days = by_day(rows)
-        if days == self.days:
-            return False
-        self.beginResetModel()
+        before, after = self._shown, [shown(day) for day in days]
+        self._shown = after
+        most = min(len(before), len(after))
+        first = next((k for k in range(most) if before[k] != after[k]), most)
+        rest = most - first
+        last = next((k for k in range(rest) if before[-1 - k] != after[-1 - k]), rest)
+        gone, come = len(before) - first - last, len(after) - first - last
+        nothing = QModelIndex()
+        if gone:
+            self.beginRemoveRows(nothing, first, first + gone - 1)
+            self.days = (*self.days[:first], *self.days[first + gone :])
+            self.endRemoveRows()
+        if come:
+            self.beginInsertRows(nothing, first, first + come - 1)
+        # Where nothing that is shown changed, the places in the text may have.
         self.days = days
         self.longest_s = max([3600.0, *(sum(row.running_s for row in day) for day in days)])
-        self.endResetModel()
-        return True
+        if come:
+            self.endInsertRows()
+        return bool(gone or come)
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
         """How many rows."""
@@ -71,6 +85,19 @@ class Rows(QAbstractListModel):
         if role == Qt.ItemDataRole.ToolTipRole:
             return "; ".join(row.words for row in day) or None
         return None
+
+
+def shown(day: Day) -> tuple[object, ...]:
+    """All of a day that is to be seen; where its words stand in the text is not."""
+    return tuple(
+        (
+            (row.state, row.words, row.lengths, row.seconds, row.about, row.race_m, row.here),
+            (row.entry.number, row.entry.start),
+            [(item.text, item.question, item.readings) for item in row.entry.unclear],
+            [(item.text, item.reading, item.others) for item in row.entry.guesses],
+        )
+        for row in day
+    )
 
 
 def by_day(rows: Sequence[PaperRow]) -> tuple[Day, ...]:
@@ -180,9 +207,11 @@ class RowPainter(QStyledItemDelegate):
         start = row.entry.start
         named = when(row) if len(day) == 1 or start is None else day_words(start.date())
         _text(painter, place["day"], named, look, "small", "text_2")
-        role = "body_italic" if row.state == paper_log.REST else "body"
+        role = "body_italic" if quiet else "body"
         told = " + ".join(item.words for item in day)
         told = f"“{told}”" if row.state == paper_log.ASKED else told
+        if remark(row):
+            told = f"{remark(row)}: {told}"
         room = place["words"]
         if row.state == paper_log.REST:
             room = room.united(place["time"])
@@ -233,9 +262,6 @@ class RowPainter(QStyledItemDelegate):
                 stairs.paint_pennant(painter, end + look.px(7), top, base, look)
                 end += look.px(20)
             end += stairs.DOUBLE_GAP
-        if remark(row):
-            space = QRect(int(end) + 4, room.top(), room.right() - int(end) - 4, room.height())
-            _text(painter, space, remark(row), look, "small_italic", "text_2")
 
 
 def _text(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QPersistentModelIndex, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QListView, QWidget
 
@@ -32,6 +32,7 @@ class Understood(QListView):
         self._rows = Rows()
         self._painter = RowPainter(self._rows)
         self._left_out: tuple[str, ...] = ()
+        self._built: list[tuple[QPersistentModelIndex, Question]] = []
         self.setModel(self._rows)
         self.setItemDelegate(self._painter)
         self._build = QTimer(self)
@@ -44,14 +45,24 @@ class Understood(QListView):
         theme.changed.connect(self._dress)
 
     def set_rows(self, rows: Sequence[PaperRow], left_out: Sequence[str]) -> None:
-        """Show other rows; where the reader had scrolled to stays."""
+        """Show other rows; what looks the same stays as it is, and where one had scrolled to."""
+        renew = tuple(left_out) != self._left_out
         self._left_out = tuple(left_out)
         at = self.verticalScrollBar().value()
         focus = self.window().focusWidget()
         focused = focus is not None and focus is not self and self.isAncestorOf(focus)
-        if not self._rows.set_rows(rows):
+        if renew:
+            self._rows.set_rows(())
+        changed = self._rows.set_rows(rows)
+        self._built = [(place, made) for place, made in self._built if place.isValid()]
+        for place, made in self._built:
+            made.row = self._rows.days[place.row()][0]
+        if not changed:
             return
-        self._renew()
+        self._measure()
+        self.viewport().update()
+        self.executeDelayedItemsLayout()
+        self.build_questions()
         self.verticalScrollBar().setValue(at)
         if focused:
             self.focus_question()
@@ -64,9 +75,7 @@ class Understood(QListView):
     @property
     def questions(self) -> list[Question]:
         """The questions built so far, from top to bottom."""
-        places = (self._rows.index(k) for k in range(self._rows.rowCount()))
-        found = (self.indexWidget(place) for place in places)
-        return [widget for widget in found if isinstance(widget, Question)]
+        return [made for _, made in sorted(self._built, key=lambda item: item[0].row())]
 
     def focus_question(self) -> None:
         """Go to the first question, or to the list if there is none."""
@@ -79,18 +88,17 @@ class Understood(QListView):
         changed = True
         while changed:
             changed = False
+            have = {place.row() for place, _ in self._built}
             for place in self._in_view():
-                index = self._rows.index(place)
-                if self.indexWidget(index) is not None:
-                    continue
                 row = self._rows.days[place][0]
-                asked = asked_of(row, self._left_out)
-                if asked is None:
+                if place in have or asked_of(row, self._left_out) is None:
                     continue
-                made = Question(row, *asked)
+                made = Question(row, self._left_out)
                 made.answered.connect(self.answered)
                 made.left_out.connect(self.left_out)
+                index = self._rows.index(place)
                 self.setIndexWidget(index, made)
+                self._built.append((QPersistentModelIndex(index), made))
                 changed = True
             if changed:
                 self._measure()
@@ -125,20 +133,13 @@ class Understood(QListView):
         room = self.viewport().rect()
         left = self._painter.columns(room)["words"].left() - room.left()
         heights = {}
-        for place in range(self._rows.rowCount()):
-            widget = self.indexWidget(self._rows.index(place))
-            if isinstance(widget, Question):
-                widget.place(left)
-                heights[place] = widget.height_at(room.width())
+        for place, made in self._built:
+            made.place(left)
+            heights[place.row()] = made.height_at(room.width())
         if heights != self._painter.below:
             self._painter.below = heights
             self.scheduleDelayedItemsLayout()
             self.executeDelayedItemsLayout()
-
-    def _renew(self) -> None:
-        self._painter.below = {}
-        self.executeDelayedItemsLayout()
-        self.build_questions()
 
     def _dress(self, *_: object) -> None:
         self._measure()
