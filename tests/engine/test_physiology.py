@@ -176,6 +176,8 @@ def test_races_equal_to_five_kilometres_in_twenty_minutes(distance: float, time:
     # the equal times were solved for to 0.2 s: the answer lies between
     assert physiology.aerobic_capacity(distance, clock(time) - 0.2) > known
     assert physiology.aerobic_capacity(distance, clock(time) + 0.2) < known
+    found = physiology.equal_capacity_time(5_000, 1200, distance)
+    assert found == pytest.approx(clock(time), abs=0.2)
 
 
 def test_the_two_ways_to_compare_races_agree_within_one_percent() -> None:

@@ -21,11 +21,12 @@ from tercet import resources
 from tercet.domain import DatedThresholds, Race
 from tercet.engine import Thresholds
 from tercet.library import operations, season
+from tercet.library.dated import with_new
 from tercet.library.library import Library
 from tercet.store import queries
 from tercet.ui.fields import DayEdit
 from tercet.ui.plan_dialog import PlanDialog
-from tercet.ui.thresholds_dialog import ThresholdsDialog, with_new
+from tercet.ui.thresholds_dialog import ThresholdsDialog
 from tercet.ui.thresholds_pages import duration_of
 
 LEFT = Qt.MouseButton.LeftButton

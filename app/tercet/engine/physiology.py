@@ -206,6 +206,36 @@ def aerobic_capacity(distance: float, time: float) -> float:
     return float(oxygen_cost(distance / time) / sustainable_share(time))
 
 
+def equal_capacity_time(known_distance: float, known_time: float, distance: float) -> float:
+    """Race time at another distance for the same aerobic capacity, source as above.
+
+    Parameters
+    ----------
+    known_distance, distance : float
+        [m]
+    known_time : float
+        [s]
+
+    Returns
+    -------
+    float
+        [s]
+
+    Raises
+    ------
+    ValueError
+        Unless all are positive.
+    """
+    if distance <= 0:
+        raise ValueError("distances and times must be positive")
+    wanted = aerobic_capacity(known_distance, known_time)
+    low, high = distance / 12.0, distance / 0.5
+    for _ in range(60):
+        middle = (low + high) / 2
+        low, high = (middle, high) if aerobic_capacity(distance, middle) > wanted else (low, middle)
+    return (low + high) / 2
+
+
 @dataclass(frozen=True)
 class CriticalSpeed:
     """A fit of distance against time: ``distance = speed * time + reserve``."""

@@ -36,3 +36,23 @@ def _between(first: Thresholds, second: Thresholds, share: float) -> Thresholds:
         a, b = getattr(first, field.name), getattr(second, field.name)
         found[field.name] = a if a is None or b is None else a + share * (b - a)
     return Thresholds(**found)
+
+
+def with_new(
+    before: Sequence[DatedThresholds], new: DatedThresholds, *, everything: bool
+) -> list[DatedThresholds]:
+    """All dated thresholds as they would be then.
+
+    Parameters
+    ----------
+    before : sequence of DatedThresholds
+        As they are now.
+    new : DatedThresholds
+        Takes the place of one from the same day.
+    everything : bool
+        Whether runs before it are judged by it too, which replaces all that began earlier.
+    """
+    if everything:
+        first = min([new.start, *(entry.start for entry in before)])
+        return [replace(new, start=first), *(entry for entry in before if entry.start > new.start)]
+    return [*(entry for entry in before if entry.start != new.start), new]

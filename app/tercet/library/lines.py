@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import asdict, dataclass, replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 
 from tercet.domain import Changes, DatedThresholds
+from tercet.engine.shades import Shade, Thresholds
 from tercet.library.dated import in_force
 from tercet.store import lines_queries, queries
 from tercet.store.database import Store
 from tercet.store.lines_queries import KeptTest, RunPrint
 
 if TYPE_CHECKING:
+    from threading import Event
+
+    from tercet.engine.field_test import FieldTest
     from tercet.engine.fingerprint import Fingerprint
     from tercet.engine.recorded import Recorded
     from tercet.engine.steady import Meeting
+    from tercet.library.importing import Progress
+    from tercet.library.library import Library
 
 #: Efforts count for so long; the easy ceiling is drawn from the last weeks only. [days]
 SPAN_DAYS, STEADY_DAYS = 90, 42
@@ -224,4 +230,75 @@ def remove_test(store: Store, test_id: int) -> Changes:
     step = "Remove a test"
     with store.atomic(step):
         store.remove("test", test_id)
+    return Changes(thresholds=True, step=step)
+
+
+def field_test(store: Store, run_id: int) -> FieldTest:
+    """Find the field test in a stored run.
+
+    Raises
+    ------
+    ValueError
+        If there is none; the message says what was sought.
+    """
+    from tercet.engine import field_test as engine_field_test
+    from tercet.library import reading
+
+    row = queries.run(store, run_id)
+    if row is None:
+        raise ValueError("That run is no longer there.")
+    packed = queries.streams(store, row["sha256"], row["part"])
+    judged = reading.stored_judgement(packed, row["stops"], None)
+    running = judged.shades != Shade.NOT_RUNNING
+    return engine_field_test.recognise(judged.level_speed, running, judged.heart_rate)
+
+
+def paired(values: Thresholds, now: DatedThresholds | None) -> Thresholds:
+    """Give a lone LT2 heart rate its LT1: as far below it as in force, else none of the two."""
+    if values.lt2_hr is None or values.lt1_hr is not None:
+        return values
+    known = now.values if now is not None else Thresholds()
+    if known.lt1_hr is None or known.lt2_hr is None:
+        return replace(values, lt2_hr=None)
+    return replace(values, lt1_hr=known.lt1_hr / known.lt2_hr * values.lt2_hr)
+
+
+def read_again(library: Library, tell: Callable[[Progress], None], stop: Event) -> Changes:
+    """Take anew the fingerprints that an earlier version kept, as one undo step. Blocks."""
+    from tercet.library.importing import Progress
+    from tercet.library.library import fingerprint_of
+
+    old = [
+        item.id
+        for item in library.call(lines_queries.run_prints)
+        if fingerprint_of(item.fingerprint).efforts is None
+    ]
+    taken: dict[int, str] = {}
+    for run_id in old:
+        if stop.is_set():
+            break
+        taken[run_id] = library.call(_fingerprint, run_id)
+        tell(Progress(len(taken), len(old), "reading"))
+    return library.call(_put_fingerprints, taken)
+
+
+def _fingerprint(store: Store, run_id: int) -> str:
+    from tercet.engine.fingerprint import fingerprint
+    from tercet.library import reading
+    from tercet.store import packing
+
+    row = queries.run(store, run_id)
+    if row is None:
+        raise LookupError(f"no run {run_id}")
+    packed = queries.streams(store, row["sha256"], row["part"])
+    judged = reading.stored_judgement(packed, row["stops"], None)
+    _, streams = packing.unpack_streams(packed)
+    return json.dumps(asdict(fingerprint(judged, reading.mean_warmth(streams))))
+
+
+def _put_fingerprints(store: Store, taken: Mapping[int, str]) -> Changes:
+    step = "Read earlier runs again"
+    with store.atomic(step):
+        for run_id, text in taken.items():
+            store.put("run", {"id": run_id, "fingerprint": text})
     return Changes(thresholds=True, step=step)

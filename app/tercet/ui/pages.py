@@ -34,6 +34,7 @@ PAGES: tuple[Entry, ...] = (
     ),
     Entry("review", "Review", "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
     Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
+    Entry("thresholds", "Thresholds", "runner", "tercet.ui.lines.page:ThresholdsPage"),
     Entry("middle", "Where the middle came from", "season", "tercet.ui.middle_page:MiddlePage"),
     Entry("two", "Two seasons, years", "season", "tercet.ui.two_page:TwoPage"),
     Entry("paper", "Paper log", "runner", "tercet.ui.paper.page:PaperPage", "Ctrl+L"),

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable
 from datetime import date
 from threading import Event
 from typing import Any, Literal
@@ -22,7 +21,7 @@ from PySide6.QtWidgets import (
 from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds
 from tercet.library import operations
-from tercet.library.dated import in_force
+from tercet.library.dated import in_force, with_new
 from tercet.library.library import Library, Preview
 from tercet.ui import words
 from tercet.ui.change_part import ChangePart
@@ -250,23 +249,3 @@ class ThresholdsDialog(QDialog):
             self._job.stop()
             self._job.wait()
         super().done(result)
-
-
-def with_new(
-    before: Sequence[DatedThresholds], new: DatedThresholds, *, everything: bool
-) -> list[DatedThresholds]:
-    """All dated thresholds as they would be then.
-
-    Parameters
-    ----------
-    before : sequence of DatedThresholds
-        As they are now.
-    new : DatedThresholds
-        Takes the place of one from the same day.
-    everything : bool
-        Whether runs before it are judged by it too, which replaces all that began earlier.
-    """
-    if everything:
-        first = min([new.start, *(entry.start for entry in before)])
-        return [replace(new, start=first), *(entry for entry in before if entry.start > new.start)]
-    return [*(entry for entry in before if entry.start != new.start), new]

@@ -36,6 +36,12 @@ DISTANCES = (
 #: Half-width of the 90 % interval of a maximum: seen, or from age alone. [beats/min]
 SEEN, FROM_AGE = 5.0, 17.0
 
+#: Where typed values may come from: the word that is kept, and the field's.
+SOURCES = (
+    ("typed", "known to me"),
+    ("step test by ventilation", "step test by ventilation: VT1 is LT1, VT2 is LT2"),
+    ("step test in a laboratory", "step test in a laboratory"),
+)
 #: What people run from 3.5 to 230 minutes lies well inside. [m/s]
 SLOWEST, FASTEST = 1.5, 7.5
 
@@ -119,7 +125,7 @@ class RacePage(Page):
         self._changed()
 
     def finder(self, start: date) -> Finder:
-        metres, seconds = self._typed()
+        metres, seconds = self.typed()
         race = estimate.from_race(metres, seconds)
         source = f"{self.distance.currentText()} in {self.time.text().strip()}"
         maximum = self._known
@@ -132,7 +138,8 @@ class RacePage(Page):
 
         return find
 
-    def _typed(self) -> tuple[float, float]:
+    def typed(self) -> tuple[float, float]:
+        """Metres and seconds typed; raises FieldError for what cannot be."""
         metres = float(self.distance.currentData())
         try:
             seconds = duration_of(self.time.text())
@@ -158,7 +165,7 @@ class RacePage(Page):
     def _changed(self) -> None:
         self.edited.emit()
         try:
-            metres, seconds = self._typed()
+            metres, seconds = self.typed()
         except FieldError:
             self.words.setText("Written 44:10, or 1:35:20 with hours. Both lines come from it.")
             return
@@ -232,18 +239,31 @@ class TypedPage(Page):
         self.lt1_pace, self.lt2_pace = QLineEdit(), QLineEdit()
         self.lt1_hr, self.lt2_hr = beats_box("LT1 heart rate"), beats_box("LT2 heart rate")
         self.rest, self.top = beats_box("Resting heart rate"), beats_box("Highest heart rate")
+        self.source = QComboBox()
         form = self._form()
-        for name, pace, speed, box in (
-            ("LT1", self.lt1_pace, values.lt1_speed, self.lt1_hr),
-            ("LT2", self.lt2_pace, values.lt2_speed, self.lt2_hr),
+        for name, pace, box in (
+            ("LT1", self.lt1_pace, self.lt1_hr),
+            ("LT2", self.lt2_pace, self.lt2_hr),
         ):
             pace.setPlaceholderText("5:20")
             pace.setAccessibleName(f"{name} pace, minutes per {units}")
-            pace.setText("" if speed is None else words.bare_pace(speed, units))
             pace.textChanged.connect(lambda _: self.edited.emit())
             form.addRow(name, _pair(pace, Label(words.PACE_WORDS[units], "small", "text_2"), box))
         form.addRow("Resting heart rate", self.rest)
         form.addRow("Highest heart rate", self.top)
+        form.addRow("Where from", self.source)
+        for name, word in SOURCES:
+            self.source.addItem(word, name)
+        self.source.setAccessibleName("Where these values come from")
+        self.source.currentIndexChanged.connect(lambda _: self.edited.emit())
+        self.show_values(values)
+        for field in (self.lt1_hr, self.lt2_hr, self.rest, self.top):
+            field.valueChanged.connect(lambda _: self.edited.emit())
+
+    def show_values(self, values: Thresholds) -> None:
+        """Put values into the fields."""
+        for pace, speed in ((self.lt1_pace, values.lt1_speed), (self.lt2_pace, values.lt2_speed)):
+            pace.setText("" if speed is None else words.bare_pace(speed, self._units))
         for field, beats in (
             (self.lt1_hr, values.lt1_hr),
             (self.lt2_hr, values.lt2_hr),
@@ -251,7 +271,6 @@ class TypedPage(Page):
             (self.top, values.hr_max),
         ):
             field.setValue(round(beats) if beats is not None else 0)
-            field.valueChanged.connect(lambda _: self.edited.emit())
 
     def finder(self, start: date) -> Finder:
         values = Thresholds(
@@ -273,7 +292,8 @@ class TypedPage(Page):
             check_thresholds(values)
         except ValueError as error:
             raise FieldError(*self._beats_error(values, str(error))) from error
-        return lambda _library: DatedThresholds(start, values, "typed")
+        source = str(self.source.currentData())
+        return lambda _library: DatedThresholds(start, values, source)
 
     def _beats_error(self, values: Thresholds, problem: str) -> tuple[str, QWidget]:
         """The problem in the words of the page, and its field."""

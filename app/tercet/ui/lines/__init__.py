@@ -1,0 +1,1 @@
+"""The thresholds page: history, tests, what recordings tell, and what a change would do."""

@@ -1,0 +1,223 @@
+"""What stands today: the lines in force, the easy ceiling, and what is worth a look."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from tercet.domain import DatedThresholds
+from tercet.engine.steady import Meeting
+from tercet.library.dated import in_force
+from tercet.library.lines import Flag, Own
+from tercet.ui import theme, words
+from tercet.ui.flow import FlowLayout
+from tercet.ui.widgets import BandRow, Label, Pane, Rule, button
+
+#: Rows of the easy ceiling.
+UP, DOWN, WARM = 0.01, -0.02, 25.0
+
+
+def pace_range(speed: float, half: float, units: words.Units) -> str:
+    """Both ends of a speed's interval as paces, the faster first."""
+    ends = (speed + half, max(speed - half, 0.5))
+    return " to ".join(words.bare_pace(end, units) for end in ends)
+
+
+class InForcePane(Pane):
+    """Both lines as pace and heart rate with their intervals, and the ends of the heart's range."""
+
+    def __init__(self, units: words.Units = "km") -> None:
+        super().__init__()
+        self._units = units
+        head = QHBoxLayout()
+        head.addWidget(Label("In force today", "pane_title"))
+        self.source = Label("", "small", "text_2", wrap=True)
+        self.source.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        head.addWidget(self.source, 1)
+        grid = QGridLayout()
+        grid.setVerticalSpacing(2)
+        grid.setColumnStretch(1, 1)
+        grid.setColumnStretch(2, 1)
+        self.cells: dict[str, tuple[Label, Label]] = {}
+        for row, line in enumerate(("lt1", "lt2")):
+            grid.addWidget(Label(line.upper(), "small_bold"), 2 * row, 0)
+            for place, kind in enumerate(("speed", "hr"), start=1):
+                value, interval = Label("", "big"), Label("", "small", "text_2")
+                grid.addWidget(value, 2 * row, place)
+                grid.addWidget(interval, 2 * row + 1, place)
+                self.cells[f"{line}_{kind}"] = (value, interval)
+        self.ends = Label("", "small", "text_2", wrap=True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 10, 16, 10)
+        column.setSpacing(6)
+        column.addLayout(head)
+        column.addLayout(grid)
+        column.addWidget(Rule())
+        column.addWidget(self.ends)
+        column.addStretch(1)
+
+    def show_entries(self, entries: Sequence[DatedThresholds], today: date) -> None:
+        """Show what is in force on a day."""
+        now = in_force(entries, today)
+        about = "about " if now is not None and now.estimated else ""
+        for name, (value, interval) in self.cells.items():
+            found = getattr(now.values, name) if now is not None else None
+            half = now.interval.get(name) if now is not None else None
+            if found is None:
+                value.setText(words.NOTHING)
+            elif name.endswith("speed"):
+                value.setText(about + words.pace(found, self._units))
+            else:
+                value.setText(about + words.heart_rate(found))
+            if found is None or half is None:
+                interval.setText("")
+            elif name.endswith("speed"):
+                interval.setText(pace_range(found, half, self._units))
+            else:
+                interval.setText(f"{found - half:.0f} to {found + half:.0f}")
+            interval.setVisible(bool(interval.text()))
+        if now is None:
+            self.source.setText("none yet")
+            self.ends.setText("Running is kept but not judged until there are thresholds.")
+            return
+        weeks = max(0, (today - now.start).days // 7)
+        since = f"{words.short_day(now.start)}, {weeks} week{'s'[: weeks != 1]} old"
+        self.source.setText(f"{now.source}, {since}")
+        values = now.values
+        ends = [
+            f"{word} {words.heart_rate(beats)}"
+            for word, beats in (("Resting", values.hr_rest), ("Highest", values.hr_max))
+            if beats is not None
+        ]
+        if values.top_speed is not None:
+            ends.append(f"Top speed {words.pace(values.top_speed, self._units)}")
+        self.ends.setText(". ".join([*ends, ""]).strip() or "Resting and highest are not known.")
+
+
+class CeilingPane(Pane):
+    """Keep easy runs slower than this; and where hard begins."""
+
+    def __init__(self, units: words.Units = "km") -> None:
+        super().__init__()
+        self._units = units
+        self.sentence = Label("", "body_bold", wrap=True)
+        self.interval = Label("", "small", "text_2", wrap=True)
+        self.rows: list[tuple[Label, Label, Label]] = []
+        self._grid = QGridLayout()
+        self._grid.setVerticalSpacing(3)
+        self._grid.setColumnStretch(0, 1)
+        for row in range(3):
+            cells = (Label("", "small"), Label("", "small_bold"), Label("", "small", "text_2"))
+            for place, cell in enumerate(cells):
+                self._grid.addWidget(cell, row, place)
+            self.rows.append(cells)
+        self.hard = Label("", "small", "text_2", wrap=True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 10, 16, 10)
+        column.setSpacing(4)
+        column.addWidget(Label("Easy ceiling", "pane_title"))
+        for part in (self.sentence, self.interval):
+            column.addWidget(part)
+        self._rule = Rule()
+        column.addWidget(self._rule)
+        column.addLayout(self._grid)
+        column.addWidget(self.hard)
+        column.addStretch(1)
+
+    def show_own(self, own: Own) -> None:
+        """Show what steady running of the last weeks tells."""
+        met = own.ceiling
+        for cells in self.rows:
+            for cell in cells:
+                cell.setVisible(met is not None)
+        self._rule.setVisible(met is not None)
+        self.hard.setVisible(own.hard_end is not None)
+        if met is None:
+            self.sentence.setText("Not known yet")
+            self.interval.setText(
+                f"{own.ceiling_refusal} It needs steady easy running with heart rate."
+            )
+            return
+        self.sentence.setText(
+            f"Keep easy runs slower than about {words.pace(met.speed, self._units)}"
+        )
+        made = f"from {met.runs} runs with steady running since {words.short_day(own.days[0])}"
+        if own.warmth is not None:
+            made += f", at {own.warmth[0]:.0f} to {own.warmth[1]:.0f} °C"
+        ends = pace_range(met.speed, met.half, self._units)
+        self.interval.setText(f"{ends} in 9 of 10 cases, on the level; {made}.")
+        self._fill(0, "1 % uphill", met.on_grade(UP), met.half)
+        self._fill(1, "2 % downhill", met.on_grade(DOWN), met.half)
+        warm = own.warmth is not None
+        self._fill(2, "at 25 °C", met.in_warmth(WARM), 1.3 * met.half)
+        for cell in self.rows[2]:
+            cell.setVisible(warm)
+        self._show_hard(own.hard_end)
+
+    def _fill(self, row: int, word: str, speed: float, half: float) -> None:
+        cells = self.rows[row]
+        cells[0].setText(word)
+        cells[1].setText(f"about {words.pace(speed, self._units)}")
+        cells[2].setText(pace_range(speed, half, self._units))
+
+    def _show_hard(self, met: Meeting | None) -> None:
+        if met is not None:
+            ends = pace_range(met.speed, met.half, self._units)
+            pace = words.pace(met.speed, self._units)
+            self.hard.setText(f"Hard begins at about {pace} ({ends}), by heart rate over LT2.")
+
+
+class LookPane(Pane):
+    """What contradicts the lines: the reason first, then what may be done."""
+
+    runs_asked = Signal(object)  # tuple of run ids
+    offer_asked = Signal(str)
+    leave_asked = Signal(str)  # key
+
+    def __init__(self) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 10, 16, 10)
+        column.setSpacing(8)
+        column.addWidget(Label("Worth a look", "pane_title"))
+        self._inside = QVBoxLayout()
+        column.addLayout(self._inside)
+        column.addStretch(1)
+        column.addWidget(Label("Nothing is changed unless you do it.", "small", "text_2"))
+        self.rows: list[QWidget] = []
+
+    def show_flags(self, flags: Sequence[Flag]) -> None:
+        """Show these."""
+        for row in self.rows:
+            self._inside.removeWidget(row)
+            row.deleteLater()
+        self.rows = [self._row(flag) for flag in flags]
+        if not self.rows:
+            self.rows = [
+                Label("Recent running and the lines in force agree.", "small", "text_2", wrap=True)
+            ]
+        for row in self.rows:
+            self._inside.addWidget(row)
+
+    def _row(self, flag: Flag) -> QWidget:
+        row = BandRow("control")
+        row.setAccessibleName(flag.reason)
+        column = QVBoxLayout(row)
+        column.setContentsMargins(theme.current().px(20), 8, 10, 8)
+        column.addWidget(Label(flag.reason, "small", wrap=True))
+        buttons = FlowLayout()
+        if flag.runs:
+            open_runs = button("Open the run" if len(flag.runs) == 1 else "Open the last of them")
+            open_runs.clicked.connect(lambda: self.runs_asked.emit(flag.runs))
+            buttons.addWidget(open_runs)
+        offer = button("Find them from runs" if flag.offer == "recordings" else "Use a race")
+        offer.clicked.connect(lambda: self.offer_asked.emit(flag.offer))
+        leave = button("Leave it", name=f"Leave it: {flag.reason}")
+        leave.clicked.connect(lambda: self.leave_asked.emit(flag.key))
+        for made in (offer, leave):
+            buttons.addWidget(made)
+        column.addLayout(buttons)
+        return row

@@ -1,0 +1,257 @@
+"""The thresholds page, by hand: found, previewed, used, taken back, flagged, kept."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton
+from tests.library.test_lines import held, made
+from tests.ui import fit
+
+from tercet import resources
+from tercet.domain import DatedThresholds
+from tercet.engine import Thresholds
+from tercet.engine.efforts import Effort
+from tercet.library import lines, operations
+from tercet.library.library import Library
+from tercet.store import queries
+from tercet.ui import theme
+from tercet.ui.lines.page import ThresholdsPage
+from tercet.ui.lines.race import equal_races
+
+LEFT = Qt.MouseButton.LeftButton
+VALUES = Thresholds(147, 168, 3.0, 3.7, 47, 186)
+MARCH = date(2026, 3, 1)
+TABLE = "speed hr lactate\n" + "\n".join(
+    f"{speed}\t{beats}\t{value}"
+    for speed, beats, value in (
+        (10, 128, 1.1), (11, 137, 1.0), (12, 146, 1.3), (13, 155, 1.8), (14, 164, 2.9),
+        (15, 172, 4.9), (16, 180, 8.4),
+    )
+)  # fmt: skip
+
+
+@pytest.fixture
+def page(qtbot, open_window: Callable, library: Library) -> Iterator[ThresholdsPage]:
+    """The page over three runs and thresholds of March."""
+    names = ("2026-04-14-1843.fit", "2026-05-02-0845.tcx", "2026-05-08-1855.gpx")
+    library.take_in([resources.samples() / name for name in names])
+    preview = library.preview(
+        [DatedThresholds(MARCH, VALUES, "10 km race", False, {"lt1_speed": 0.1, "lt2_speed": 0.1})]
+    )
+    library.use(preview, "Set thresholds")
+    window = open_window()
+    window.show_view("thresholds")
+    found = window.further.current
+    assert isinstance(found, ThresholdsPage)
+    qtbot.waitUntil(lambda: "10 km race" in found.standing.source.text(), timeout=5_000)
+    qtbot.waitUntil(lambda: bool(found.ways.recorded.summary.text()), timeout=5_000)
+    yield found
+    found.close_quietly()
+
+
+def press(qtbot, button: QPushButton) -> None:
+    assert button.isVisible() and button.isEnabled()
+    qtbot.mouseClick(button, LEFT)
+
+
+def previewed(qtbot, page: ThresholdsPage) -> None:
+    press(qtbot, page.ways.ask)
+    qtbot.waitUntil(page.change.use.isVisible, timeout=20_000)
+
+
+def sources(library: Library) -> list[str]:
+    return [entry.source for entry in library.call(queries.thresholds)]
+
+
+def test_what_is_in_force_is_said_with_its_interval(page: ThresholdsPage) -> None:
+    value, interval = page.standing.cells["lt2_speed"]
+    assert value.text() == "4:30 /km"
+    assert interval.text() == "4:23 to 4:38"
+    assert page.standing.ends.text() == "Resting 47 /min. Highest 186 /min."
+    assert "4:30" in page.history.chart.accessibleDescription()
+    assert page.history.twin.text.splitlines()[1].startswith("1 Mar 2026\t5:33\t4:30\t147\t168")
+
+
+def test_a_race_is_previewed_used_and_taken_back(qtbot, page: ThresholdsPage, library) -> None:
+    page.ways.tabs.setCurrentWidget(page.ways.race)
+    qtbot.keyClicks(page.ways.race.race.time, "44:10")
+    page.ways.start.setDate(QDate(2026, 5, 1))
+    previewed(qtbot, page)
+    assert sources(library) == ["10 km race"], "a preview changes nothing"
+    assert "of 3," in page.change.words.text() and "LT2 4:30 /km" in page.change.lines.text()
+    press(qtbot, page.change.use)
+    qtbot.waitUntil(lambda: len(sources(library)) == 2, timeout=10_000)
+    assert sources(library)[1] == "10 km in 44:10"
+    qtbot.waitUntil(lambda: "10 km in 44:10" in page.standing.source.text(), timeout=5_000)
+    library.call(operations.undo)
+    assert sources(library) == ["10 km race"]
+
+
+def test_what_is_typed_after_a_preview_takes_it_away(qtbot, page: ThresholdsPage) -> None:
+    page.ways.tabs.setCurrentWidget(page.ways.race)
+    qtbot.keyClicks(page.ways.race.race.time, "44:10")
+    previewed(qtbot, page)
+    qtbot.keyClicks(page.ways.race.race.time, "0")
+    assert not page.change.isVisible()
+
+
+def test_a_pasted_step_test_is_drawn_chosen_from_and_kept(
+    qtbot, page: ThresholdsPage, library: Library
+) -> None:
+    page.ways.tabs.setCurrentWidget(page.ways.steps)
+    QGuiApplication.clipboard().setText(TABLE)
+    steps = page.ways.steps
+    press(qtbot, steps.paste)
+    assert steps.table.item(0, 0).text() == "10" and steps.table.item(6, 2).text() == "8.4"
+    assert steps.chart.isVisible() and not steps.error.isVisible()
+    offered = steps.chart.choice("LT2")
+    assert offered is not None and offered.method == "modified Dmax"
+    steps.chart.radios["fixed 4.0"].click()
+    chosen = steps.chart.choice("LT2")
+    assert chosen is not None and chosen.method == "fixed 4.0"
+    qtbot.waitUntil(lambda: len(library.call(lines.stored).tests) == 1, timeout=5_000)
+    qtbot.waitUntil(lambda: steps.test_id is not None, timeout=5_000)
+    previewed(qtbot, page)
+    press(qtbot, page.change.use)
+    qtbot.waitUntil(lambda: len(sources(library)) == 2, timeout=10_000)
+    entry = library.call(queries.thresholds)[1]
+    assert entry.source.endswith("fixed 4.0") and not entry.estimated
+    assert entry.values.lt2_speed == pytest.approx(chosen.speed)
+    assert entry.values.hr_rest == 47, "what a step test does not say stays"
+
+
+def test_a_cell_that_cannot_be_read_is_named(qtbot, page: ThresholdsPage) -> None:
+    page.ways.tabs.setCurrentWidget(page.ways.steps)
+    steps = page.ways.steps
+    steps.fill([["10", "128", "1.1", ""], ["quick", "", "1.2", ""]], "")
+    assert 'Step 2: "quick" is no speed' in steps.error.text()
+    press(qtbot, page.ways.ask)
+    assert "Step 2" in page.ways.error.text() and not page.change.isVisible()
+
+
+def test_a_table_is_opened_from_a_file(page: ThresholdsPage, tmp_path: Path) -> None:
+    page.ways.tabs.setCurrentWidget(page.ways.steps)
+    (tmp_path / "test.txt").write_text(TABLE, encoding="utf-8")
+    page.ways.steps.read_file(tmp_path / "test.txt")
+    assert page.ways.steps.chart.isVisible()
+    (tmp_path / "empty.txt").write_text("no table", encoding="utf-8")
+    page.ways.steps.read_file(tmp_path / "empty.txt")
+    assert "no table in empty.txt" in page.ways.steps.error.text()
+    page.ways.steps.read_file(tmp_path / "none.txt")
+    assert "cannot be read" in page.ways.steps.error.text()
+
+
+def test_the_way_between_two_tests_is_previewed_and_used(
+    qtbot, page: ThresholdsPage, library: Library
+) -> None:
+    first = library.call(queries.thresholds)[0]
+    later = DatedThresholds(
+        date(2026, 6, 1), replace(VALUES, lt1_speed=3.3, lt2_speed=4.0), "typed"
+    )
+    library.use(library.preview([first, later]), "Change thresholds")
+    page.refresh(page._view)
+    qtbot.waitUntil(page.history.linear.isEnabled, timeout=5_000)
+    qtbot.mouseClick(page.history.linear, LEFT)
+    qtbot.waitUntil(page.change.use.isVisible, timeout=20_000)
+    press(qtbot, page.change.use)
+    qtbot.waitUntil(
+        lambda: [e.change for e in library.call(queries.thresholds)] == ["step", "linear"],
+        timeout=10_000,
+    )
+    library.call(operations.undo)
+    assert [e.change for e in library.call(queries.thresholds)] == ["step", "step"]
+
+
+def test_a_run_without_a_test_in_it_says_so(qtbot, page: ThresholdsPage) -> None:
+    page._view = replace(page._view, today=date(2026, 6, 1))
+    page.refresh(page._view)
+    qtbot.waitUntil(lambda: page.ways.pointed.run.count() == 3, timeout=5_000)
+    page.ways.tabs.setCurrentWidget(page.ways.pointed)
+    press(qtbot, page.ways.ask)
+    qtbot.waitUntil(lambda: "No field test" in page.ways.error.text(), timeout=20_000)
+    assert not page.change.isVisible() and page.ways.ask.isEnabled()
+
+
+def test_recordings_that_tell_the_lines_are_shown_and_used(qtbot, page: ThresholdsPage) -> None:
+    efforts = ((180.0, 920.0), (420.0, 1880.0), (900.0, 3800.0))
+    hard = [
+        made(10 * k + 2, k, efforts=(Effort(s, m, 0.6, 180.0),))
+        for k, (s, m) in enumerate(efforts, 1)
+    ]
+    today = date(2026, 6, 12)
+    found = held(*hard)
+    own = lines.own(found, today)
+    page.ways.recorded.show_own(own, found.entries[0])
+    texts = [cells[1].text() for cells in page.ways.recorded.cells]
+    assert texts[0] == "about 4:10 /km" and texts[1] == "about 200 m"
+    assert "3:00 at" in page.ways.recorded.efforts.text()
+    page.ceiling.show_own(own)
+    assert "Keep easy runs slower than about" in page.ceiling.sentence.text()
+    page.ways.tabs.setCurrentWidget(page.ways.recorded)
+    previewed(qtbot, page)
+    assert page.change.lines.text().startswith("About: ")
+
+
+def test_a_flag_is_shown_with_its_reason_and_left(
+    qtbot, page: ThresholdsPage, library: Library
+) -> None:
+    page._view = replace(page._view, today=date(2026, 5, 20))
+    page.refresh(page._view)
+    qtbot.waitUntil(lambda: bool(page.look.findChildren(QPushButton)), timeout=5_000)
+    offer, leave = page.look.findChildren(QPushButton)[-2:]
+    assert "weeks ago" in page.look.rows[0].accessibleName()
+    press(qtbot, offer)
+    assert page.ways.tabs.currentWidget() is page.ways.recorded
+    press(qtbot, leave)
+    qtbot.waitUntil(lambda: bool(library.call(lines.stored).left), timeout=5_000)
+    assert sources(library) == ["10 km race"], "nothing is changed by a flag"
+
+
+def test_the_guide_gives_its_cautions(qtbot, page: ThresholdsPage) -> None:
+    press(qtbot, page.ways.guide)
+    (dialog,) = page.findChildren(QDialog)
+    words = " ".join(label.text() for label in fit.in_view(dialog) if hasattr(label, "text"))
+    for part in ("talk test", "0 to 10", "chest pain", "doctor first"):
+        assert part in words
+    assert not fit.faults(dialog)
+    dialog.reject()
+
+
+def test_equal_races_stay_within_the_models_ranges() -> None:
+    rows = {row[0]: row for row in equal_races(5000, 1200)}
+    # published-values dossier: 41:41.9 by the power law, 41:27.9 by the oxygen cost
+    assert rows["10 km"][1] == "41:42" and rows["10 km"][3] == "41:28"
+    slow = {row[0]: row for row in equal_races(42_195, 3.8 * 3600)}
+    assert slow["Marathon"][3] != "–" and slow["1 mile"][1] != "–"
+    assert {row[0]: row for row in equal_races(10_000, 4000)}["Marathon"][1] == "–"
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "scale", "dark"),
+    [(1366, 768, 1.0, False), (1920, 1080, 1.5, True), (1366, 768, 2.0, False)],
+)
+def test_every_way_fits(qtbot, page: ThresholdsPage, width, height, scale, dark) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    theme.apply(app, dark, scale)
+    window = page.window()
+    window.resize(width, height)
+    page._view = replace(page._view, today=date(2026, 5, 20) + timedelta(days=1))
+    page.refresh(page._view)
+    QGuiApplication.clipboard().setText(TABLE)
+    page.ways.steps.paste_table()
+    for k in range(page.ways.tabs.count()):
+        page.ways.tabs.setCurrentIndex(k)
+        for _ in range(4):
+            qtbot.wait(5)
+            window.grab()
+        assert not fit.faults(page), page.ways.tabs.tabText(k)
+        assert not fit.nameless(page), page.ways.tabs.tabText(k)
+    theme.apply(app, False)
