@@ -42,6 +42,7 @@ class ThresholdsPage(Page):
         self._start = date.today()
         self._job: Job | None = None
         self._reading: Job | None = None
+        self._closing = False
         self.history, self.ways, self.change = HistoryPane(), WaysPane(), ChangePane()
         self.standing, self.ceiling, self.look = InForcePane(), CeilingPane(), LookPane()
         inside = QWidget()
@@ -105,6 +106,8 @@ class ThresholdsPage(Page):
 
     def refresh(self, view: SeasonView) -> None:
         """Ask for what is dated, typed and flagged, then show it."""
+        if self._closing:
+            return
         self._view = view
         self.context.answers.when(self.context.library.submit(lines.stored), self._show)
 
@@ -265,7 +268,12 @@ class ThresholdsPage(Page):
         self._scroll.ensureWidgetVisible(self.ways)
 
     def close_quietly(self) -> None:
-        """Stop a preview that runs."""
+        """Keep a test that was typed, stop a preview that runs."""
+        self._closing = True
+        rows, steps = self.ways.steps.unkept(), self.ways.steps
+        if rows is not None:
+            day = self.ways.start.day
+            self.context.library.submit(lines.keep_test, day, "lactate", rows, steps.test_id)
         for job in (self._job, self._reading):
             if job is not None:
                 job.stop()

@@ -188,9 +188,13 @@ class LookPane(Pane):
         column.addStretch(1)
         column.addWidget(Label("Nothing is changed unless you do it.", "small", "text_2"))
         self.rows: list[QWidget] = []
+        self._flags: tuple[Flag, ...] = ()
 
     def show_flags(self, flags: Sequence[Flag]) -> None:
-        """Show these."""
+        """Show these; those that are shown already stay, with the focus in them."""
+        if self.rows and tuple(flags) == self._flags:
+            return
+        self._flags = tuple(flags)
         for row in self.rows:
             self._inside.removeWidget(row)
             row.deleteLater()

@@ -143,6 +143,13 @@ class StepTestPage(Page):
         self._filling = False
         self._changed(keep=False)
 
+    def unkept(self) -> dict[str, object] | None:
+        """What was typed and waits to be kept, once; None if nothing does."""
+        if not self._pause.isActive():
+            return None
+        self._pause.stop()
+        return self.typed
+
     def paste_table(self) -> None:
         """Take the table on the clipboard."""
         self._take(QGuiApplication.clipboard().text(), "the clipboard")
