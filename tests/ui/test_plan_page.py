@@ -203,3 +203,11 @@ def test_what_cannot_be_read_or_written_is_said(qtbot, page, tmp_path: Path) -> 
         with qtbot.waitSignal(page.context.answers.failed, timeout=5_000) as heard:
             call()
         assert told in str(heard.args[0])
+
+
+def test_the_weeks_can_be_read_as_a_table(page) -> None:
+    page.twin.show_table.trigger()
+    table = page.twin.table
+    assert table.rowCount() == len(page.weeks.rows.weeks)
+    assert [table.item(row, 2).text() for row in (0, table.rowCount() - 1)][1] == "Sharpening"
+    assert page.scale.isHidden()

@@ -121,3 +121,16 @@ def _put_reps(store, run_id: int, reps) -> None:
     with store.atomic("Put repetitions"):
         text = json.dumps([asdict(rep) for rep in reps])
         store.put("judgement", {"run_id": run_id, "repetitions": text})
+
+
+def test_book_and_bench_can_be_read_as_tables(page) -> None:
+    page.twin.show_table.trigger()
+    table = page.twin.table
+    assert page.twin.currentWidget() is table and page.heads.isHidden()
+    assert table.rowCount() == sum(len(week.sets) for block in page.book._book.blocks
+                                   for week in block.weeks)  # fmt: skip
+    assert page.twin.text.startswith("Block\tDay\tLength")
+    page.shorter.twin.show_table.trigger()
+    bench = page.shorter.twin.table
+    shares = [bench.item(row, 2).text() for row in range(bench.rowCount())]
+    assert len(shares) >= 40 and all(share.endswith("%") for share in shares)

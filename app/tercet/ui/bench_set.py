@@ -14,6 +14,7 @@ from tercet.engine.uptake import Predicted, predict
 from tercet.ui import theme, words
 from tercet.ui.amounts import mark_wrong
 from tercet.ui.bench_chart import BenchChart, session_s
+from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Figure, Label
 
 _LENGTH = re.compile(r"\s*(\d{2,5})\s*m?\s*|\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*km\s*")
@@ -99,6 +100,7 @@ class BenchSet(QWidget):
         line.addWidget(self.total)
         line.addWidget(self.session, 1)
         self.chart = BenchChart(name)
+        self.twin = Twin(self.chart, f"{name}, half a minute a row", self)
         self.near, self.highest = Figure("near highest"), Figure("highest uptake")
         self.heart = Figure("highest heart rate")
         values = QHBoxLayout()
@@ -109,7 +111,7 @@ class BenchSet(QWidget):
         column.setSpacing(6)
         column.addLayout(fields)
         column.addLayout(line)
-        column.addWidget(self.chart, 1)
+        column.addWidget(self.twin, 1)
         column.addLayout(values)
         self._dress()
         theme.changed.connect(self._dress)
@@ -167,6 +169,7 @@ class BenchSet(QWidget):
         self.highest.set(words.share(found.highest))
         beats = found.highest_heart_rate
         self.heart.set(words.heart_rate(beats) if math.isfinite(beats) else "not known")
+        self.twin.set_numbers(HEADINGS, table_rows(found), {1})
         self.chart.describe(
             f"Predicted for {s.count} of {self.length.text()}: highest uptake "
             f"{self.highest.value.text()}, {self.near.value.text()} near the highest, heart rate "
@@ -182,6 +185,25 @@ class BenchSet(QWidget):
         self.setMinimumWidth(look.px(290))
         for field in (self.count, self.length, self.pace, self.recovery):
             field.setMinimumWidth(look.px(44))
+
+
+HEADINGS = ("Time", "", "Uptake", "Heart rate")
+
+
+def table_rows(predicted: Predicted) -> list[tuple[str, ...]]:
+    """A prediction in steps of half a minute, under :data:`HEADINGS`."""
+    rows: list[tuple[str, ...]] = []
+    for second in range(0, len(predicted.work), 30):
+        beats = float(predicted.heart_rate[second])
+        rows.append(
+            (
+                words.duration(second),
+                "repetition" if predicted.work[second] else "easy",
+                words.share(float(predicted.uptake[second])),
+                words.heart_rate(beats) if math.isfinite(beats) else "",
+            )
+        )
+    return rows
 
 
 def _length_of(text: str) -> tuple[float | None, float | None]:

@@ -277,6 +277,32 @@ def metres_words(block: BookBlock) -> str:
     return f"{text} so far" if block.current else text
 
 
+HEADINGS = ("Block", "Day", "Length", "Count", "Fastest", "Slowest", "Uneven", "Recovery")
+
+
+def table_rows(book: Book) -> list[tuple[str, ...]]:
+    """All sets of a book, a row each, under :data:`HEADINGS`."""
+    rows: list[tuple[str, ...]] = []
+    for block in book.blocks:
+        for week in block.weeks:
+            for item in week.sets:
+                reps = item.reps
+                rest = "" if reps.recovery_s is None else words.duration(reps.recovery_s)
+                rows.append(
+                    (
+                        block.name,
+                        words.short_day(item.day),
+                        CLASSES[reps.length],
+                        str(len(reps.metres)),
+                        words.duration(min(reps.seconds)),
+                        words.duration(max(reps.seconds)),
+                        f"{words.number(100 * reps.unevenness, 1)} %",
+                        rest,
+                    )
+                )
+    return rows
+
+
 def set_words(item: BookSet) -> str:
     """One set: count and length, times, evenness, recovery."""
     reps = item.reps

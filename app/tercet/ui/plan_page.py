@@ -30,8 +30,9 @@ from tercet.ui.page import Context, Page
 from tercet.ui.plan_block import BlockPane, span_dates
 from tercet.ui.plan_rows import DAY, PlanRows, Span, build
 from tercet.ui.plan_week import WeekPane, allowance_of
-from tercet.ui.plan_weeks import PlanWeeks
+from tercet.ui.plan_weeks import HEADINGS, PlanWeeks, table_rows
 from tercet.ui.scale_strip import ScaleStrip
+from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
 
 #: Window width over text size under which the panes stack, and their height then.
@@ -74,6 +75,8 @@ class PlanPage(Page):
         head.addWidget(self.calendar)
         head.addWidget(self.races)
         self.area: QScrollArea = clear_scroll(self.weeks)
+        self.twin = Twin(self.area, "Weeks of the season as a table", left)
+        self.twin.show_table.toggled.connect(lambda shown: self.scale.setHidden(shown))
         caution = Label(CAUTION, "small", "text_2", wrap=True)
         column = QVBoxLayout(left)
         column.setContentsMargins(1, 10, 1, 8)
@@ -87,7 +90,7 @@ class PlanPage(Page):
                 row.addWidget(part)
             column.addLayout(row)
         column.addWidget(self.scale)
-        column.addWidget(self.area, 1)
+        column.addWidget(self.twin, 1)
         foot = QHBoxLayout()
         foot.setContentsMargins(17, 4, 15, 0)
         foot.addWidget(caution)
@@ -179,6 +182,7 @@ class PlanPage(Page):
         self._view, self._rows = view, build(view)
         self._blocks, self._races, self._thresholds = blocks, races, thresholds
         self.weeks.set_rows(self._rows)
+        self.twin.set_numbers(HEADINGS, table_rows(self._rows), {0, 2})
         self.scale.update()
         self._say(self._rows)
         self._show_chosen()

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from tercet.engine.countback import monday_of, mondays, preparation_weeks
 from tercet.engine.shades import easy_share
-from tercet.library.views import ZERO, BlockView, Five, RaceView, SeasonView, WeekView
+from tercet.library.views import BlockView, Five, RaceView, SeasonView, WeekView
 
 DAY = timedelta(days=1)
 #: Longer seasons show their last weeks.
@@ -220,8 +220,3 @@ def _spans(blocks: Sequence[BlockView], first: date, end: date) -> tuple[Span, .
     if (end - at).days + 1 >= 7:
         spans.append(Span(None, "unplanned", "", at, end))
     return tuple(spans)
-
-
-def is_empty(five: Five) -> bool:
-    """Whether nothing was run."""
-    return five == ZERO

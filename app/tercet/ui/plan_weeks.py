@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from tercet.ui import stairs, theme, words
 from tercet.ui.hollow import paint_hollow, paint_plan_rule
 from tercet.ui.plan_grip import Grip
-from tercet.ui.plan_rows import DAY, PlanRows, Span, WeekRow
+from tercet.ui.plan_rows import PlanRows, Span, WeekRow
 
 #: Columns [px at 100 %]: bracket, weeks to go, week of, hours, bars.
 BRACKET, TO_GO, WEEK_OF, HOURS, BARS = 148, 190, 206, 314, 328
@@ -314,6 +314,23 @@ def span_words(shown: PlanRows, span: Span) -> tuple[str, ...]:
     return (f"{span.kind}, {length}", *([told] if told else []))
 
 
+HEADINGS = ("Week of", "To go", "Block", "Run", "Planned", "Easy", "Moderate", "Hard")
+
+
+def table_rows(rows: PlanRows) -> list[tuple[str, ...]]:
+    """All weeks, a row each, under :data:`HEADINGS`; the shades are those run."""
+    out = []
+    for week in rows.weeks:
+        span = rows.span_of(week)
+        to_go = "" if week.to_go is None else str(week.to_go)
+        planned = words.hours(week.plan_s) if week.plan_s else ""
+        shades = [words.hours(value) if week.run_s else "" for value in week.run[:3]]
+        name = span.name if span is not None else ""
+        run = words.hours(week.run_s) if week.run_s else ""
+        out.append((words.short_day(week.monday), to_go, name, run, planned, *shades))
+    return out
+
+
 def week_spoken(shown: PlanRows, week: WeekRow) -> str:
     """A week for a screen reader."""
     span = shown.span_of(week)
@@ -328,8 +345,3 @@ def week_spoken(shown: PlanRows, week: WeekRow) -> str:
         parts.append(f"{words.spoken(week.plan_s)} planned")
     parts += [f"race {name}" for name in week.races]
     return ", ".join(parts)
-
-
-def edge_of(rows: PlanRows, number: int) -> date:
-    """The day on which the span after an edge begins."""
-    return rows.spans[number].end + DAY

@@ -29,9 +29,10 @@ from tercet.store.database import Store
 from tercet.ui import theme, words
 from tercet.ui.bench_chart import minutes_of
 from tercet.ui.bench_set import BenchSet, Sketch
-from tercet.ui.book_view import BookView, set_words
+from tercet.ui.book_view import HEADINGS, BookView, set_words, table_rows
 from tercet.ui.page import Context, Page
 from tercet.ui.plan_rows import DAY
+from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Label, Pane, Rule, button, clear_scroll
 
 if TYPE_CHECKING:
@@ -126,6 +127,8 @@ class RepetitionsPage(Page):
         head.addWidget(Label("Repetition book", "pane_title"))
         head.addWidget(ElidedLabel("hard running by length of repetition", "small", "text_2"), 1)
         self.area = clear_scroll(self.book)
+        self.twin = Twin(self.area, "Repetitions as a table", left)
+        self.twin.show_table.toggled.connect(lambda shown: self.heads.setHidden(shown))
         foot = QHBoxLayout()
         foot.setContentsMargins(17, 6, 15, 8)
         told = QVBoxLayout()
@@ -141,7 +144,7 @@ class RepetitionsPage(Page):
         column.addWidget(self.heads)
         self.none.setContentsMargins(17, 12, 15, 0)
         column.addWidget(self.none)
-        column.addWidget(self.area, 1)
+        column.addWidget(self.twin, 1)
         column.addWidget(Rule())
         column.addLayout(foot)
         right = Pane()
@@ -227,7 +230,8 @@ class RepetitionsPage(Page):
         self.book.set_book(found)
         self.heads.update()
         self.none.setVisible(not found.blocks)
-        self.heads.setVisible(bool(found.blocks))
+        self.heads.setVisible(bool(found.blocks) and not self.twin.show_table.isChecked())
+        self.twin.set_numbers(HEADINGS, table_rows(found), {0, 1, 2})
         self._remark = found.remarks[0] if found.remarks else None
         more = f" And {len(found.remarks) - 1} more." if len(found.remarks) > 1 else ""
         self.said.setText(self._remark.text + more if self._remark is not None else "")

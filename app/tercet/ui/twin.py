@@ -114,7 +114,8 @@ class Twin(QStackedWidget):
         self.copy_picture.triggered.connect(self._copy_picture)
         self.copy_numbers = QAction("Copy numbers", self)
         self.copy_numbers.triggered.connect(self._copy_numbers)
-        self._stretched = 0
+        self._left = {0}
+        self._stale = False
         themes.changed.connect(self.restyle)
         for action in (self.show_table, self.copy_picture, self.copy_numbers):
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -129,11 +130,19 @@ class Twin(QStackedWidget):
         """Give the table's contents; columns in ``left`` hold words."""
         self._headings = tuple(headings)
         self._rows = tuple(tuple(row) for row in rows)
-        self._stretched = max(left)
-        fill_table(self.table, headings, rows, left)
+        self._left = set(left)
+        self._stale = True
+        if self.currentWidget() is self.table:
+            self._fill()
+
+    def _fill(self) -> None:
+        """Put the numbers into the table: only once it is looked at, for it takes its time."""
+        if self._stale:
+            self._stale = False
+            fill_table(self.table, self._headings, self._rows, self._left)
 
     def restyle(self, *_: object) -> None:
-        fit_table(self.table, self._stretched)
+        fit_table(self.table, max(self._left))
 
     @property
     def actions_by_key(self) -> tuple[QAction, ...]:
@@ -148,6 +157,8 @@ class Twin(QStackedWidget):
     def _show_table(self, shown: bool) -> None:
         before, after = (self.chart, self.table) if shown else (self.table, self.chart)
         focused = before.hasFocus()
+        if shown:
+            self._fill()
         self.setCurrentWidget(after)
         if focused:
             after.setFocus(Qt.FocusReason.ShortcutFocusReason)
