@@ -21,8 +21,8 @@ COLUMN = MappingProxyType({name: index for index, name in enumerate(COLUMNS)})
 MAX_SAMPLES = 2_000_000
 MAX_ELAPSED_S = 10 * 86_400.0
 MAX_UTC_OFFSET_S = 14 * 3600
-EARLIEST = datetime(1990, 1, 1, tzinfo=UTC).timestamp()
-LATEST = datetime(2100, 1, 1, tzinfo=UTC).timestamp()
+EARLIEST = datetime(1989, 12, 30, tzinfo=UTC).timestamp()
+LATEST = datetime(2107, 1, 1, tzinfo=UTC).timestamp()
 #: Up to this share of samples, or one sample, may carry an impossible time; more of them in a
 #: file known to be damaged.
 MAX_STRAY_SHARE = 0.01
@@ -105,7 +105,7 @@ def assemble(draft: Draft, samples: Floats) -> Recording | Failed:
     allowed = max(1, int(share * len(samples)))
     possible = (samples[:, 0] >= EARLIEST) & (samples[:, 0] < LATEST)
     if not possible.any() or np.count_nonzero(~possible) > allowed:
-        return failed("Its times lie before 1990 or after 2100.")
+        return failed("Its times lie before 1990 or after 2106.")
     middle = np.median(samples[possible, 0])
     near = possible & (np.abs(samples[:, 0] - middle) <= MAX_ELAPSED_S)
     if np.count_nonzero(~near) > allowed:

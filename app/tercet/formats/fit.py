@@ -95,11 +95,7 @@ def _read_part(part: Part, name: str) -> Iterator[Recording | Failed]:
             yield Failed("It holds no activity.", "passed over", FORMAT)
         return
     relative = samples[:, 0] < FIRST_ABSOLUTE
-    if relative.all():
-        reason = "Its clock was not set: times count from switching on, so its day is unknown."
-        yield Failed(reason, format=FORMAT)
-        return
-    if relative.any():
+    if relative.any() and not relative.all():
         decoded.damage.append(
             f"Samples left out, from before the clock was set: {np.count_nonzero(relative):,}."
         )

@@ -11,7 +11,7 @@ from tercet.domain import Changes, Failed
 from tercet.formats.paper import Shorthand
 from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, sheet_of
 from tercet.formats.table.columns import headings
-from tercet.library import intake, localtime, reading
+from tercet.library import intake, localtime, moments, reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
 from tercet.store import paper_queries, queries
@@ -132,3 +132,42 @@ def name_columns(
         for one in read:
             intake.take_again(store, one)
     return Changes(runs=True, files=True, settings=True, step=step)
+
+
+def tell_start(store: Store, sha256: str, start: datetime, *, alike: bool = False) -> Changes:
+    """Read a file of a watch without a clock by the start that its runner tells.
+
+    With ``alike`` every other such file that waits is moved by the same difference: the watch
+    counted on from one run to the next.
+
+    Raises
+    ------
+    ValueError
+        If the file cannot be read any more.
+    """
+    now = terms(store)
+    told = _clock(store, sha256)
+    if told is None:
+        raise ValueError("the file cannot be read any more")
+    zone = localtime.zone_named(now.zone)
+    begun = start.astimezone() if zone is None else start.replace(tzinfo=zone)
+    step = "Say when a run started"
+    read = []
+    for file in queries.files_to_look_at(store):
+        if file.sha256 != sha256 and not (alike and file.problem.startswith(moments.DEAD)):
+            continue
+        own = _clock(store, file.sha256)
+        if own is not None:
+            place = Source(str(store.originals.path(file.sha256)))
+            found = reading.read_file(place, replace(now, start=begun + (own - told)))
+            read.append(replace(found, source=Source("", label=f"{file.folder}/{file.name}")))
+    with store.atomic(step):
+        for one in read:
+            intake.take_again(store, one)
+    return Changes(runs=True, files=True, step=step)
+
+
+def _clock(store: Store, sha256: str) -> datetime | None:
+    """What the first recording of a file says of its start."""
+    found = formats.read_path(store.originals.path(sha256))
+    return min(item.start for item in found) if isinstance(found, list) else None

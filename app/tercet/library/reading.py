@@ -7,7 +7,7 @@ import logging
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -26,7 +26,7 @@ from tercet.formats.paper import Page, Shorthand
 from tercet.formats.table import FORMAT as TABLE
 from tercet.formats.table import Naming, Table
 from tercet.formats.unpack import MAX_BYTES, Counted, Refused
-from tercet.library import localtime, season_file, tabled, written
+from tercet.library import localtime, moments, season_file, tabled, written
 from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
 from tercet.library.known_race import known_race, pair_of
@@ -254,6 +254,11 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
         return read("read", PAPER, found.problem, prepare_page(found, terms))
     if isinstance(found, Table):
         return read("read", TABLE, found.problem, prepare_table(found, terms))
+    if terms.start is not None:
+        found = moments.started_at(found, terms.start, terms.zone)
+    first = min(recording.start for recording in found)
+    if moments.dead_clock(first, datetime.now(UTC)):
+        return read("refused", found[0].format, moments.question(first))
     runs = []
     problem = next((recording.damage for recording in found if recording.damage), "")
     for part in range(len(found)):

@@ -40,6 +40,7 @@ class ImportShown(QObject):
         recordings.close_asked.connect(lambda: window.show_recordings(False))
         recordings.stop_asked.connect(self._stop)
         recordings.columns_asked.connect(window.acts.name_columns)
+        recordings.start_asked.connect(window.acts.tell_start)
 
     def close(self) -> None:
         """Show nothing more."""

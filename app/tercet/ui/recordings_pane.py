@@ -52,6 +52,8 @@ DROP = "Drop recordings here"
 DROP_WORDS = (
     "FIT, TCX, GPX, CSV, zip or a typed log, files or a folder; the originals stay as they are"
 )
+#: How the problem of a file begins whose start must be said.
+NO_CLOCK = "Its clock was not set"
 #: The list of an import begins with what may need a look.
 ORDER = tuple(reversed(OUTCOMES))
 
@@ -91,6 +93,7 @@ class RecordingsPane(Pane):
     stop_asked = Signal()
     skip_asked = Signal(str)  # content of a file
     columns_asked = Signal(str)  # content of a table
+    start_asked = Signal(str)  # content of a recording without a clock
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -274,6 +277,10 @@ class RecordingsPane(Pane):
             name_columns = button("Name the columns", name=f"Name the columns of {row.name}")
             name_columns.clicked.connect(lambda: self.columns_asked.emit(row.sha256))
             actions.addWidget(name_columns)
+        if refused and row.problem.startswith(NO_CLOCK):
+            tell = button("Say when it started", name=f"Say when {row.name} started")
+            tell.clicked.connect(lambda: self.start_asked.emit(row.sha256))
+            actions.addWidget(tell)
         folder = _nearest_folder(row.folder)
         show = button("Show the folder", name=f"Show the folder of {row.name}")
         show.setToolTip(row.folder)

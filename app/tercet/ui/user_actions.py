@@ -116,6 +116,27 @@ class Actions(QObject):
             lambda table: ColumnsDialog(self._library, table, self._window),
         )
 
+    def tell_start(self, content: str) -> None:
+        """Ask when a run started whose watch had no clock."""
+        from tercet.ui.start_dialog import StartDialog
+
+        self._open(
+            lambda store: queries.file(store, content),
+            lambda file: StartDialog(self._library, file, self._window),
+        )
+
+    def correct(self, sessions: Sequence[SessionView]) -> None:
+        """Open what can be put right of sessions, with these chosen."""
+        from tercet.library import pieces
+        from tercet.ui.corrections_dialog import CorrectionsDialog
+
+        chosen = {session.id for session in sessions}
+
+        self._open(
+            pieces.correctable,
+            lambda found: CorrectionsDialog(self._library, found, chosen, self._window),
+        )
+
     def leave_estimate(self) -> None:
         """Put the strip with estimated thresholds away for some weeks."""
         now = datetime.now().isoformat(timespec="seconds")

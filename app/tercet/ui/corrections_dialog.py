@@ -1,0 +1,224 @@
+"""Putting sessions right: starts, zones and sports of many at once, joining, cutting, parting."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Sequence
+from typing import Any
+from zoneinfo import available_timezones
+
+from PySide6.QtCore import Qt, QTime, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QListWidget,
+    QListWidgetItem,
+    QSpinBox,
+    QTimeEdit,
+    QVBoxLayout,
+    QWidget,
+)
+
+from tercet.library import moments, operations, pieces
+from tercet.library.library import Library
+from tercet.library.pieces import Correctable
+from tercet.ui import theme, words
+from tercet.ui.fields import ErrorLine, fit_to_screen
+from tercet.ui.focus_ring import FocusRing
+from tercet.ui.jobs import Answers
+from tercet.ui.widgets import Label, button
+
+#: What a session may be said to be: words, sport, kind of running.
+SPORTS = (
+    ("running", "running", ""),
+    ("running, treadmill", "running", "treadmill"),
+    ("running, trail", "running", "trail"),
+    ("running, track", "running", "track"),
+    ("running, race", "running", "race"),
+    ("walking", "walking", ""),
+    ("hiking", "hiking", ""),
+    ("cycling", "cycling", ""),
+    ("swimming", "swimming", ""),
+    ("another sport", "other", ""),
+)
+_NUMBER = Qt.ItemDataRole.UserRole
+
+
+class CorrectionsDialog(QDialog):
+    """Sessions at the left, one or many chosen; what can be put right of them at the right."""
+
+    applied = Signal(object)  # Changes
+
+    def __init__(
+        self,
+        library: Library,
+        sessions: Sequence[Correctable],
+        chosen: Collection[int] = (),
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._library = library
+        self._sessions = {session.id: session for session in sessions}
+        self._answers = Answers(self)
+        self.setWindowTitle("Corrections")
+        self.list = QListWidget()
+        self.list.setAccessibleName("Sessions")
+        self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.count = Label("", "small", "text_2")
+        self.days, self.hours, self.minutes = (
+            _amount(*told) for told in (("days", 40_000), ("hours", 23), ("minutes", 59))
+        )
+        self.zone = QComboBox()
+        self.zone.setEditable(True)
+        self.zone.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.zone.addItems(sorted(available_timezones()))
+        self.zone.setCurrentIndex(-1)
+        self.zone.lineEdit().setPlaceholderText("such as Europe/Madrid")
+        self.zone.setAccessibleName("Time zone")
+        self.sport = QComboBox()
+        self.sport.addItems([told[0] for told in SPORTS])
+        self.sport.setAccessibleName("Sport")
+        self.at = QTimeEdit(QTime(0, 30))
+        self.at.setDisplayFormat("h:mm:ss")
+        self.at.setAccessibleName("Cut so long after the start")
+        self.attached = QComboBox()
+        self.attached.setAccessibleName("Recordings taken for the same run")
+        self.move_starts, self.set_zone, self.set_sport = (
+            button(text) for text in ("Move the starts", "Set the zone", "Set the sport")
+        )
+        self.join, self.cut, self.part = (
+            button(text) for text in ("Join the two", "Cut in two", "Part it again")
+        )
+        self.error = ErrorLine()
+        self.close_button = button("Close")
+        self._arrange()
+        for session in sessions:
+            item = QListWidgetItem(_line(session))
+            item.setData(_NUMBER, session.id)
+            self.list.addItem(item)
+            if session.id in chosen:
+                item.setSelected(True)
+                self.list.scrollToItem(item)
+        self.list.itemSelectionChanged.connect(self._show)
+        self._ring = FocusRing(self)
+        fit_to_screen(self, 940, 560)
+        self._show()
+        self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _arrange(self) -> None:
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(20, 14, 20, 14)
+        both = QHBoxLayout()
+        both.setSpacing(24)
+        left = QVBoxLayout()
+        left.addWidget(Label("Sessions", "pane_title"))
+        left.addWidget(self.list, 1)
+        left.addWidget(self.count)
+        both.addLayout(left, 1)
+        form = QFormLayout()
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
+        form.setVerticalSpacing(6)
+        for title, fields, made in (
+            ("Starts, moved by", (self.days, self.hours, self.minutes), self.move_starts),
+            ("Time zone that they were run in", (self.zone,), self.set_zone),
+            ("What they were", (self.sport,), self.set_sport),
+            ("Two sessions that are one run", (), self.join),
+            ("One session, cut so long after its start", (self.at,), self.cut),
+            ("Taken for the same run", (self.attached,), self.part),
+        ):
+            line = QHBoxLayout()
+            for field in fields:
+                line.addWidget(field, 1 if isinstance(field, QComboBox) else 0)
+            made.setAutoDefault(False)
+            line.addWidget(made)
+            if not fields:
+                line.addStretch()
+            form.addRow(Label(title, "body_bold"), line)
+        both.addLayout(form, 1)
+        whole.addLayout(both, 1)
+        whole.addWidget(self.error)
+        foot = QHBoxLayout()
+        foot.addWidget(Label("Each of these can be undone.", "small", "text_2"), 1)
+        foot.addWidget(self.close_button)
+        whole.addLayout(foot)
+        self.close_button.clicked.connect(self.reject)
+        self.move_starts.clicked.connect(self._move)
+        self.set_zone.clicked.connect(
+            lambda: self._do(moments.set_zone, self.chosen, self.zone.currentText())
+        )
+        self.set_sport.clicked.connect(self._set_sport)
+        self.join.clicked.connect(lambda: self._do(pieces.join, *self.chosen))
+        self.cut.clicked.connect(self._cut)
+        self.part.clicked.connect(self._part)
+
+    @property
+    def chosen(self) -> list[int]:
+        """Ids of the sessions chosen."""
+        return [int(item.data(_NUMBER)) for item in self.list.selectedItems()]
+
+    def _show(self) -> None:
+        """What can be done with so many sessions."""
+        chosen = self.chosen
+        count = len(chosen)
+        self.count.setText(
+            "None chosen" if not count else "1 chosen" if count == 1 else f"{count} chosen"
+        )
+        self.error.clear_error()
+        for made in (self.move_starts, self.set_zone, self.set_sport):
+            made.setEnabled(count > 0)
+        self.join.setEnabled(count == 2)
+        self.cut.setEnabled(count == 1)
+        self.attached.clear()
+        if count == 1:
+            for sha256, part, name in self._sessions[chosen[0]].attached:
+                self.attached.addItem(name, (sha256, part))
+        self.part.setEnabled(self.attached.count() > 0)
+        self.attached.setEnabled(self.attached.count() > 0)
+
+    def _move(self) -> None:
+        days, hours, minutes = (box.value() for box in (self.days, self.hours, self.minutes))
+        self._do(moments.shift, self.chosen, days * 86_400.0 + hours * 3600.0 + minutes * 60.0)
+
+    def _set_sport(self) -> None:
+        _, sport, kind = SPORTS[self.sport.currentIndex()]
+        self._do(operations.set_kind, self.chosen, sport, kind)
+
+    def _cut(self) -> None:
+        self._do(pieces.cut, self.chosen[0], self.at.time().msecsSinceStartOfDay() / 1000.0)
+
+    def _part(self) -> None:
+        sha256, part = self.attached.currentData()
+        self._do(pieces.part_again, self.chosen[0], sha256, part)
+
+    def _do(self, call: Callable[..., Any], *given: Any) -> None:
+        """Do it in the store's thread and close; what cannot be done is said here."""
+
+        def then(changes: Any) -> None:
+            self.applied.emit(changes)
+            self.accept()
+
+        def failed(error: BaseException) -> None:
+            said = str(error)
+            self.error.show_error(f"{said[:1].upper()}{said[1:]}.")
+
+        self.error.clear_error()
+        self._answers.when(self._library.submit(call, *given), then, failed)
+
+
+def _amount(name: str, most: int) -> QSpinBox:
+    box = QSpinBox()
+    box.setRange(-most, most)
+    box.setSuffix(f" {name}")
+    box.setAccessibleName(f"Move by {name}")
+    box.setMinimumWidth(theme.current().px(96))
+    return box
+
+
+def _line(session: Correctable) -> str:
+    start = session.start
+    name = session.name or session.kind or session.sport
+    length = f", {session.distance_m / 1000:.1f} km" if session.distance_m else ""
+    lasted = f", {words.duration(session.elapsed_s)}" if session.elapsed_s else ""
+    return f"{start.day} {start:%b %Y, %H:%M}  {name}{lasted}{length}"

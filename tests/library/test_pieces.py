@@ -1,0 +1,156 @@
+"""Joining, cutting and parting runs; starts and zones put right; watches without a clock."""
+
+from __future__ import annotations
+
+import gzip
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+import numpy as np
+import pytest
+from tests.formats.build import run_fit
+
+from tercet import resources
+from tercet.formats import fit
+from tercet.library import moments, naming, operations, pieces, season
+from tercet.library.library import Library
+from tercet.store import packing, queries
+
+SAMPLES = resources.samples()
+FIT = "2026-04-15-1806.fit"
+#: The stretch between the two samples at the cut falls to neither piece.
+A_SECOND, APART_S, METRES = 1.0, 10.0, 30.0
+
+
+@pytest.fixture
+def library(tmp_path: Path):
+    made = Library(tmp_path / "store")
+    made.take_in([SAMPLES / "season.toml", SAMPLES / FIT])
+    yield made
+    made.close()
+
+
+def sessions(library: Library):
+    return library.call(season.season).sessions
+
+
+def test_cut_and_joined_again_a_run_is_what_it_was(library: Library) -> None:
+    (whole,) = sessions(library)
+    library.call(pieces.cut, whole.id, 1200.0)
+    one, two = sessions(library)
+    assert 0 <= (two.start - one.start).total_seconds() - 1200 <= APART_S
+    assert abs(one.elapsed_s + two.elapsed_s - whole.elapsed_s) <= APART_S
+    assert abs(one.distance_m + two.distance_m - whole.distance_m) <= METRES
+    library.call(pieces.join, one.id, two.id)
+    (again,) = sessions(library)
+    assert abs(again.elapsed_s - whole.elapsed_s) <= A_SECOND
+    assert abs(again.distance_m - whole.distance_m) <= METRES
+    assert np.allclose(again.seconds, whole.seconds, atol=0.02 * whole.elapsed_s)
+    for _ in range(2):
+        library.call(operations.undo)
+    assert sessions(library) == (whole,)
+    library.call(operations.redo)
+    assert sessions(library) == (one, two)
+
+
+@pytest.mark.parametrize("at", [700.0, 1300.5, 2000.0])
+def test_parts_hold_every_sample_once(library: Library, at: float) -> None:
+    (run,) = sessions(library)
+    _, whole = library.call(pieces.stored, run.id)
+    one, two = pieces.parted(whole, at)
+    assert one.records + two.records == whole.records
+    assert two.start > one.start + timedelta(seconds=one.elapsed_s)
+    back = packing.rounded(pieces.joined(one, two))
+    np.testing.assert_allclose(back.time, whole.time, atol=0.002)
+    for name in whole.streams:
+        np.testing.assert_allclose(back.streams[name].values[:50], whole.streams[name].values[:50])
+
+
+def test_what_was_said_of_stretches_goes_with_them(library: Library) -> None:
+    (whole,) = sessions(library)
+
+    def say(store) -> None:
+        with store.atomic("say"):
+            store.put("correction", {
+                "run_id": whole.id, "kind": "shade", "start_s": 1000.0, "end_s": 1400.0,
+                "shade": "H", "value": None, "said_at": "",
+            })  # fmt: skip
+
+    library.call(say)
+    library.call(pieces.cut, whole.id, 1200.0)
+    one, two = sessions(library)
+    assert one.seconds[2] >= 190 and two.seconds[2] >= 190
+    library.call(pieces.join, one.id, two.id)
+    (again,) = sessions(library)
+    assert again.seconds[2] >= 398
+
+
+def test_what_cannot_be_a_piece_is_refused_and_changes_nothing(library: Library) -> None:
+    (whole,) = sessions(library)
+    with pytest.raises(ValueError, match="both pieces"):
+        library.call(pieces.cut, whole.id, 2.0)
+    library.take_in([SAMPLES / "2026-05-12-1813.fit"])
+    one, two = sessions(library)
+    with pytest.raises(ValueError, match="too long for one run"):
+        library.call(pieces.join, one.id, two.id)
+    assert sessions(library) == (one, two)
+
+
+def test_the_same_run_is_parted_again(library: Library, tmp_path: Path) -> None:
+    data = (SAMPLES / FIT).read_bytes()
+    (tmp_path / "again.fit.gz").write_bytes(gzip.compress(data))
+    assert library.take_in([tmp_path / "again.fit.gz"]).count("same run") == 1
+    (run,) = sessions(library)
+    ((content, part),) = library.call(queries.attachments, run.id)
+    library.call(pieces.part_again, run.id, content, part)
+    one, two = sessions(library)
+    assert one.seconds == two.seconds and not library.call(queries.attachments, run.id)
+    library.call(operations.undo)
+    assert sessions(library) == (run,)
+
+
+def test_starts_and_zones_are_put_right_for_many_at_once(library: Library) -> None:
+    library.take_in([SAMPLES / "2026-05-12-1813.fit"])
+    before = sessions(library)
+    ids = [session.id for session in before]
+    library.call(moments.shift, ids, 24 * 3600.0)
+    assert [s.day for s in sessions(library)] == [s.day + timedelta(days=1) for s in before]
+    library.call(operations.undo)
+    library.call(moments.set_zone, ids, "Pacific/Auckland")
+    moved = [s.start - b.start for s, b in zip(sessions(library), before, strict=True)]
+    assert moved == [timedelta(hours=10)] * 2  # from the samples' UTC+2 to UTC+12
+    assert [s.day for s in sessions(library)] == [s.day + timedelta(days=1) for s in before]
+    with pytest.raises(ValueError, match="no time zone is called"):
+        library.call(moments.set_zone, ids, "Nowhere/Here")
+
+
+@pytest.mark.parametrize(
+    ("start", "dead"),
+    [
+        (datetime(1989, 12, 31, 0, 4, tzinfo=UTC), True),
+        (datetime(2000, 1, 1, 0, 1, tzinfo=UTC), True),
+        (datetime(2106, 2, 7, 6, 28, tzinfo=UTC), True),
+        (datetime(2001, 6, 1, tzinfo=UTC), False),
+        (datetime(2026, 6, 9, tzinfo=UTC), False),
+    ],
+)
+def test_clocks_that_were_never_set_are_known(start: datetime, dead: bool) -> None:
+    assert moments.dead_clock(start, datetime(2026, 6, 10, tzinfo=UTC)) is dead
+
+
+def test_a_watch_without_a_clock_asks_and_is_read_by_the_answer(
+    library: Library, tmp_path: Path, monkeypatch
+) -> None:
+    for name, second in (("a", 200), ("b", 90_200)):
+        monkeypatch.setattr("tests.formats.build.START_FIT", second)
+        (tmp_path / f"{name}.fit").write_bytes(bytes(run_fit(900)))
+    report = library.take_in([tmp_path / "a.fit", tmp_path / "b.fit"])
+    assert [taken.outcome for taken in report.taken] == ["refused"] * 2
+    assert "it says 31 December 1989" in report.taken[0].detail
+    first, second = sorted(library.call(queries.files_to_look_at), key=lambda row: row.name)
+    library.call(naming.tell_start, first.sha256, datetime(2026, 5, 1, 18, 0), alike=True)
+    assert second.sha256 and not library.call(queries.files_to_look_at)
+    days = [session.day for session in sessions(library)]
+    assert days == [date(2026, 4, 15), date(2026, 5, 1), date(2026, 5, 2)]
+    assert sessions(library)[1].start == datetime(2026, 5, 1, 18, 0)
+    assert fit.FIT_EPOCH > 0
