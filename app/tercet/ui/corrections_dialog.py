@@ -75,7 +75,7 @@ class CorrectionsDialog(QDialog):
         self.zone.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.zone.addItems(sorted(available_timezones()))
         self.zone.setCurrentIndex(-1)
-        self.zone.lineEdit().setPlaceholderText("such as Europe/Madrid")
+        self.zone.setPlaceholderText("such as Europe/Madrid")
         self.zone.setAccessibleName("Time zone")
         self.sport = QComboBox()
         self.sport.addItems([told[0] for told in SPORTS])

@@ -36,7 +36,9 @@ class Menu:
             menu, "Delete the session", window.delete_session, ["Ctrl+Backspace", "Ctrl+Del"]
         )
         self._add(menu, "Find…", self._find, standard.Find)
-        self._add(menu, "Corrections…", lambda: window.acts.correct(window.chosen()), "Ctrl+E")
+        self._add(
+            menu, "Corrections…", lambda: window.acts.correct(window.sessions.chosen()), "Ctrl+E"
+        )
         menu.addSeparator()
         self._add(menu, "Thresholds…", window.acts.edit_thresholds, "Ctrl+H")
         self._add(menu, "Blocks and races…", window.acts.edit_plan, "Ctrl+B")

@@ -59,6 +59,12 @@ class SessionFlow(QObject):
         where = stretch_words(start, end)
         self._acts.do(corrections.make_repetition, run_id, start, end, where)
 
+    def chosen(self) -> list[SessionView]:
+        """The session whose page is shown, or those chosen on the sheet."""
+        on_page = self._pages.currentWidget() is self._page
+        chosen = [self.current] if on_page else self._season_page.sheet.chosen_sessions()
+        return [found for found in map(self.find, chosen) if found is not None]
+
     def find(self, run_id: int | None) -> SessionView | None:
         """A session of the season, by its number."""
         sessions = self._view.sessions if self._view is not None else ()

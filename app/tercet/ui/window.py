@@ -12,7 +12,7 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEv
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.library import Library
-from tercet.library.views import SeasonView, SessionView
+from tercet.library.views import SeasonView
 from tercet.ui import example, glance
 from tercet.ui.foot import Foot
 from tercet.ui.geometry import place
@@ -325,16 +325,9 @@ class MainWindow(QMainWindow):
         """Move the focus round the panes in view."""
         focus_next(ring_of(self, loaded=self._ready))
 
-    def chosen(self) -> list[SessionView]:
-        """The session whose page is shown, or those chosen on the sheet."""
-        on_page = self.pages.currentWidget() is self.session_page
-        sheet = self.season_page.sheet
-        chosen = [self.sessions.current] if on_page else sheet.chosen_sessions()
-        return [found for found in map(self.sessions.find, chosen) if found is not None]
-
     def delete_session(self) -> None:
         """Delete the chosen session; undo brings it back."""
-        sessions = self.chosen() if self._ready else []
+        sessions = self.sessions.chosen() if self._ready else []
         if len(sessions) > 1:
             self.acts.delete_several(sessions)
         elif sessions:
