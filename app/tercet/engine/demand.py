@@ -25,6 +25,8 @@ STRETCHES = ((1.0, 0.3), (1.18, 0.4), (1.36, 0.3))
 INDOOR_TRUST = 0.1
 #: Spread of what comes and goes on a belt whose speed is known. [guess]
 BELT_SPREAD = 0.008
+#: Slower is no speed of running at all. [m/s]
+LEAST_LEVEL = 0.3
 #: Work lies above this share of the way from LT1 to LT2. [trial]
 WORK = 0.35
 #: Spread of the slope where there is no altitude. [trial]
@@ -83,7 +85,7 @@ def weigh(
     evidence = np.zeros(n, dtype=np.uint8)
     scale, probability = np.full(n, np.nan), np.zeros(n)
     shades[~moved.running] = Shade.NOT_RUNNING
-    seen = moved.running & (level_speed > 0.3)
+    seen = moved.running & (level_speed > LEAST_LEVEL)
     if not seen.any():
         return Weighed(shades, evidence, scale, level_speed, level_speed, probability, np.inf)
     t = thresholds if thresholds is not None and thresholds.by_speed else None
@@ -97,7 +99,8 @@ def weigh(
     held = lt2 * np.exp(levels.mean)
     followed = np.where(seen, held, level_speed)
     even = followed.copy()
-    even[seen] *= (moved.speed[seen] / level_speed[seen]) ** steadiness.YIELDED
+    hilly = np.where(moved.speed > LEAST_LEVEL, moved.speed, level_speed)[seen] / level_speed[seen]
+    even[seen] *= hilly**steadiness.YIELDED
     if t is None:
         return Weighed(shades, evidence, scale, followed, even, probability, lt2)
     assert t.lt1_speed and t.lt2_speed

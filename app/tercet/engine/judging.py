@@ -16,6 +16,7 @@ from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.motion import read_motion
+from tercet.engine.power import level_speed_by_power
 from tercet.engine.scale import MIDDLE, Floats, Shade, Thresholds, shade_of
 from tercet.engine.sprints import find_sprints, with_sprints
 
@@ -42,8 +43,8 @@ def judge(
     ----------
     streams : mapping of str to (time, values)
         ``heart_rate`` [beats/min], ``speed`` [m/s], ``distance`` [m], ``latitude`` and
-        ``longitude`` [degrees], ``altitude`` [m], ``cadence`` [steps/min]; each with its own
-        times [s]. Missing ones may be left out.
+        ``longitude`` [degrees], ``altitude`` [m], ``cadence`` [steps/min], ``power`` [W]; each with
+        its own times [s]. Missing ones may be left out.
     sample_time : array_like, shape (m,)
         Times of all samples, not falling. [s]
     thresholds : Thresholds or None
@@ -81,6 +82,9 @@ def judge(
     sprints = find_sprints(moved, demand.reference_speed(moved, thresholds))
     hills = with_sprints(hills, sprints, altitude[ahead], moved.metres)
     level = slope.level_speed(moved.speed, hills.slope)
+    by_power = level_speed_by_power(line.channels.get("power"), level, moved.running)
+    lost = moved.running & ~(level > demand.LEAST_LEVEL) & np.isfinite(by_power)
+    level = np.where(lost, by_power, level)
     remarks = []
     if not hills.used and np.isfinite(altitude).any():
         remarks.append("Too short a way to know its hills: left out.")
@@ -88,6 +92,7 @@ def judge(
     judged = demand.weigh(moved, level, hills, heart, thresholds)
     shades, evidence, scale = judged.shades, judged.evidence, judged.scale
     sure = judged.intervals
+    evidence[lost & (evidence != Evidence.NONE)] = Evidence.POWER
     if thresholds is not None:
         alone = moved.running & ~np.isfinite(scale) & np.isfinite(heart)
         if thresholds.by_heart_rate and alone.any():

@@ -1,0 +1,55 @@
+"""Running power as a stand-in for speed: put on its scale by what both say in the same run."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tercet.engine.cleaning import moving_mean
+from tercet.engine.scale import Floats
+
+#: Less running with both tells too little of their relation. [s]
+LEAST_S = 300
+#: Power that a running person shows. [W]
+POSSIBLE = (60.0, 1200.0)
+#: Meters of power are calmed over this long. [s]
+CALM_S = 5
+#: What is slower is not running on a way. [m/s]
+LEAST_SPEED = 1.8
+
+
+def level_speed_by_power(
+    power: Floats | None, level_speed: Floats, running: NDArray[np.bool_]
+) -> Floats:
+    """Level-equivalent speed from power, by their relation in this run.
+
+    Parameters
+    ----------
+    power : ndarray, shape (n,), or None
+        [W], NaN where unknown.
+    level_speed : ndarray, shape (n,)
+        [m/s], NaN or near zero where speed is lost.
+    running : ndarray of bool, shape (n,)
+
+    Returns
+    -------
+    ndarray of float64, shape (n,)
+        NaN where power is missing, and everywhere if five minutes of both are not there.
+
+    Notes
+    -----
+    The cost of running a metre on the level hardly depends on speed (di Prampero et al., J. Exp.
+    Biol. 208:2809-2816, 2005: 3.8 J/(kg m)), so level-equivalent speed goes with power; meters
+    differ in scale, so each run tells its own.
+    """
+    nothing = np.full(len(level_speed), np.nan)
+    if power is None:
+        return nothing
+    low, high = POSSIBLE
+    there = np.isfinite(power) & (power >= low) & (power <= high)
+    both = there & running & (np.nan_to_num(level_speed) > LEAST_SPEED)
+    if np.count_nonzero(both) < LEAST_S:
+        return nothing
+    share = float(np.median(level_speed[both] / power[both]))
+    calm = moving_mean(np.where(there, power, np.nan), CALM_S)
+    return np.asarray(np.where(there, share * calm, np.nan), dtype=np.float64)
