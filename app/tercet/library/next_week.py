@@ -14,6 +14,9 @@ from tercet.library.views import BlockView, SeasonView, SessionView
 LATELY = 28
 #: So much of the wanted time is told as it is; less than this is nothing. [s]
 LEAST_S = 60.0
+#: Hard running grows by no more than this over the most of late, from a few minutes on
+#: (common practice, no source). [s]
+MORE, FIRST_HARD_S = 1.1, 300.0
 
 
 @dataclass(frozen=True)
@@ -40,7 +43,7 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     if not lately:
         return NextWeek(monday, ())
     block = next((b for b in view.blocks if b.start <= monday <= b.end), None)
-    lines = [*_volume(view, block, monday), *_spaced(lately, spacing, monday)]
+    lines = [*_volume(view, block, monday, lately), *_spaced(lately, spacing, monday)]
     longest = max(run.distance_m for run in lately)
     if longest > 0:
         lines.append(
@@ -50,7 +53,9 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     return NextWeek(monday, tuple(lines))
 
 
-def _volume(view: SeasonView, block: BlockView | None, monday: date) -> list[str]:
+def _volume(
+    view: SeasonView, block: BlockView | None, monday: date, lately: list[SessionView]
+) -> list[str]:
     usual = plans.nowadays(view)
     week = next((w for w in block.weeks if w.monday == monday), None) if block else None
     if block is None:
@@ -71,9 +76,18 @@ def _volume(view: SeasonView, block: BlockView | None, monday: date) -> list[str
             f"{block.name} is {hours(short)} short of easy: make up {hours(left_out)} of it by "
             "leaving moderate out."
         )
+    # Shares alone could ask for far more hard running than the runner is used to.
+    by_week: dict[date, float] = {}
+    for item in lately:
+        week_of = item.day - timedelta(days=item.day.weekday())
+        by_week[week_of] = by_week.get(week_of, 0.0) + item.seconds[2]
+    most = max(FIRST_HARD_S, MORE * max(by_week.values(), default=0.0))
+    if hard > most:
+        easy, hard = easy + hard - most, most
+        lines.append("No more hard running than a tenth over the most of the last four weeks.")
     parts = [f"{hours(easy)} easy"]
     parts += [f"{hours(moderate)} moderate"] if moderate >= LEAST_S else ["nothing moderate"]
-    parts += [f"{hours(hard)} hard in short repetitions"] if hard >= LEAST_S else []
+    parts += [f"at most {hours(hard)} hard"] if hard >= LEAST_S else []
     return [f"About {hours(total)} ({source}): {', '.join(parts)}.", *lines]
 
 
