@@ -10,6 +10,7 @@ from pathlib import Path
 import pandas as pd
 import pytest
 
+from tercet.domain import Block
 from tercet.library import operations, season
 from tercet.library.library import Library
 from tercet.library.review import build, choices, figures, scope, tables, volume
@@ -146,3 +147,14 @@ def test_a_gap_is_told_with_one_word_of_its_reason_and_no_more() -> None:
     found = volume.find_gaps(kept, View())  # type: ignore[arg-type]
     assert found == [(first + timedelta(days=3), first + timedelta(days=11), "ill")]
     assert volume.reason_in(["cold wind"]) == ""
+
+
+def test_years_without_a_break_are_reviewed_one_by_one(library: Library) -> None:
+    first = date(2023, 1, 2)
+    weeks = [first + timedelta(days=28 * k) for k in range(42)]
+    plan = [Block(day, day + timedelta(days=27), f"Block {day}") for day in weeks]
+    library.call(operations.set_plan, plan, [])
+    review = library.call(build.review, "", date(2026, 3, 1))[0]
+    names = [name for key, name in review.scopes if ".." in key]
+    assert names == ["Season 2026", "Season 2025", "Season 2024", "Season 2023"]
+    assert review.name == "Season 2026"

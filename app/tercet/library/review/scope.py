@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import timedelta
+from itertools import groupby
 
 from tercet.library.views import BlockView, SeasonView
 
 #: Blocks further apart than this belong to two seasons.
 APART = timedelta(days=28)
+#: What goes on for longer without a break is reviewed year by year.
+LONGEST = timedelta(days=400)
 
 
 @dataclass(frozen=True)
@@ -21,14 +24,22 @@ class Scope:
 
 
 def seasons(view: SeasonView) -> list[tuple[BlockView, ...]]:
-    """Blocks, planned or not, parted where more than four weeks lie between them."""
-    out: list[list[BlockView]] = []
+    """Blocks, planned or not, parted where four weeks lie between, and by years if need be."""
+    found: list[list[BlockView]] = []
     for block in view.blocks:
-        if out and block.start - out[-1][-1].end <= APART:
-            out[-1].append(block)
+        if found and block.start - found[-1][-1].end <= APART:
+            found[-1].append(block)
         else:
-            out.append([block])
-    return [tuple(blocks) for blocks in out]
+            found.append([block])
+    out: list[tuple[BlockView, ...]] = []
+    for blocks in found:
+        if blocks[-1].end - blocks[0].start <= LONGEST:
+            out.append(tuple(blocks))
+        else:
+            # A block belongs to the year that holds its middle.
+            by_year = groupby(blocks, key=lambda b: (b.start + (b.end - b.start) / 2).year)
+            out += [tuple(held) for _, held in by_year]
+    return out
 
 
 def choices(view: SeasonView) -> list[tuple[str, str]]:
@@ -83,7 +94,7 @@ def _name(blocks: tuple[BlockView, ...]) -> str:
         return "No season yet"
     if len(blocks) == 1:
         return blocks[0].name
-    first, last = blocks[0].start, blocks[-1].end
+    first, last = blocks[0].end, blocks[-1].start
     years = str(first.year) if first.year == last.year else f"{first.year} to {last.year}"
     return f"Season {years}"
 

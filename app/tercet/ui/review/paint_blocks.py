@@ -117,6 +117,8 @@ def _end_label(
     if not part.label or not part.days:
         return
     whole = board.wide(part.label, "bold")
+    if x_of(part.right) - x_of(part.left) < 0.3 * whole:
+        return
     narrow = x_of(part.days[-1]) - 6.0 - whole < x_of(part.left) - 4.0
     lines = part.label.split(", ")[::-1] if narrow else [part.label]
     width = max(board.wide(line, "bold") for line in lines)

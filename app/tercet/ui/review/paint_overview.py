@@ -128,6 +128,8 @@ def _block_label(
     """Bracket, name and sums of a block beside its weeks; gives how far down they reach."""
     board.box(QRectF(left, top + 4.0, 3.0, max(bottom - top - 4.0, 4.0)), "control")
     y = max(top + 24.0, last + 26.0)
+    if y > max(bottom, top + 24.0) + 8.0:
+        return last  # too many short blocks to name each
     board.text(left + 14.0, y, board.fit(block.name, "block", 190.0), "block")
     if y + 32.0 <= max(bottom + 10.0, y + 1.0) or bottom - top > 52.0:
         board.text(left + 14.0, y + 31.0, board.fit(block.words, "body", 200.0), "body", "text_2")
