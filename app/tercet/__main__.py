@@ -11,7 +11,7 @@ from pathlib import Path
 from tercet import invocation, resources
 from tercet.library import season
 from tercet.library.library import Library
-from tercet.store.errors import StoreError
+from tercet.store.errors import StoreBusy, StoreError
 
 #: Environment variable that names the store's folder.
 STORE_VARIABLE = "TERCET_STORE"
@@ -85,9 +85,15 @@ def _window(given: Sequence[str]) -> int:
     for path in asked.paths:
         if not path.exists():
             raise invocation.UsageError(f"there is no {path}")
-    library = Library(store_folder(asked.store, asked.demo))
+    paths = [Path(path).resolve() for path in asked.paths]
+    folder = store_folder(asked.store, asked.demo)
     try:
-        paths = [Path(path).resolve() for path in asked.paths]
+        library = Library(folder)
+    except StoreBusy:
+        if asked.pictures is None and no_display() is None and _handed_over(folder, paths):
+            return 0
+        raise
+    try:
         samples = resources.samples()
         if asked.demo and not library.call(season.season).session_count:
             paths.insert(0, samples)
@@ -99,6 +105,13 @@ def _window(given: Sequence[str]) -> int:
         return _without_window(library, paths, asked.pictures, why_not, demo=asked.demo)
     finally:
         library.close()
+
+
+def _handed_over(folder: Path, paths: Sequence[Path]) -> bool:
+    """Leave the files to the window that has the store open already."""
+    from tercet.ui.door import hand_over
+
+    return hand_over(folder, paths)
 
 
 def no_display() -> str | None:

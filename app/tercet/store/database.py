@@ -81,7 +81,7 @@ class Store:
         """
         store = cls.__new__(cls)
         store.folder = folder
-        store._undo, store._redo, store._step = [], [], None
+        store._undo, store._redo, store._touched, store._step = [], [], [], None
         store._lock = None
         path = folder / "tercet.db"
         try:

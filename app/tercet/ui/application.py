@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from tercet.library.library import Library
 from tercet.ui.collector import Collector
 from tercet.ui.desk import Desk
+from tercet.ui.icon import icon
 
 
 def application() -> QApplication:
@@ -27,6 +28,7 @@ def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
     """Open the window over a library; gives the exit code."""
     app = application()
     Collector(app)
+    app.setWindowIcon(icon())
     desk = Desk(library, demo=demo)
     desk.main.take_in(list(paths))
     desk.main.show()

@@ -90,8 +90,9 @@ class BuildUpPane(QFrame):
 
     def set_units(self, units: words.Units) -> None:
         """Write distances in kilometres or miles."""
-        self._units = units
-        self._redraw()
+        if units != self._units:
+            self._units = units
+            self._redraw()
 
     def mark_week(self, monday: date | None) -> None:
         """Mark the week pointed at in the sheet."""

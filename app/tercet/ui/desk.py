@@ -13,7 +13,7 @@ from tercet.ui import window
 from tercet.ui.look import look_of
 
 #: What goes along from one runner's window to the next.
-CARRIED = ("look", "text", "texture")
+CARRIED = ("look", "text", "texture", "units")
 
 
 class Desk(QObject):
@@ -38,7 +38,21 @@ class Desk(QObject):
         made.bar.runner_menu.addAction(following)
         made.bar.runner_menu.aboutToShow.connect(self._list_runners)
         self._listed: list[QAction] = []
+        made.sheet_shown.connect(lambda: self._open_door(made, library.folder))
         return made
+
+    def _open_door(self, made: window.MainWindow, folder: Path) -> None:
+        """Listen for second starts on the same store."""
+        from tercet.ui.door import Door, bring_forward
+
+        def asked(paths: list[Path]) -> None:
+            bring_forward(made)
+            made.take_in(paths)
+
+        door = Door(folder, made)
+        door.asked.connect(asked)
+        door.open()
+        made.closed.connect(door.close)
 
     def _list_runners(self) -> None:
         from tercet.library import roster

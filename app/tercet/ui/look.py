@@ -7,11 +7,12 @@ from pathlib import Path
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
-from tercet.ui import theme
+from tercet.ui import theme, words
 
 LOOKS = {"system": "Follow the system", "light": "Light", "dark": "Dark"}
 SIZES = (100, 115, 130, 150, 175, 200)
 TEXTURES = ("quiet", "strong", "off")
+UNITS = {"km": "Kilometres", "miles": "Miles"}
 
 
 def settings_of(folder: Path) -> QSettings:
@@ -48,6 +49,11 @@ class Look:
         kept = str(self._settings.value("texture", "quiet"))
         return kept if kept in TEXTURES else "quiet"
 
+    @property
+    def units(self) -> words.Units:
+        """What distances and paces are written in."""
+        return "miles" if str(self._settings.value("units", "km")) == "miles" else "km"
+
     def kept(self, key: str) -> object:
         """What is kept under a key, or None."""
         return self._settings.value(key)
@@ -57,12 +63,14 @@ class Look:
         if value is not None and self._settings.value(key) is None:
             self._settings.setValue(key, value)
 
-    def choose(self, *, name: str = "", size: int = 0, texture: str = "") -> None:
+    def choose(self, *, name: str = "", size: int = 0, texture: str = "", units: str = "") -> None:
         """Keep what is given and put it on."""
-        for key, value in (("look", name), ("text", size), ("texture", texture)):
+        chosen = {"look": name, "text": size, "texture": texture, "units": units}
+        for key, value in chosen.items():
             if value:
                 self._settings.setValue(key, value)
-        self.apply()
+        if not units:
+            self.apply()
 
     def apply(self) -> None:
         """Put the look on the whole program."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
@@ -63,8 +64,17 @@ class Menu:
         self._choices(view, sizes, lambda: str(look.size), lambda key: look.choose(size=int(key)))
         textures = {name: f"Textures {name}" for name in TEXTURES}
         self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
+        self._add(menu, "Preferences…", self._preferences, "Ctrl+,")
         menu.addSeparator()
         self._add(menu, "Close", window.close, standard.Quit)
+
+    def _preferences(self) -> None:
+        from tercet.ui.preferences import Preferences
+
+        dialog = Preferences(self._window.look, self._window)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.units_changed.connect(self._window.refresh)
+        dialog.open()
 
     def _find(self) -> None:
         self._window.show_view("season")

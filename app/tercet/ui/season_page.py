@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QObject, Qt, QTimer, Signal
@@ -9,7 +10,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.views import SeasonView
-from tercet.ui import theme, words
+from tercet.ui import glance, theme, words
 from tercet.ui.first_run import ThresholdStrip
 from tercet.ui.glance import Glance
 from tercet.ui.search_bar import SearchBar
@@ -157,9 +158,11 @@ class SeasonPage(QWidget):
             self.sheet.set_season(view)
             self.key.set_present(**self.sheet.key_needs())
         self._view, self._units = view, units
+        self.sheet.set_units(units)
         self.search.set_season(view)
         if not self.loaded:
             return
+        self.build_up.set_units(units)
         from tercet.library import season as seasons
 
         self.build_up.show_build_up(
@@ -172,10 +175,16 @@ class SeasonPage(QWidget):
         self.sheet_menu = menu
         self.sheet.menu_asked.connect(menu.ask)
 
-    def show_glance(self, glance: Glance) -> None:
+    def show_glance(self, kept: Glance) -> None:
         """Show the part of the season last in view, until the whole was read."""
-        self.sheet.show_glance(glance)
+        self.sheet.show_glance(kept)
         self.key.set_present(**self.sheet.key_needs())
+
+    def keep_glance(self, folder: Path, runner: str) -> None:
+        """Keep what is in view, so that the next start can show it at once."""
+        taken = self.sheet.glance(self._view, runner) if self._view is not None else None
+        if taken is not None:
+            glance.keep(folder, taken)
 
     def show_trace(self, session_id: int, detail: SessionDetail | None) -> None:
         """Draw a session's trace on its card, if it is still the chosen one."""

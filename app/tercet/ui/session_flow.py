@@ -9,6 +9,7 @@ from tercet.library import corrections, season
 from tercet.library.library import Library
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
+from tercet.ui import words
 from tercet.ui.jobs import Answers
 from tercet.ui.made_from import made_from_words
 from tercet.ui.season_page import SeasonPage
@@ -36,6 +37,7 @@ class SessionFlow(QObject):
         self._view: SeasonView | None = None
         self._drawn: SessionView | None = None
         self.current: int | None = None
+        self.units: words.Units = "km"
         page.previous_asked.connect(lambda: self.step(-1))
         page.next_asked.connect(lambda: self.step(1))
         page.shade_said.connect(self._shade)
@@ -111,7 +113,8 @@ class SessionFlow(QObject):
             mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
             has_previous=view.sessions[0].id != session.id,
             has_next=view.sessions[-1].id != session.id,
-            why=lambda second: why(detail, second),
+            why=lambda second: why(detail, second, self.units),
+            units=self.units,
         )
         self._drawn = session
         if self._pages.currentWidget() is not self._page:

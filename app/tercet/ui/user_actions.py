@@ -35,6 +35,7 @@ class Actions(QObject):
         self._library, self._answers, self._window = library, answers, window
         self._undo_bar = undo_bar
         self._asking = False
+        self.units: words.Units = "km"
         undo_bar.undo_asked.connect(self.undo)
         undo_bar.redo_asked.connect(self.redo)
 
@@ -148,7 +149,9 @@ class Actions(QObject):
 
         self._open(
             queries.thresholds,
-            lambda entries: ThresholdsDialog(self._library, entries, page, parent=self._window),
+            lambda entries: ThresholdsDialog(
+                self._library, entries, page, units=self.units, parent=self._window
+            ),
         )
 
     def edit_plan(self) -> None:

@@ -38,6 +38,7 @@ class MainWindow(QMainWindow):
     sheet_shown = Signal()  # the season sheet was painted for the first time
     season_shown = Signal(object)  # SeasonView, after each refresh
     import_ended = Signal(object)  # Report
+    closed = Signal()
     runner_asked = Signal(object)  # the folder of another runner's record
 
     def __init__(self, library: Library, *, demo: bool = False) -> None:
@@ -220,7 +221,8 @@ class MainWindow(QMainWindow):
             return
         before, self._shown = self._shown, shown
         view = shown.season
-        self.season_page.set_season(view)
+        units, self.acts.units = self.look.units, self.look.units
+        self.season_page.set_season(view, units)
         self.season_page.recordings.set_problems(shown.problems)
         self._name(view, shown.runner)
         running = self.imports.running
@@ -239,6 +241,8 @@ class MainWindow(QMainWindow):
         if not running:
             self._choose_a_session(view)
         judged_anew = before is None or before.thresholds != shown.thresholds
+        judged_anew |= self.sessions.units != units
+        self.sessions.units = units
         self.sessions.set_season(view, judged_anew=judged_anew)
         self.further.set_season(view)
         if self.pages.currentWidget() is self.session_page and self.sessions.current is None:
@@ -370,6 +374,7 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop what runs, remember the window."""
         self._closed = True
+        self.closed.emit()
         self.imports.close()
         self._loading.wait()
         self._settings.setValue("geometry", self.saveGeometry())
@@ -380,16 +385,9 @@ class MainWindow(QMainWindow):
             self._ready = False
             self._import_shown.close()
             self._settings.setValue("splitter", self.season_page.splitter.saveState())
-            self._keep_glance()
+            if self._shown is not None and not self._shown.empty:
+                self.season_page.keep_glance(self._library.folder, self._shown.runner)
             chosen = self.season_page.sheet.selected_session()
             self._settings.setValue("session", chosen if chosen is not None else -1)
         self._settings.sync()
         super().closeEvent(event)
-
-    def _keep_glance(self) -> None:
-        """Keep what is in view, so that the next start can show it at once."""
-        if self._shown is None or self._shown.empty:
-            return
-        taken = self.season_page.sheet.glance(self._shown.season, self._shown.runner)
-        if taken:
-            glance.keep(self._library.folder, taken)

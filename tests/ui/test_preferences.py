@@ -1,0 +1,55 @@
+"""Preferences: chosen by hand, in force at once, kept for the next time."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from tests.ui import fit
+from tests.ui.test_window import imported
+
+from tercet.ui import theme
+from tercet.ui.look import look_of
+from tercet.ui.preferences import Preferences
+
+
+@pytest.fixture
+def dialog(qtbot, open_window, some_logs):
+    window = open_window()
+    imported(qtbot, window, some_logs / "2026-04-14-1843.fit")
+    window.show_recordings(False)
+    action = next(a for a in window.bar.menu.actions() if a.text() == "Preferences…")
+    action.trigger()
+    made = window.findChild(Preferences)
+    qtbot.waitUntil(made.isVisible, timeout=5_000)
+    yield made
+    made.close()
+    window.look.choose(name="light", size=100, texture="quiet")
+
+
+def test_miles_are_written_at_once_and_kept(qtbot, dialog) -> None:
+    window = dialog.parent()
+    card = window.season_page.card
+    assert card.distance.value.text().endswith("km")
+    dialog.units.setFocus()
+    qtbot.keyClick(dialog.units, Qt.Key.Key_Down)
+    qtbot.waitUntil(lambda: card.distance.value.text().endswith(" mi"), timeout=10_000)
+    assert card.pace.value.text().endswith("/mile")
+    assert look_of(window._library.folder).units == "miles"
+
+
+def test_theme_size_and_textures_are_put_on(qtbot, dialog) -> None:
+    dialog.theme.setCurrentIndex(2)
+    dialog.theme.activated.emit(2)
+    assert theme.current().dark
+    dialog.size_of_text.activated.emit(0)
+    dialog.textures.setCurrentIndex(1)
+    dialog.textures.activated.emit(1)
+    assert theme.current().texture == "strong"
+
+
+@pytest.mark.parametrize("size", [100, 200])
+def test_the_dialog_fits_and_speaks(qtbot, dialog, size) -> None:
+    dialog.parent().look.choose(size=size)
+    dialog.adjustSize()
+    qtbot.wait(50)
+    assert not fit.faults(dialog) and not fit.nameless(dialog)
