@@ -47,8 +47,13 @@ def test_the_same_page_kept_twice_adds_nothing(judged_library) -> None:
 def test_what_is_left_out_is_not_kept_and_the_rest_of_its_line_is(judged_library) -> None:
     text = "2026-06-09: 30 min easy, 5 grumf\n2026-06-10: 3/4 x 1 mile hard\n"
     assert states(judged_library, Draft(text)) == ["asked", "asked"]
-    draft = Draft(text, left_out=("5", "grumf", "3/4 x"))
+    view = judged_library.call(paper_log.read, Draft(text), TODAY)
+    keys = [paper_log.piece_key(row.entry, item) for row in view.rows for item in row.entry.unclear]
+    draft = Draft(text, left_out=keys)
     assert states(judged_library, draft) == ["read", "left out"]
+    # What is left out of one line is still asked about in another.
+    more = Draft(f"{text}2026-06-11: 3/4 x 1 mile hard\n", left_out=keys)
+    assert states(judged_library, more) == ["read", "left out", "asked"]
     judged_library.call(paper_keep.keep, draft, TODAY)
     (row,) = judged_library.call(queries.sessions)
     assert row["easy_s"] == 1800

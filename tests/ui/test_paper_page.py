@@ -13,6 +13,7 @@ from tests.ui import fit
 from tests.ui.hands import by_key
 
 from tercet import resources
+from tercet.formats.paper import Shorthand
 from tercet.library import paper_keep, paper_log
 from tercet.library.library import Library
 from tercet.store import paper_queries, queries
@@ -374,6 +375,29 @@ def test_nothing_is_cut_off(qtbot, page) -> None:
                 page.window().resize(*size)
                 qtbot.wait(20)
                 assert fit.faults(page) == [], (size, scale)
+    finally:
+        theme.apply(app, False)
+
+
+def test_the_shorthand_and_the_way_to_the_words_fit_too(qtbot, page, judged) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    write(qtbot, page, "2019-11-05: 45 min easy, 10 x 200 m fast / 200 m jog, 10 min easy\n")
+    keep(qtbot, page)
+    window = page.window()
+    window.sessions.open(sessions(judged)[0]["id"])
+    session = window.session_page
+    qtbot.waitUntil(session.words.isVisible)
+    dialog = ShorthandDialog(Shorthand({"T": "threshold", "grumf": "run"}), window)
+    qtbot.addWidget(dialog)
+    try:
+        for scale in (1.0, 1.5, 2.0):
+            theme.apply(app, False, scale)
+            dialog.show()
+            qtbot.wait(20)
+            assert fit.faults(session) == [] and fit.faults(dialog) == [], scale
+            assert fit.nameless(dialog) == []
+            dialog.hide()
     finally:
         theme.apply(app, False)
 

@@ -10,7 +10,7 @@ from functools import lru_cache
 from tercet.domain import DatedThresholds, RaceResult
 from tercet.engine.notation import Piece, stretches
 from tercet.engine.shades import Thresholds
-from tercet.formats.paper import Entry, Shorthand, read_lines
+from tercet.formats.paper import Entry, Shorthand, Unclear, read_lines
 from tercet.library import localtime, written
 from tercet.library.known_race import basis, known_race, pair_of
 from tercet.library.paper_words import in_words, length
@@ -75,8 +75,18 @@ class Draft:
 
     text: str = ""
     shorthand: Shorthand | None = None  # None for the stored one
-    left_out: Collection[str] = ()  # words of pieces that are not to be asked about again
+    left_out: Collection[str] = ()  # pieces not to be asked about again, by their keys
     changing: int | None = None  # the kept run whose words these are
+
+
+def piece_key(entry: Entry, item: Unclear) -> str:
+    """What a piece is left out by: its own line of its own day, so that no other goes with it."""
+    return f"{entry.start or ''}|{entry.typed}|{item.text.strip()}"
+
+
+def waiting(entry: Entry, left_out: Collection[str]) -> list[Unclear]:
+    """What is still to be asked about a line."""
+    return [item for item in entry.unclear if piece_key(entry, item) not in left_out]
 
 
 def stored_shorthand(store: Store) -> Shorthand:
@@ -142,7 +152,7 @@ def _row(
     used: set[int],
     left_out: Collection[str],
 ) -> PaperRow | None:
-    open_questions = [item for item in entry.unclear if item.text.strip() not in left_out]
+    open_questions = waiting(entry, left_out)
     if entry.kind == "heading" and not open_questions:
         return None
     if entry.kind == "rest" and not open_questions:

@@ -155,8 +155,7 @@ class PaperPage(Page):
             Mark(item.start, item.end, item.question)
             for row in view.rows
             if row.state == paper_log.ASKED
-            for item in row.entry.unclear
-            if item.text.strip() not in left_out
+            for item in paper_log.waiting(row.entry, left_out)
         ]
         marks += [
             Mark(guess.start, guess.end, f"Read as {guess.reading}")

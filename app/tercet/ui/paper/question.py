@@ -52,12 +52,8 @@ def asked_of(row: PaperRow, left_out: Sequence[str] = ()) -> tuple[str, list[Cho
         return _guess(row.entry.guesses[0])
     if row.state != paper_log.ASKED:
         return None
-    waiting = _waiting(row, left_out)
+    waiting = paper_log.waiting(row.entry, left_out)
     return _unclear(row, waiting[0]) if waiting else None
-
-
-def _waiting(row: PaperRow, left_out: Sequence[str]) -> list[Unclear]:
-    return [item for item in row.entry.unclear if item.text.strip() not in left_out]
 
 
 def _guess(guess: Guess) -> tuple[str, list[Choice]]:
@@ -135,8 +131,9 @@ class Question(QWidget):
         if answer is not None:
             self.answered.emit(answer)
             return
-        waiting = _waiting(self.row, self._left_out)
-        self.left_out.emit(waiting[0].text.strip() if waiting else "")
+        entry = self.row.entry
+        for item in paper_log.waiting(entry, self._left_out)[:1]:
+            self.left_out.emit(paper_log.piece_key(entry, item))
 
     def place(self, left: int) -> None:
         """Set the margins so that the words begin where those of the row do."""
