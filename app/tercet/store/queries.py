@@ -246,6 +246,12 @@ def known_files(store: Store) -> set[str]:
     return {row["sha256"] for row in store.rows("SELECT sha256 FROM file")}
 
 
+def places_of_files(store: Store) -> list[tuple[str, str, int]]:
+    """Folder, name and size of every file that was taken in or refused."""
+    found = store.rows("SELECT folder, name, size FROM file")
+    return [(row["folder"], row["name"], row["size"]) for row in found]
+
+
 def files_to_look_at(store: Store) -> list[FileRow]:
     """Files refused or read only in part and not put away, refused ones first, then by date."""
     found = store.rows(

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from tercet.ui import theme
+from tercet.ui.watched import Watched
 
 if TYPE_CHECKING:
     from tercet.library.importing import Progress, Report
@@ -40,11 +41,16 @@ class ImportShown(QObject):
         recordings.close_asked.connect(lambda: window.show_recordings(False))
         recordings.stop_asked.connect(self._stop)
         recordings.columns_asked.connect(window.acts.name_columns)
+        self.watched = Watched(imports, window)
+        self.watched.named.connect(recordings.set_watched)
+        recordings.watch_asked.connect(self.watched.choose)
+        recordings.watch_ended.connect(lambda: self.watched.set_folder(""))
         recordings.start_asked.connect(window.acts.tell_start)
 
     def close(self) -> None:
         """Show nothing more."""
         self._timer.stop()
+        self.watched.close()
 
     def _stop(self) -> None:
         self._imports.stop()

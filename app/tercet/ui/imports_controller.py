@@ -61,6 +61,11 @@ class Imports(QObject):
         self._ready = False
 
     @property
+    def library(self) -> Library:
+        """Where files are taken in."""
+        return self._library
+
+    @property
     def running(self) -> bool:
         """Whether an import runs."""
         return self._job is not None

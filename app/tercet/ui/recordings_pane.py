@@ -93,6 +93,8 @@ class RecordingsPane(Pane):
     stop_asked = Signal()
     skip_asked = Signal(str)  # content of a file
     columns_asked = Signal(str)  # content of a table
+    watch_asked = Signal()
+    watch_ended = Signal()
     start_asked = Signal(str)  # content of a recording without a clock
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -133,6 +135,7 @@ class RecordingsPane(Pane):
         self.folder.clicked.connect(self.folder_asked)
         zone.addWidget(self.folder, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addWidget(self.zone)
+        column.addWidget(self._watched_line())
 
         self._running = QWidget()
         running = QVBoxLayout(self._running)
@@ -197,6 +200,29 @@ class RecordingsPane(Pane):
         self.set_problems([])
         self._show_taken([])
 
+    def _watched_line(self) -> QWidget:
+        """Which folder is watched, and the one thing that can be done about it."""
+        line = QWidget()
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 0, 0, 0)
+        self.watched = ElidedLabel("", "small", "text_2", mode=Qt.TextElideMode.ElideMiddle)
+        self.watch = button("Watch a folder…")
+        self.watch.setToolTip("New files in it are taken in by themselves, at the start too")
+        self.end_watch = button("Stop watching")
+        self.watch.clicked.connect(self.watch_asked)
+        self.end_watch.clicked.connect(self.watch_ended)
+        row.addWidget(self.watched, 1)
+        row.addWidget(self.watch)
+        row.addWidget(self.end_watch)
+        self.set_watched("")
+        return line
+
+    def set_watched(self, folder: str) -> None:
+        """Say which folder is watched; nothing for none."""
+        self.watched.setText(f"Watched: {folder}" if folder else "No folder is watched")
+        self.watch.setVisible(not folder)
+        self.end_watch.setVisible(bool(folder))
+
     def hover(self, hover: Hover | None) -> None:
         """Say what a drop would add; None when nothing hovers."""
         self.zone.set_active(hover is not None)
@@ -225,7 +251,9 @@ class RecordingsPane(Pane):
             self.current.setText("")
             return
         self.counter.setText(f"Reading {now.done} of {now.total}")
-        self.current.setText(now.current)
+        runs = f"{now.runs} runs found" if now.runs != 1 else "1 run found"
+        left = f", {_time_left(now.left_s)} left" if now.left_s is not None else ""
+        self.current.setText(f"{runs}{left}  {now.current}")
 
     def end(self, report: Report) -> None:
         """An import has ended or was stopped."""
@@ -346,6 +374,13 @@ class RecordingsPane(Pane):
             f"{row.name}\t{STATES[row.status]}\t{row.problem}" for row in self._problems
         )
         QGuiApplication.clipboard().setText(text)
+
+
+def _time_left(seconds: float) -> str:
+    """Roughly how long, for it is only reckoned from what is done."""
+    if seconds < 90:
+        return f"about {max(round(seconds / 10), 1) * 10} s"
+    return f"about {round(seconds / 60)} min"
 
 
 def _nearest_folder(folder: str) -> Path | None:
