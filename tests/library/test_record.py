@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 
 from tercet import resources
-from tercet.library import operations, record, record_merge
+from tercet.library import figures, operations, record, record_merge
 from tercet.library.library import Library
 from tercet.library.record import RecordError
 from tercet.library.review import build, choices
@@ -105,12 +105,14 @@ def test_words_of_both_sides_are_kept(two: tuple[Library, Library], tmp_path: Pa
     coach.call(operations.set_note, number(coach), "steady, headwind")
     athlete.call(operations.set_note, number(athlete, 1), "slept badly")
     athlete.call(operations.set_effort, number(athlete), 8)
+    athlete.call(figures.set_meant, number(athlete), True)
     back = record_merge.take_in(coach, handed(athlete, tmp_path / "two.zip"))
     assert back.conflicts == []
     record_merge.take_in(athlete, handed(coach, tmp_path / "three.zip"))
     assert totals(athlete) == totals(coach)
     said = {row["note"] for row in coach.call(queries.sessions)}
     assert {"steady, headwind", "slept badly"} <= said
+    assert coach.call(queries.run, number(coach))["meant"] == 1
 
 
 def test_an_older_copy_never_wins(two: tuple[Library, Library], tmp_path: Path) -> None:

@@ -67,6 +67,7 @@ def said(run: Row) -> dict[str, Any]:
     return {
         "note": run["note"],
         "effort": run["effort"],
+        "meant": run["meant"],
         "kind": [run["sport"], run["kind"]],
         "day": [run["start_utc"], run["utc_offset_s"], run["day"]],
         "corrections": [
@@ -282,6 +283,8 @@ def _checked_run(run: Row) -> Row:
         raise ValueError(f"a run without {missing[0]}")
     if run["effort"] is not None and not 0 <= int(run["effort"]) <= 10:
         raise ValueError("an effort outside 0 to 10")
+    if run["meant"] not in (None, 0, 1):
+        raise ValueError("a run neither meant nor not")
     return run
 
 

@@ -43,6 +43,7 @@ PART_WORDS = {
 FIELD_WORDS = {
     "note": "note",
     "effort": "effort said",
+    "meant": "whether it was meant",
     "kind": "kind",
     "day": "start",
     "corrections": "stretches shaded by hand",
@@ -347,6 +348,7 @@ def put_field(store: Store, number: int, run: Row, name: str) -> None:
         columns = {
             "note": ("note",),
             "effort": ("effort",),
+            "meant": ("meant",),
             "kind": ("sport", "kind"),
             "day": ("start_utc", "utc_offset_s", "day"),
         }[name]

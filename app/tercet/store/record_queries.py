@@ -28,6 +28,7 @@ RUN_COLUMNS = (
     "name",
     "note",
     "effort",
+    "meant",
     "notation",
     "typed",
     "race_s",

@@ -21,6 +21,8 @@ def in_words(item: Conflict, value: Any) -> str:
         return "nothing said"
     if item.saying == "effort":
         return f"{value} of 10"
+    if item.saying == "meant":
+        return "meant" if value else "not meant"
     if item.saying == "kind":
         return " ".join(part for part in (value[1], value[0]) if part)
     if item.saying == "day":
