@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -169,8 +169,10 @@ def test_the_way_between_two_tests_is_previewed_and_used(
     assert [e.change for e in library.call(queries.thresholds)] == ["step", "step"]
 
 
-def test_a_run_without_a_test_in_it_says_so(qtbot, page: ThresholdsPage) -> None:
-    page._view = replace(page._view, today=date(2026, 6, 1))
+def test_a_run_without_a_test_in_it_says_so(
+    qtbot, page: ThresholdsPage, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(ThresholdsPage, "_today", date(2026, 6, 1))
     page.refresh(page._view)
     qtbot.waitUntil(lambda: page.ways.pointed.run.count() == 3, timeout=5_000)
     page.ways.tabs.setCurrentWidget(page.ways.pointed)
@@ -200,9 +202,9 @@ def test_recordings_that_tell_the_lines_are_shown_and_used(qtbot, page: Threshol
 
 
 def test_a_flag_is_shown_with_its_reason_and_left(
-    qtbot, page: ThresholdsPage, library: Library
+    qtbot, page: ThresholdsPage, library: Library, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    page._view = replace(page._view, today=date(2026, 5, 20))
+    monkeypatch.setattr(ThresholdsPage, "_today", date(2026, 5, 20))
     page.refresh(page._view)
     qtbot.waitUntil(lambda: bool(page.look.findChildren(QPushButton)), timeout=5_000)
     offer, leave = page.look.findChildren(QPushButton)[-2:]
@@ -237,13 +239,15 @@ def test_equal_races_stay_within_the_models_ranges() -> None:
     ("width", "height", "scale", "dark"),
     [(1366, 768, 1.0, False), (1920, 1080, 1.5, True), (1366, 768, 2.0, False)],
 )
-def test_every_way_fits(qtbot, page: ThresholdsPage, width, height, scale, dark) -> None:
+def test_every_way_fits(
+    qtbot, page: ThresholdsPage, monkeypatch: pytest.MonkeyPatch, width, height, scale, dark
+) -> None:
     app = QApplication.instance()
     assert isinstance(app, QApplication)
     theme.apply(app, dark, scale)
     window = page.window()
     window.resize(width, height)
-    page._view = replace(page._view, today=date(2026, 5, 20) + timedelta(days=1))
+    monkeypatch.setattr(ThresholdsPage, "_today", date(2026, 5, 21))
     page.refresh(page._view)
     QGuiApplication.clipboard().setText(TABLE)
     page.ways.steps.paste_table()

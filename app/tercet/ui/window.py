@@ -200,6 +200,8 @@ class MainWindow(QMainWindow):
 
     def refresh(self) -> None:
         """Read the season anew and show it; calls while one is under way are merged."""
+        if self._closed:
+            return
         if self._refreshing:
             self._stale = True
             return
