@@ -59,7 +59,8 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
                 f"{_SHADE[alone].lower()} ({against}); weighed with {weighed} it is more likely "
                 f"{_SHADE[shade].lower()}{heart}{_sure(detail, second)}."
             )
-        moved = ", borne out by heart rate" if evidence is Evidence.BOTH else ""
+        beside = {Evidence.BOTH: ", borne out by heart rate", Evidence.POWER: ", by running power"}
+        moved = beside.get(evidence, "")
         sure = _sure(detail, second)
         return f"{at}: {_SHADE[shade].lower()}, {paced}, {against}{moved}{heart}{sure}."
     return f"{at}: {_SHADE[shade].lower()}{heart}."
