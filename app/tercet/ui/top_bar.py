@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from PySide6.QtCore import QPointF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QSizePolicy, QWidget
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from tercet.ui import theme
 from tercet.ui.pages import PAGES, of_group
@@ -13,6 +15,8 @@ from tercet.ui.widgets import Label, button
 VIEWS = (("season", "Season"), ("session", "Session"))
 #: Beside a name: its margins and the mark of the menu. [px]
 ROOM = 40
+#: A line of views below the names. [px at 100 %]
+VIEWS_HEIGHT = 40
 
 
 class ViewButton(QPushButton):
@@ -97,19 +101,20 @@ class TopBar(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("bar", True)
-        line = QHBoxLayout(self)
-        line.setContentsMargins(16, 0, 16, 0)
-        line.setSpacing(8)
-        line.addWidget(Label("Tercet", "page_title"))
-        line.addSpacing(20)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(16, 0, 16, 0)
+        whole.setSpacing(0)
+        self._upper, self._lower = QHBoxLayout(), QHBoxLayout()
+        for line in (self._upper, self._lower):
+            line.setSpacing(8)
+            whole.addLayout(line)
+        self._title = Label("Tercet", "page_title")
         self._views: dict[str, ViewButton] = {}
         further = tuple((entry.key, entry.title) for entry in of_group("view"))
         for key, word in (*VIEWS, *further):
             made = ViewButton(word)
             made.clicked.connect(lambda _=False, key=key: self.view_asked.emit(key))
             self._views[key] = made
-            line.addWidget(made)
-        line.addStretch(1)
         self.season, self.runner = NameButton(), NameButton()
         self.season_menu, self.runner_menu = QMenu(self), QMenu(self)
         for made, menu, about in (
@@ -119,28 +124,75 @@ class TopBar(QWidget):
             menu.setAccessibleName(about)
             made.setMenu(menu)
             made.setAccessibleName(about)
-            line.addWidget(made)
         self.menu_button = QPushButton("Menu")
         self.menu_button.setProperty("flat", True)
         self.menu_button.setShortcut("F10")
         self.menu_button.setAccessibleName("Menu")
         self.menu = QMenu(self)
         self.menu_button.setMenu(self.menu)
-        line.addWidget(self.menu_button)
         self.add = button("Add recordings", primary=True)
         self.add.clicked.connect(self.add_asked)
-        line.addWidget(self.add)
+        self._lines = 0
+        self._arrange(1)
         self.set_current("season")
         self._dress(theme.current())
         theme.changed.connect(self._dress)
 
+    def _arrange(self, lines: int) -> None:
+        """Put everything in one line, or the views in a line of their own below."""
+        if lines == self._lines:
+            return
+        self._lines = lines
+        for line in (self._upper, self._lower):
+            while line.count():
+                line.takeAt(0)
+        self._upper.addWidget(self._title)
+        self._upper.addSpacing(20)
+        views = self._upper if lines == 1 else self._lower
+        for made in self._views.values():
+            views.addWidget(made)
+        if lines == 2:
+            self._lower.addStretch(1)
+        self._upper.addStretch(1)
+        for widget in (self.season, self.runner, self.menu_button, self.add):
+            self._upper.addWidget(widget)
+        # The focus goes along as the eye does.
+        order = [*self._views.values(), self.season, self.runner, self.menu_button, self.add]
+        for first, second in pairwise(order):
+            self.setTabOrder(first, second)
+        self._size(theme.current())
+
+    def _fold(self) -> None:
+        """One line where it fits with whole names, else two."""
+        parts = [self._title, *self._views.values(), self.menu_button, self.add]
+        names = [made for made in (self.season, self.runner) if made.text()]
+        wanted = [
+            max(part.minimumSizeHint().width(), part.minimumWidth(), part.sizeHint().width())
+            for part in (*parts, *names)
+        ]
+        self._arrange(1 if sum(wanted) + 8 * len(wanted) + 60 <= self.width() else 2)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fold by the width."""
+        super().resizeEvent(event)
+        self._fold()
+
+    def minimumSizeHint(self) -> QSize:
+        """As wide as two lines ask for, so that a window may always grow narrow enough to fold."""
+        views = sum(view.minimumWidth() + 8 for view in self._views.values())
+        fixed = [self._title, self.season, self.runner, self.menu_button, self.add]
+        upper = sum(part.minimumSizeHint().width() + 8 for part in fixed) + 20
+        return QSize(max(views, upper) + 32, self.minimumHeight())
+
     def set_runner(self, name: str) -> None:
         """Name whose season it is."""
         self.runner.name(name)
+        self._fold()
 
     def set_season_name(self, name: str) -> None:
         """Name the season."""
         self.season.name(name)
+        self._fold()
 
     def set_current(self, key: str) -> None:
         """Mark the current view, or the name it is reached from."""
@@ -165,10 +217,14 @@ class TopBar(QWidget):
         return next((made for made in every if made.isChecked()), self._views["season"])
 
     def _dress(self, look: theme.Theme) -> None:
-        self.setFixedHeight(look.px(52))
+        self._size(look)
+        self._fold()
+
+    def _size(self, look: theme.Theme) -> None:
+        self.setFixedHeight(look.px(52 if self._lines == 1 else 52 + VIEWS_HEIGHT))
         for made in self._views.values():
             made.setFont(look.font("body_bold"))
-            made.setFixedHeight(look.px(52))
+            made.setFixedHeight(look.px(52 if self._lines == 1 else VIEWS_HEIGHT))
             made.setMinimumWidth(made.fontMetrics().horizontalAdvance(made.text()) + 28)
         for name in (self.season, self.runner):
             name.setFont(look.font("body_bold"))
