@@ -67,7 +67,8 @@ def test_enter_opens_a_runner_and_ctrl_tab_comes_back(qtbot, desk: Desk, library
     # The first runner's record is let go of, so that it can be opened again.
     desk.next_runner()
     qtbot.waitUntil(lambda: desk.main.bar.runner.text() == "Ines Aldana", timeout=10_000)
-    assert desk.main.view is not None and desk.main.view.session_count == 6
+    qtbot.waitUntil(lambda: desk.main.view is not None, timeout=10_000)
+    assert desk.main.view.session_count == 6
 
 
 def test_the_names_menu_lists_the_others(qtbot, desk: Desk) -> None:
