@@ -186,7 +186,7 @@ def _name_files(
                 store.put("file", {**kept, "folder": ""})
         for file, _ in rest:
             store.put("file", {**{name: file[name] for name in rows.FILE_COLUMNS}, "folder": ""})
-    return Changes(files=True, step=STEP)
+    return Changes(files=True, step=STEP) if read or rest else Changes()
 
 
 def _add(done: Merged, more: tuple[list[str], list[Conflict], Changes]) -> None:

@@ -65,6 +65,9 @@ class Store:
             if self._lock is not None:
                 self._lock.close()
             raise
+        self._begin()
+
+    def _begin(self) -> None:
         self._undo: list[Step] = []
         self._touched: list[tuple[str, Any]] = []
         self._redo: list[Step] = []
@@ -81,8 +84,8 @@ class Store:
         """
         store = cls.__new__(cls)
         store.folder = folder
-        store._undo, store._redo, store._touched, store._step = [], [], [], None
         store._lock = None
+        store._begin()
         path = folder / "tercet.db"
         try:
             address = f"{path.resolve().as_uri()}?mode=ro"
