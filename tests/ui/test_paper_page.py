@@ -17,6 +17,7 @@ from tercet.formats.paper import Shorthand
 from tercet.library import paper_keep, paper_log
 from tercet.library.library import Library
 from tercet.store import paper_queries, queries
+from tercet.store.errors import StoreError
 from tercet.ui import theme
 from tercet.ui.paper.page import PaperPage
 from tercet.ui.paper.shorthand_dialog import ShorthandDialog
@@ -447,3 +448,21 @@ def test_the_library_says_what_race_paces_are_reckoned_from(judged) -> None:
     assert near.seconds[1] + near.seconds[2] == pytest.approx(6 * 240.0)
     assert "10 km in 40:00" in near.basis and "LT2" in far.basis
     assert far.seconds[2] != pytest.approx(6 * 240.0, abs=1)
+
+
+def test_answers_are_not_lost_where_the_store_refuses(qtbot, page, judged, monkeypatch) -> None:
+    write(qtbot, page, "2019-11-05: 45 min grumf\n")
+    press(qtbot, page, "hard")
+
+    def refuse(*_: object) -> None:
+        raise StoreError("Nothing was saved: the disk is full.")
+
+    with monkeypatch.context() as broken:
+        broken.setattr(paper_keep, "keep", refuse)
+        qtbot.mouseClick(page.keep, LEFT)
+        qtbot.waitUntil(lambda: "disk is full" in page.window().undo_bar.words.text())
+        settle(qtbot, page)
+    assert sessions(judged) == [] and page.keep.isEnabled()
+    keep(qtbot, page)
+    assert judged.call(paper_queries.shorthand)[0] == {"grumf": "hard"}
+    assert sessions(judged)[0]["hard_s"] == 2700

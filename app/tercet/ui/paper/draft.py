@@ -25,6 +25,11 @@ class Pending:
         """Take a word for something from now on."""
         self.words[key_of(word)] = meaning
 
+    def settle(self, stored: Shorthand) -> None:
+        """Forget the answers that are stored now."""
+        self.words = {w: m for w, m in self.words.items() if stored.words.get(w) != m}
+        self.bare = None if self.bare == stored.bare else self.bare
+
     def shorthand(self, stored: Shorthand) -> Shorthand:
         """The stored shorthand with what was answered meanwhile."""
         bare = stored.bare if self.bare is None else self.bare

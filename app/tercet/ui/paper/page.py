@@ -117,6 +117,7 @@ class PaperPage(Page):
     def _take_shorthand(self, stored: Shorthand) -> None:
         self._renewing = False
         self._stored = stored
+        self._pending.settle(stored)
         self._read()
 
     def _typed(self) -> None:
@@ -212,10 +213,7 @@ class PaperPage(Page):
             self._read()
             return
         self.keep.setEnabled(False)
-        if draft.shorthand is not None:
-            self._stored = draft.shorthand
-        self._pending.words.clear()
-        self._pending.bare = None
+        self._pause.start()  # also if the store refuses, the page is then shown as it is
         act = self.context.acts.do
         if self._changing is None:
             act(paper_keep.keep, draft, date.today())
