@@ -79,6 +79,8 @@ def test_a_real_log_of_four_years_gives_its_own_sums(source, columns) -> None:
         ("Tue, June 9, 2026", "", date(2026, 6, 9)),
         ("9. Juni 2026", "", date(2026, 6, 9)),
         ("20260609", "", date(2026, 6, 9)),
+        ("Tue Jun 9 07:34:09 CEST 2026", "", date(2026, 6, 9)),
+        ("Jun 9 07:34", "", None),
         ("46182", "", date(2026, 6, 9)),  # a spreadsheet's count of days, from memory
         ("6/9/2026", "month first", date(2026, 6, 9)),
         ("9/6/26", "day first", date(2026, 6, 9)),
@@ -234,6 +236,14 @@ def test_samples_by_timestamps() -> None:
     assert run.records == 60 and run.elapsed_s == 59.0
     np.testing.assert_allclose(run.streams["speed"].values[0], 10 / 3.6)
     assert run.streams["heart_rate"].values[-1] == 179.0
+
+
+def test_positions_as_watches_keep_them_are_degrees() -> None:
+    lines = ["timestamp,position_lat,position_long"]
+    lines += [f"2026-06-09T18:05:{k:02d}Z,{456099128 + k},-1463077077" for k in range(40)]
+    found = read_bytes("\n".join(lines).encode())
+    assert isinstance(found, list)
+    assert found[0].streams["latitude"].values[0] == pytest.approx(456099128 * 180 / 2**31)
 
 
 def test_samples_by_day_and_clock_in_the_runners_zone() -> None:

@@ -23,8 +23,12 @@ _MONTHS = (
     "dec|dez|dezember|december|déc|décembre|dic|diciembre",
 )  # fmt: skip
 _FIGURES = re.compile(r"(\d{1,4})\s*[-/. ]\s*(\d{1,2})\s*[-/. ]\s*(\d{1,4})")
-_NAMED = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?[.\s-]*([^\W\d_]+)\.?[,\s-]*(\d{4}|\d\d)")
-_NAMED_FIRST = re.compile(r"([^\W\d_]+)\.?\s*(\d{1,2})(?:st|nd|rd|th)?[,\s]+(\d{4}|\d\d)")
+_NAMED = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?[.\s-]*([^\W\d_]+)\.?[,\s-]*(\d{4}|\d\d)(?![\d:])")
+#: Also as computers write it: "Jun 11 07:34:09 PDT 2017", of which the zone is not believed.
+_NAMED_FIRST = re.compile(
+    r"([^\W\d_]+)\.?\s*(\d{1,2})(?:st|nd|rd|th)?[,\s]+(?:\d\d:\d\d:\d\d\s+(?:[A-Z]{2,5}\s+)?)?"
+    r"(\d{4}|\d\d)(?![\d:])"
+)
 _WEEKDAY = re.compile(r"^[^\W\d_]{2,9}[.,]?\s+(?=[\d]|[^\W\d_]+\.?\s*\d)")
 _CLOCK = re.compile(r"(\d{1,2})[:h.](\d{2})(?:[:.](\d{2})(?:[.,]\d+)?)?\s*(am|pm|a\.m\.|p\.m\.)?")
 _PARTS = re.compile(r"(\d+):(\d{1,2})(?::(\d{1,2})(?:[.,]\d+)?)?")

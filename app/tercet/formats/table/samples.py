@@ -16,6 +16,8 @@ from tercet.formats.table.sheet import Sheet
 
 FORMAT = "CSV"
 WHICH_DAY = "Its samples carry no day: when did the run start?"
+#: Positions past a full circle are whole parts of half of one, as watches keep them. [degrees]
+SEMICIRCLE = 180.0 / 2**31
 #: Speeds without a unit are m/s where their middle is under this. [m/s]
 MOST_MS = 7.0
 _SCALES = {"km/h": 1 / 3.6, "mi/h": 0.44704, "m/s": 1.0, "ft": 0.3048, "km": 1000.0,
@@ -74,6 +76,8 @@ def _values(sheet: Sheet, column: Column) -> Floats:
         return np.asarray([metres / p if p > 0 else math.nan for p in pace])
     read = number_reader(cells, sheet.delimiter)
     values = np.array([read(cell) for cell in cells]) * _SCALES.get(column.unit, 1.0)
+    if column.role in ("latitude", "longitude") and np.nanmax(np.abs(values), initial=0.0) > 360.0:
+        return values * SEMICIRCLE
     if column.unit:
         return values
     known = values[np.isfinite(values)]

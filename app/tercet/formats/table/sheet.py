@@ -15,7 +15,7 @@ MAX_TABLE_BYTES = 32 * 2**20
 MAX_COLUMNS = 300
 #: Longer cells are no cell. [characters]
 MAX_CELL = 20_000
-_DELIMITERS = ",;\t|"
+_DELIMITERS = ",;\t"
 _LOOKED_AT = 60
 #: So many lines of other text may stand above the heading.
 _PREAMBLE = 12
