@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import warnings
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 
 import pandas as pd
@@ -54,6 +55,15 @@ def test_by_block_and_years(season_library: Library) -> None:
     assert year.year == 2026
     assert year.sessions == view.session_count
     assert year.seconds == pytest.approx([sum(b.seconds[k] for b in view.blocks) for k in range(5)])
+
+
+def test_blocks_of_one_name_are_told_apart_by_their_year() -> None:
+    runs = [run(k, 20 * k, 40) for k in range(30)]
+    view = view_of(runs)
+    (block,) = view.blocks
+    later = replace(block, start=date(2027, 1, 4), end=runs[-1].day)
+    both = replace(view, blocks=(replace(block, end=date(2026, 12, 31)), later))
+    assert [past.name for past in years.pasts(both, "block")] == ["All 2026", "All 2027"]
 
 
 def test_weekly_sums_of_the_open_marathon_log_equal_pandas() -> None:

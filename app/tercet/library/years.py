@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import statistics
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -88,9 +89,11 @@ def pasts(view: SeasonView, by: str = "season") -> list[Past]:
     if not running:
         return []
     if by == "block":
+        often = Counter(block.name for block in view.blocks)
         return [
-            _past(f"block {block.start.isoformat()}", block.name, block.start, block.end, None,
-                  running, view.blocks)
+            _past(f"block {block.start.isoformat()}", block.name if often[block.name] == 1 else
+                  f"{block.name} {block.start.year}", block.start, block.end, None, running,
+                  view.blocks)
             for block in view.blocks
             if any(block.start <= run.day <= block.end for run in running)
         ]  # fmt: skip

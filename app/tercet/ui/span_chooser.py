@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
@@ -25,8 +26,11 @@ class SpanChooser(QComboBox):
     def show_spans(self, spans: Sequence[Span], shown: Span | None) -> None:
         """List the stretches, latest block first, and mark the one in view."""
         ordered = [*spans[:1], *reversed(spans[1:])]
-        labels = [f"{span.name} block" if span.block_id is not None else span.name
-                  for span in ordered]  # fmt: skip
+        often = Counter(span.name for span in spans)
+        names = [span.name if often[span.name] == 1 else f"{span.name} {span.start.year}"
+                 for span in ordered]  # fmt: skip
+        labels = [f"{name} block" if span.block_id is not None else name
+                  for name, span in zip(names, ordered, strict=True)]  # fmt: skip
         held = [self.itemData(k) for k in range(self.count())]
         if (
             held != [span.key for span in ordered]
