@@ -64,6 +64,7 @@ class Menu:
         self._choices(view, sizes, lambda: str(look.size), lambda key: look.choose(size=int(key)))
         textures = {name: f"Textures {name}" for name in TEXTURES}
         self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
+        self._add(menu, "Glossary", self._glossary, standard.HelpContents)
         self._add(menu, "Preferences…", self._preferences, "Ctrl+,")
         menu.addSeparator()
         self._add(menu, "Close", window.close, standard.Quit)
@@ -74,6 +75,13 @@ class Menu:
         dialog = Preferences(self._window.look, self._window)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.units_changed.connect(self._window.refresh)
+        dialog.open()
+
+    def _glossary(self) -> None:
+        from tercet.ui.glossary import Glossary
+
+        dialog = Glossary(self._window)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.open()
 
     def _find(self) -> None:

@@ -169,7 +169,8 @@ def share_words(block: BlockView) -> tuple[str, bool]:
         return "", False
     text = f"{words.share(block.easy_share, estimated=block.estimated)} easy"
     wanted = math.floor(block.easy_target * 100.0 + 0.5)
-    if math.floor(block.easy_share * 100.0 + 0.5) < wanted:
+    # In a stretch that nobody has planned no share was wanted.
+    if block.id is not None and math.floor(block.easy_share * 100.0 + 0.5) < wanted:
         return f"{text}, short of {words.number(wanted)}", True
     return text, False
 

@@ -25,7 +25,7 @@ from tercet.ui.fields import ErrorLine
 from tercet.ui.page import Context, Page
 from tercet.ui.record_flow import RecordFlow
 from tercet.ui.squad_line import SquadLine, column_lefts, wanted_s
-from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
+from tercet.ui.widgets import ElidedLabel, Label, Pane, Rule, button, clear_scroll
 
 HEADS = ("runner", "race", "block so far, hours", "easy", "worth a word")
 WORDS = "Wanted shares are each block's own. Order is by race day, then by name, never by a number."
@@ -98,7 +98,7 @@ class SquadPage(Page):
         head.setContentsMargins(15, 0, 15, 0)
         head.setSpacing(8)
         head.addWidget(Label("Squad", "pane_title"))
-        about = Label(
+        about = ElidedLabel(
             "one line a runner, the current block so far, all on one scale", "small", "text_2"
         )
         about.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)

@@ -103,7 +103,7 @@ def block_shape(build_up: BuildUp, today: date, unit: str, per_unit: float) -> B
         hard=hard,
         target=target,
         share=float(easy[-1] / total[-1]) if ran else None,
-        short=bool(ran and enough[-1] and easy[-1] < target[-1] - 1e-9),
+        short=bool(block.id is not None and ran and enough[-1] and easy[-1] < target[-1] - 1e-9),
         ahead_x=np.array([day for day, _ in build_up.easy_ahead], dtype=np.float64),
         ahead=np.array([value / per_unit for _, value in build_up.easy_ahead], dtype=np.float64),
     )

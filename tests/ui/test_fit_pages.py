@@ -1,0 +1,30 @@
+"""Every further page of the window fits, as far as words go, at all sizes and in both looks."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QSize
+from tests.ui import fit
+from tests.ui.test_fit import LOOKS, filled, filled_store, settle, shown
+
+from tercet.ui.pages import PAGES
+
+__all__ = ["filled", "filled_store", "shown"]
+
+
+@pytest.mark.parametrize(("width", "height", "scale", "dark"), LOOKS)
+def test_every_further_page_fits(qtbot, shown, width, height, scale, dark) -> None:
+    window = shown(width, height, scale, dark)
+    wrong: dict[str, list[str]] = {}
+    for entry in PAGES:
+        window.show_view(entry.key)
+        page = window.further.current
+        assert page is not None, entry.key
+        qtbot.waitUntil(lambda: window._answers.waiting == 0, timeout=20_000)
+        settle(qtbot, window)
+        found = [*fit.faults(page), *fit.nameless(page)]
+        if window.size() != QSize(width, height):
+            found.append(f"the window had to grow to {window.size()}")
+        if found:
+            wrong[entry.key] = found
+    assert not wrong, "\n".join(f"{key}: {line}" for key, lines in wrong.items() for line in lines)
