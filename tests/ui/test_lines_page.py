@@ -102,6 +102,25 @@ def test_what_is_typed_after_a_preview_takes_it_away(qtbot, page: ThresholdsPage
     assert not page.change.isVisible()
 
 
+def test_lines_of_a_ventilation_test_and_a_top_speed_are_typed(
+    qtbot, page: ThresholdsPage, library: Library
+) -> None:
+    typed = page.ways.typed
+    page.ways.tabs.setCurrentWidget(typed)
+    assert typed.lt2_pace.text() == "4:30", "what is in force stands there to be changed"
+    typed.top_pace.setText("5:00")
+    press(qtbot, page.ways.ask)
+    assert "LT2 pace must be below top speed" in page.ways.error.text()
+    typed.top_pace.setText("2:30")
+    typed.source.setCurrentIndex(1)
+    previewed(qtbot, page)
+    press(qtbot, page.change.use)
+    qtbot.waitUntil(lambda: len(sources(library)) == 2, timeout=10_000)
+    entry = library.call(queries.thresholds)[1]
+    assert entry.source == "step test by ventilation"
+    assert entry.values.top_speed == pytest.approx(1000 / 150)
+
+
 def test_a_pasted_step_test_is_drawn_chosen_from_and_kept(
     qtbot, page: ThresholdsPage, library: Library
 ) -> None:

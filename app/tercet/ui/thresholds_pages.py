@@ -240,6 +240,10 @@ class TypedPage(Page):
         self.lt1_hr, self.lt2_hr = beats_box("LT1 heart rate"), beats_box("LT2 heart rate")
         self.rest, self.top = beats_box("Resting heart rate"), beats_box("Highest heart rate")
         self.source = QComboBox()
+        self.top_pace = QLineEdit()
+        self.top_pace.setPlaceholderText("2:50")
+        self.top_pace.setAccessibleName(f"Top speed of a sprint, minutes per {units}")
+        self.top_pace.textChanged.connect(lambda _: self.edited.emit())
         form = self._form()
         for name, pace, box in (
             ("LT1", self.lt1_pace, self.lt1_hr),
@@ -251,6 +255,7 @@ class TypedPage(Page):
             form.addRow(name, _pair(pace, Label(words.PACE_WORDS[units], "small", "text_2"), box))
         form.addRow("Resting heart rate", self.rest)
         form.addRow("Highest heart rate", self.top)
+        form.addRow("Top speed, as a pace", self.top_pace)
         form.addRow("Where from", self.source)
         for name, word in SOURCES:
             self.source.addItem(word, name)
@@ -262,7 +267,11 @@ class TypedPage(Page):
 
     def show_values(self, values: Thresholds) -> None:
         """Put values into the fields."""
-        for pace, speed in ((self.lt1_pace, values.lt1_speed), (self.lt2_pace, values.lt2_speed)):
+        for pace, speed in (
+            (self.lt1_pace, values.lt1_speed),
+            (self.lt2_pace, values.lt2_speed),
+            (self.top_pace, values.top_speed),
+        ):
             pace.setText("" if speed is None else words.bare_pace(speed, self._units))
         for field, beats in (
             (self.lt1_hr, values.lt1_hr),
@@ -280,6 +289,7 @@ class TypedPage(Page):
             lt2_speed=self._speed(self.lt2_pace),
             hr_rest=self.rest.value() or None,
             hr_max=self.top.value() or None,
+            top_speed=self._speed(self.top_pace),
         )
         if values.lt1_speed and values.lt2_speed and values.lt1_speed >= values.lt2_speed:
             pair = [words.bare_pace(v, self._units) for v in (values.lt1_speed, values.lt2_speed)]
@@ -304,6 +314,7 @@ class TypedPage(Page):
             "hr_max": self.top,
             "lt1_speed": self.lt1_pace,
             "lt2_speed": self.lt2_pace,
+            "top_speed": self.top_pace,
         }
         named = [name for name in fields if name in problem]
         # Of a pair that belongs together the missing one is the wrong one.
@@ -316,6 +327,7 @@ class TypedPage(Page):
             ("hr_max", "highest heart rate"),
             ("lt1_speed", "LT1 pace"),
             ("lt2_speed", "LT2 pace"),
+            ("top_speed", "top speed"),
         ):
             said = said.replace(name, word)
         example = "Right would be LT1 5:20 and 150, LT2 4:30 and 170."
