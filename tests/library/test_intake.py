@@ -17,7 +17,7 @@ from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds
 from tercet.formats import archive
 from tercet.formats.table import Column, Naming
-from tercet.library import naming, operations, season
+from tercet.library import intake, naming, operations, season
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.store import queries
@@ -205,3 +205,14 @@ def test_names_that_no_text_can_hold_are_taken_in(library: Library, tmp_path: Pa
         (folder / os.fsdecode(name)).write_bytes(data + bytes(k))
     report = library.take_in([folder])
     assert len(report.taken) == 3 and not report.count("refused")
+
+
+def test_the_list_of_the_last_import_is_kept_and_undone_with_it(
+    library: Library, tmp_path: Path
+) -> None:
+    report = library.take_in([SAMPLES / FIT])
+    assert library.call(intake.last_import) == report.taken
+    library.take_in([SAMPLES / FIT])  # brings nothing
+    assert library.call(intake.last_import) == report.taken
+    library.call(operations.undo)
+    assert not library.call(intake.last_import) and not library.call(queries.sessions)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -15,6 +16,8 @@ from tercet.store.database import Row, Store
 if TYPE_CHECKING:
     from tercet.library.reading import ReadFile, ReadRun
 
+#: The setting that holds the list of the last import, and how many files it names at most.
+LAST_IMPORT, REMEMBERED = "last import", 2_000
 #: Two recordings are one run if they start within this ... [s]
 SAME_START_S = 300.0
 #: ... share this much of the shorter one's time ...
@@ -54,6 +57,18 @@ def take_in(
     if any(item.outcome == "season file" for item in taken):
         changes |= Changes(thresholds=True, plan=True, settings=True)
     return taken, changes
+
+
+def remember(store: Store, taken: Sequence[Taken], token: object, step: str) -> None:
+    """Keep the list of an import, as part of its step, for the next start of the program."""
+    rows = [[item.path, item.outcome, item.detail, item.sha256, item.runs] for item in taken]
+    with store.atomic(step, token):
+        store.put("setting", {"name": LAST_IMPORT, "value": json.dumps(rows[:REMEMBERED])})
+
+
+def last_import(store: Store) -> list[Taken]:
+    """The list of the last import that brought something."""
+    return [Taken(*row) for row in json.loads(queries.setting(store, LAST_IMPORT, "[]"))]
 
 
 def take_again(store: Store, file: ReadFile) -> Taken:

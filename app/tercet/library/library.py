@@ -131,6 +131,8 @@ class Library:
         if self.call(queries.judged_by_others, judging.METHOD):
             report.changes |= self.judge_all_again(token=token, step=named or report_step(report))
         report.changes |= self._estimate_if_needed(token, progress)
+        if any(item.sha256 and item.outcome != "already here" for item in report.taken):
+            self.call(intake.remember, report.taken, token, named or report_step(report))
         return report
 
     def _estimate_if_needed(self, token: object, progress: Callable[[Progress], None]) -> Changes:

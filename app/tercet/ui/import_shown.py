@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from tercet.library import intake
 from tercet.ui import theme
+from tercet.ui.jobs import Answers
 from tercet.ui.watched import Watched
 
 if TYPE_CHECKING:
@@ -41,6 +43,8 @@ class ImportShown(QObject):
         recordings.close_asked.connect(lambda: window.show_recordings(False))
         recordings.stop_asked.connect(self._stop)
         recordings.columns_asked.connect(window.acts.name_columns)
+        self._answers = Answers(self)
+        self._answers.when(imports.library.submit(intake.last_import), recordings.show_last)
         self.watched = Watched(imports, window)
         self.watched.named.connect(recordings.set_watched)
         recordings.watch_asked.connect(self.watched.choose)

@@ -271,6 +271,11 @@ class RecordingsPane(Pane):
         self.summary.setText(problem)
         self.summary.show()
 
+    def show_last(self, taken: Sequence[Taken]) -> None:
+        """List what the import before the program's start brought."""
+        if not self._taken and self._running.isHidden():
+            self._show_taken(taken)
+
     def set_problems(self, problems: Sequence[FileRow]) -> None:
         """List the files that need a look; they stay until acted on."""
         self._problems = list(problems)
