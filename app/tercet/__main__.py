@@ -9,7 +9,6 @@ from datetime import date
 from pathlib import Path
 
 from tercet import invocation, resources
-from tercet.library import season
 from tercet.library.library import Library
 from tercet.store.errors import StoreBusy, StoreError
 
@@ -95,7 +94,7 @@ def _window(given: Sequence[str]) -> int:
         raise
     try:
         samples = resources.samples()
-        if asked.demo and not library.call(season.season).session_count:
+        if asked.demo and _is_empty(library):
             paths.insert(0, samples)
         why_not = "pictures were asked for" if asked.pictures is not None else no_display()
         if why_not is None:
@@ -105,6 +104,13 @@ def _window(given: Sequence[str]) -> int:
         return _without_window(library, paths, asked.pictures, why_not, demo=asked.demo)
     finally:
         library.close()
+
+
+def _is_empty(library: Library) -> bool:
+    """Whether no run is kept yet."""
+    from tercet.store import queries
+
+    return not library.call(queries.run_ids)
 
 
 def _handed_over(folder: Path, paths: Sequence[Path]) -> bool:
@@ -136,6 +142,8 @@ def _without_window(
         for item in report.taken:
             if item.outcome == "refused":
                 sys.stdout.write(f"not read: {Path(item.path).name}: {item.detail}\n")
+    from tercet.library import season
+
     view = library.call(season.season, date.today())
     invocation.write_block_table(view, sys.stdout)
     folder = pictures or Path("tercet-pictures")

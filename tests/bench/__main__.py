@@ -208,6 +208,7 @@ from pathlib import Path
 from tercet import __main__, invocation, resources
 from tercet.library.library import Library
 from tercet.ui import application
+from tercet.ui.look import look_of
 from tercet.ui.window import MainWindow
 def ended(*_):
     if sys.argv[3:]:
@@ -215,7 +216,7 @@ def ended(*_):
     os._exit(0)
 app = application.application()
 library = Library(Path(sys.argv[1]))
-application.look_of(library.folder).apply()
+look_of(library.folder).apply()
 window = MainWindow(library)
 getattr(window, sys.argv[2]).connect(ended)
 window.show(); app.exec()

@@ -28,8 +28,8 @@ def run(library: Library, paths: Sequence[Path], *, demo: bool = False) -> int:
     """Open the window over a library; gives the exit code."""
     app = application()
     Collector(app)
-    app.setWindowIcon(icon())
     desk = Desk(library, demo=demo)
+    desk.main.sheet_shown.connect(lambda: app.setWindowIcon(icon()))
     desk.main.take_in(list(paths))
     desk.main.show()
     code = app.exec()

@@ -20,7 +20,7 @@ from tercet.ui.sheet_layout import Layout
 
 NAME = "glance.json"
 #: Weeks kept before and after the first one in view.
-ABOVE, BELOW = 12, 60
+ABOVE, BELOW = 4, 40
 
 
 @dataclass(frozen=True)

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, Signal
 from PySide6.QtWidgets import QWidget
 
-from tercet.library.library import Library
-from tercet.library.views import SeasonView
-from tercet.ui.jobs import Answers
-from tercet.ui.user_actions import Actions
+if TYPE_CHECKING:
+    from tercet.library.library import Library
+    from tercet.library.views import SeasonView
+    from tercet.ui.jobs import Answers
+    from tercet.ui.user_actions import Actions
 
 
 @dataclass(frozen=True)
