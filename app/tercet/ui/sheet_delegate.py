@@ -32,8 +32,7 @@ from tercet.ui.stairs import (
 )
 from tercet.ui.theme import Theme
 
-#: How much is left of a session that a search did not find.
-UNLIT = 0.25
+UNLIT = 0.25  # what is left of a session that a search did not find
 _LEFT_MIDDLE = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _RIGHT_MIDDLE = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _COLORS = ("pane", "sunken", "rule", "edge", "control", "text", "text_2", "text_3")
@@ -186,11 +185,11 @@ class SheetDelegate(QStyledItemDelegate):
         day, hours = sheet_rows.week_words(row)
         line = QRectF(rect).adjusted(px(21), 0, -px(4), 0)
         if not self.zoom.dated:
-            new = row.first or (self.zoom.textured and row.week and row.week.monday.day <= 7)
+            # A block's first week names its month unless the next one's name stands too close.
+            limit = (17 if self.zoom.textured else 31) if row.first else 7 * self.zoom.textured
+            new = row.week is not None and row.week.monday.day <= limit
             day, hours = words.month(row.week.monday) if row.week and new else "", ""
-            if not day:
-                return
-            line = self._within_block(line, row)
+            line = self._within_block(line, row) if day else line
         ink = "text" if row.this_week else "text_3" if row.future else "text_2"
         painter.setPen(self.colors[ink])
         painter.setFont(self.fonts["small_bold" if row.this_week else "small"])
