@@ -194,6 +194,16 @@ def test_a_review_is_written_without_a_display(
         # The store is open here all the while.
         again = tmp_path / f"again.{ending}"
         assert main(["review", "--store", str(store), "--out", str(again)]) == 0
+        # A day on which no block begins is said, and nothing is written.
+        capsys.readouterr()
+        wrong = tmp_path / f"wrong.{ending}"
+        asked = ["review", "--store", str(store), "--out", str(wrong), "--about", "1999-01-01"]
+        assert main(asked) == 2
+        said = capsys.readouterr().err
+        assert "no block begins on 1999-01-01; they begin on 2026-" in said
+        first = said.split("begin on ")[1][:10]
+        assert not wrong.exists()
+        assert main([*asked[:-1], first]) == 0
     finally:
         library.close()
     assert not list(tmp_path.rglob("*.part"))
@@ -205,6 +215,10 @@ def test_a_review_is_written_without_a_display(
         (["--out", "x.doc"], "should end in .pdf or .html"),
         (["not-there", "--out", "x.pdf"], "there is no not-there"),
         (["--store", "not-there", "--out", "x.pdf"], "there is no not-there"),
+        (
+            ["--store", str(Path(__file__).parent), "--out", "x.pdf"],
+            "holds no store: name recordings",
+        ),
         ([], "--out"),
     ],
 )

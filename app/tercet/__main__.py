@@ -73,6 +73,10 @@ def _review(given: Sequence[str]) -> int:
     except ImportError as error:
         raise invocation.UsageError(f"Qt cannot load ({error})") from error
     folder = None if asked.paths else store_folder(asked.store, False)
+    if folder is not None and not (folder / "tercet.db").is_file():
+        raise invocation.UsageError(
+            f"{folder} holds no store: name recordings, or a store with --store DIR"
+        )
     try:
         return headless.write(asked, folder, sys.stdout)
     except OSError as error:

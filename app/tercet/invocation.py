@@ -34,7 +34,13 @@ def parser() -> argparse.ArgumentParser:
         "`tercet review --help` how to write the season review.",
     )
     window.add_argument("paths", nargs="*", type=Path, help="recordings or folders to take in")
-    window.add_argument("--store", type=Path, metavar="DIR", help="keep everything in this folder")
+    window.add_argument(
+        "--store",
+        type=Path,
+        metavar="DIR",
+        help="keep everything in this folder; without it in the one that the variable TERCET_STORE "
+        "names, else in your data folder",
+    )
     window.add_argument(
         "--demo", action="store_true", help="open the example season in a store of its own"
     )

@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 
 from tercet import resources
-from tercet.library import figures, operations, record, record_merge
+from tercet.library import figures, operations, record, record_merge, roster
 from tercet.library.library import Library
 from tercet.library.record import RecordError
 from tercet.library.review import build, choices
@@ -97,6 +97,21 @@ def test_a_record_goes_over_whole_and_twice_in_changes_nothing(
     athlete.call(operations.undo)
     assert athlete.call(operations.undo) is None
     assert totals(athlete) == {}
+
+
+def test_another_runners_record_is_called_by_both_names(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, other = two
+    archive = handed(coach, tmp_path / "ines.zip")
+    assert "into" not in record_merge.take_in(coach, archive).words
+    with_name = roster.add(other.folder, "Oskar Wren")
+    oskar = Library(with_name)
+    try:
+        words = record_merge.take_in(oskar, archive).words
+    finally:
+        oskar.close()
+    assert words.startswith("Ines Aldana's record into Oskar Wren's, ")
 
 
 def test_words_of_both_sides_are_kept(two: tuple[Library, Library], tmp_path: Path) -> None:

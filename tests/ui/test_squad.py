@@ -15,7 +15,7 @@ from tercet.library import operations, record, roster
 from tercet.library.library import Library
 from tercet.store import queries
 from tercet.ui.desk import Desk
-from tercet.ui.squad_line import one_word, share_words, where
+from tercet.ui.squad_line import one_word, race_words, share_words, where
 
 TODAY = date.today()
 
@@ -49,6 +49,7 @@ def test_a_line_a_runner_in_the_order_of_races(qtbot, desk: Desk) -> None:
     first, second = (line.row for line in page.lines)
     assert where(first) == "Hills, week 2 of 3"
     assert where(second) == "no block today" and one_word(second, TODAY) == "no runs yet"
+    assert race_words(second, TODAY)[0] == "no race ahead"
     assert share_words(second) == ("", "", False)
     assert "in 46 days" in page.lines[0].accessibleName()
     assert desk.main.bar.runner.isChecked()
@@ -103,6 +104,7 @@ def test_a_record_goes_out_and_in_and_a_conflict_is_settled(
     qtbot, desk: Desk, library: Library, tmp_path: Path
 ) -> None:
     page = squad_page(qtbot, desk)
+    assert page.record.file_name().startswith("Ines Aldana 20")
     target = tmp_path / "ines.zip"
     page.record.hand_over(target)
     qtbot.waitUntil(lambda: "Written" in page.record.said.text(), timeout=20_000)

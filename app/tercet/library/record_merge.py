@@ -78,11 +78,15 @@ class Merged:
     conflicts: list[Conflict] = field(default_factory=list)
     stopped: bool = False
     changes: Changes = field(default_factory=Changes)
+    into: str = ""  # the name that this copy bore before
 
     @property
     def words(self) -> str:
-        """One line that says it all."""
-        parts = [f"{self.new_files} files new", f"{self.here} already here", *self.taken]
+        """One line that says it all, and first of all if two runners were put together."""
+        strange = self.into and self.runner and self.into.casefold() != self.runner.casefold()
+        whose = f"{self.runner}'s record into {self.into}'s, " if strange else ""
+        new = "1 file" if self.new_files == 1 else f"{self.new_files} files"
+        parts = [f"{whose}{new} new", f"{self.here} already here", *self.taken]
         if self.conflicts:
             parts.append(f"{len(self.conflicts)} said otherwise here")
         return ", ".join(parts)
@@ -110,6 +114,7 @@ def take_in(
         parts = archive.parts
         token = object()
         done = Merged(parts.runner, parts.by, parts.written)
+        done.into = library.call(queries.setting, "runner")
         known = library.call(queries.known_files)
         wanted = [file for file in parts.files if file["sha256"] not in known]
         done.here = len(parts.files) - len(wanted)

@@ -28,6 +28,7 @@ class RecordFlow(QObject):
         super().__init__()
         self._context = context
         self._job: Job | None = None
+        self.runner = ""  # whose record it is
         self.take = button("Take in a record…")
         self.hand = button("Hand over this record…")
         self.take.clicked.connect(self._choose_source)
@@ -54,15 +55,19 @@ class RecordFlow(QObject):
             self.take_in(Path(name))
 
     def _choose_target(self) -> None:
-        today = datetime.now()
         name, _ = QFileDialog.getSaveFileName(
             self.bar.window(),
             "Hand over this runner's whole record, with the places in its recordings",
-            f"record-{today:%Y-%m-%d}.zip",
+            self.file_name(),
             KIND,
         )
         if name:
             self.hand_over(Path(name) if name.endswith(".zip") else Path(f"{name}.zip"))
+
+    def file_name(self) -> str:
+        """Name that tells one runner's record from another's."""
+        bare = "".join(c if c.isalnum() or c in " -" else "_" for c in self.runner).strip()
+        return f"{bare or 'record'} {datetime.now():%Y-%m-%d}.zip"
 
     def take_in(self, source: Path) -> None:
         """Take a record in; what both sides say otherwise is asked afterwards."""

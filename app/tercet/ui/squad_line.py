@@ -44,7 +44,7 @@ def where(row: SquadRow) -> str:
 def race_words(row: SquadRow, today: date) -> tuple[str, str]:
     """The next race, and how far it is."""
     if row.race_day is None:
-        return "no race yet", ""
+        return "no race ahead", ""
     days = (row.race_day - today).days
     away = "today" if days == 0 else f"in {days} day{'s' if days != 1 else ''}"
     return f"{row.race}, {words.short_day(row.race_day)}", away
@@ -168,7 +168,7 @@ class SquadLine(QWidget):
         ran = sum(block.seconds[:3]) + block.seconds[4] if block is not None else 0.0
         line = foot + QFontMetricsF(font).ascent() + look.px(7)
         if block is None or ran <= 0:
-            words_ = "" if self.row.runner.problem else "no runs in this block"
+            words_ = "" if block is None else "no runs in this block"
             painter.drawText(QPointF(left, self.height() / 2 + look.px(4)), words_)
             return
         per_hour = (right - left) * 3600.0 / self._full

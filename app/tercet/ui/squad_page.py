@@ -76,6 +76,9 @@ class SquadPage(Page):
         column.setSpacing(8)
         self.record = RecordFlow(context)
         self.error = ErrorLine()
+        self.error.setContentsMargins(15, 0, 15, 0)
+        for made in (self.record.take, self.record.hand):
+            made.clicked.connect(self.error.clear_error)
         self.add = button("Add a runner")
         self.add.clicked.connect(self._add)
         column.addLayout(self._head())
@@ -132,6 +135,7 @@ class SquadPage(Page):
         amounts = [sum(row.block.seconds[:3]) for row in rows if row.block is not None]
         full = max([*amounts, *(wanted_s(row) for row in rows)], default=0.0) * 1.04
         self.lines = []
+        self.record.runner = next((r.runner.name for r in rows if self._is_current(r)), "")
         for place, row in enumerate(rows):
             line = SquadLine(row, self._today, full, current=self._is_current(row))
             line.opened.connect(self._open)

@@ -36,13 +36,18 @@ def write(asked: Namespace, folder: Path | None, out: TextIO) -> int:
     review = of_recordings(asked, out) if folder is None else of_store(asked, folder)
     if len(review.shown) < 2:
         raise UsageError("there is no running to review")
+    asked_for = "+".join(sorted(set(asked.about.split("+"))))
+    if asked_for and asked_for != review.scope:
+        days = ", ".join(f"{key} ({name})" for key, name in review.scopes if ".." not in key)
+        raise UsageError(f"no block begins on {asked.about}; they begin on {days}")
     target: Path = asked.out
     if target.suffix.lower() == ".pdf":
         look = looks.look(asked.theme, paper=asked.theme != "dark")
         saving.write_pdf(review, target, look, asked.paper, _quiet, Event())
     else:
         saving.write_html(review, target, looks.look(asked.theme), _quiet, Event())
-    out.write(f"{target}: {review.name}, {len(review.shown)} pages, places left out\n")
+    pages = f"{len(review.shown)} pages and their numbers"
+    out.write(f"{target}: {review.name}, {pages}, places left out\n")
     return 0
 
 
