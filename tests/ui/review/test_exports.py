@@ -151,6 +151,18 @@ def test_words_are_large_inside_the_page_and_apart(
                 assert not mark.rect.intersects(other.rect), (page.key, mark.words, other.words)
 
 
+def test_every_page_of_a_season_without_runs_can_be_painted(library: Library) -> None:
+    from PySide6.QtGui import QImage, QPainter
+
+    review, _ = library.call(build.review, "", date(2026, 4, 13))
+    picture = QImage(1366, 768, QImage.Format.Format_RGB32)
+    for page in review.pages:
+        painter = QPainter(picture)
+        marks = frame.paint(painter, page, looks.look("light"), 1366, 768, Foot("", 1, 1))
+        painter.end()
+        assert page.title in " ".join(mark.words for mark in marks)
+
+
 @pytest.fixture(scope="module")
 def crowded(tmp_path_factory: pytest.TempPathFactory, reviewed_store: Path) -> Review:
     """Twelve blocks with long names, races close together, and a coach of many words."""

@@ -48,7 +48,9 @@ def build_up(view: SeasonView) -> Page:
         "Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for.",
         BuildUpPicture(
             parts, months(first, last), float(view.today.toordinal() + 1) if inside else None
-        ),
+        )
+        if parts
+        else None,
         Table(
             ("block", "for", "easy wanted", "easy run", "easy", "moderate", "hard", "in hand",
              "short"),

@@ -98,6 +98,8 @@ def levels(
         marks.append((race.day.toordinal() + 0.5, speed, race.name, said))
         rows.append((figures.day(race.day), race.name, *(figures.NOTHING,) * 4, time))
         behind.append(() if found is None else (found.run_id,))
+    levels = tuple(_level(name, field, used, first, units) for name, field in _FIELDS)
+    drawable = any(level.steps for level in levels) or any(mark[1] is not None for mark in marks)
     return Page(
         "levels",
         "Thresholds and races",
@@ -106,10 +108,12 @@ def levels(
         LevelPicture(
             float(first.toordinal()),
             float(last.toordinal() + 1),
-            tuple(_level(name, field, used, first, units) for name, field in _FIELDS),
+            levels,
             tuple(marks),
             months(first, last),
-        ),
+        )
+        if drawable
+        else None,
         Table(
             ("day", "what", "LT1 pace", "LT2 pace", "LT1 heart rate", "LT2 heart rate", "time"),
             tuple(rows),
