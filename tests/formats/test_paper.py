@@ -261,6 +261,8 @@ def test_a_week_is_seven_days_from_its_date() -> None:
         ("Week of 2026-06-08\nSun: 5 km easy\nMon: 5 km easy", 3, "Mon:", "Which week?"),
         ("2026-06-09: 5 km easy\nfelt good", 2, "felt good", "Which day?"),
         ("2026-06-09: 5 km easy\n2026-06-10: 5 km esy", 2, "esy", "easy?"),
+        ("Week of 2026-06-08, Mon: off, Tue 4 km\nWed: 5 km easy", 1, "Mon: off, Tue 4 km",
+         "a line of its own"),
     ],
 )  # fmt: skip
 def test_what_is_not_certain_is_asked_about_where_it_stands(text, line, where, question) -> None:
@@ -270,6 +272,16 @@ def test_what_is_not_certain_is_asked_about_where_it_stands(text, line, where, q
     assert number == line and text[unclear.start : unclear.end] == unclear.text == where
     assert question in unclear.question
     assert found.problem.startswith(f"1 piece not understood: line {line} '{where}': ")
+
+
+@pytest.mark.parametrize(
+    "heading",
+    ["Week of Mon 2026-06-08, 62 km", "Week of 8 June 2026 to Sun 14 June, 62 km",
+     "Week of 2026-06-08: thin week, sat out"],
+)  # fmt: skip
+def test_a_weeks_heading_may_say_more_than_its_date(heading: str) -> None:
+    found = page(f"{heading}\nWed: 5 km easy")
+    assert len(found.runs) == 1 and not found.unclear
 
 
 def test_a_line_below_an_uncertain_day_is_not_put_on_the_day_before() -> None:

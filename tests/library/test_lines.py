@@ -112,6 +112,7 @@ def test_what_recordings_do_not_tell_is_said() -> None:
     assert found.recorded is None and "no hard effort" in found.refusal
     assert "1 run of the last 90 days" in found.refusal
     assert found.ceiling is None and "Fewer than 3 runs" in found.ceiling_refusal
+    assert "the last 42 days" in found.ceiling_refusal
 
 
 def test_an_old_fingerprint_still_loads_and_is_counted() -> None:

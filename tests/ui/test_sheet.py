@@ -639,6 +639,14 @@ def test_rows_step_from_one_week_large_to_years_and_back(sheet: SeasonSheet) -> 
     sheet.grab()
 
 
+def test_what_was_chosen_stays_in_view_through_zoom(sheet: SeasonSheet) -> None:
+    last = small().sessions[-1]
+    sheet.select_session(last.id)
+    for step in (1, 1, 1, -1, -1, -1, -1, -1):
+        sheet.zoom(step)
+        assert sheet.viewport().rect().contains(where(sheet, last.day).center())
+
+
 def test_shift_and_arrows_choose_days_and_plain_moves_let_them_go(
     qtbot: QtBot, sheet: SeasonSheet
 ) -> None:

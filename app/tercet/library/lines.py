@@ -108,7 +108,7 @@ def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
             met.append(steady.meeting(pieces, beats) if beats is not None else None)
         except ValueError as error:
             met.append(None)
-            silence = silence or str(error)
+            silence = silence or f"{error} Looked at: the last {STEADY_DAYS} days."
     if not met or (now is not None and now.values.lt1_hr is None):
         silence = "No heart rate at LT1 is in force."
     ceiling, hard_end = met if met else (None, None)

@@ -116,13 +116,16 @@ class SheetView(QTableView):
 
     def zoom(self, step: int) -> None:
         """Make the rows taller (-1) or flatter (1); 0 as a window opens with."""
-        anchor = self._anchor()
+        anchor, chosen = self._anchor(), self.currentIndex()
+        seen = self.viewport().rect().intersects(self.visualRect(chosen))
         now = self._zoomed or sheet_zoom.usual(self.window().height())
         self._zoomed = sheet_zoom.stepped(now, step) if step else None
         self.card.hide()
         self._fit_rows()
         self._fit_columns()
         self._restore(anchor)
+        if seen:
+            self.scrollTo(chosen)
 
     def light_up(self, found: Collection[int] | None) -> None:
         """Let only these sessions stand out, or all with ``None``."""

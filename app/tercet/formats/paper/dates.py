@@ -44,6 +44,7 @@ _WEEK = re.compile(
     rf"(?P<date>{_DATE})",
     re.IGNORECASE | re.VERBOSE,
 )
+_DAY_WORD = re.compile(rf"(?<![a-z]){_WEEKDAY}", re.IGNORECASE)
 _YEAR_LINE = re.compile(rf"\D*?(?P<year>{_YEAR})\D*")
 WHICH_YEAR = "Which year?"
 #: A yearless date that lies this far before the one above it may belong to the next year. [days]
@@ -97,6 +98,16 @@ def week_of(line: str) -> Head | None:
     """Find the date of a heading such as "Week of Mon 2026-06-08"."""
     found = _WEEK.match(line)
     return None if found is None else _head(found, found.end())
+
+
+def day_beside(line: str, heading: Head) -> int | None:
+    """Where a day with something run begins behind a week's heading on the same line."""
+    for found in _DAY_WORD.finditer(line, heading.end):
+        head = head_of(line[found.start() :])
+        rest = line[found.start() + head.end :] if head is not None and not head.dated else ""
+        if any(character.isdigit() for character in rest):
+            return found.start()
+    return None
 
 
 def year_of(line: str) -> int | None:

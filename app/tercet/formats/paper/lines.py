@@ -7,7 +7,15 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time, timedelta
 
-from tercet.formats.paper.dates import WHICH_YEAR, Head, date_of, head_of, week_of, year_of
+from tercet.formats.paper.dates import (
+    WHICH_YEAR,
+    Head,
+    date_of,
+    day_beside,
+    head_of,
+    week_of,
+    year_of,
+)
 from tercet.formats.paper.meaning import Doubt, Unclear
 from tercet.formats.paper.session import Session, comment_at
 from tercet.formats.paper.shorthand import Guess, Shorthand, resolve
@@ -105,7 +113,12 @@ def read_line(page: Reading, number: int, line: str, offset: int) -> None:
 
     heading = week_of(line)
     if heading is not None:
-        page.entries.append(Entry(number, "heading", unclear=_week(page, heading, asked)))
+        unclear = _week(page, heading, asked)
+        beside = day_beside(line, heading)
+        if beside is not None:
+            doubt = Doubt(beside, len(line.rstrip()), "Give each day a line of its own.")
+            unclear = (*unclear, asked(doubt))
+        page.entries.append(Entry(number, "heading", typed=line.strip(), unclear=unclear))
         return
     head = head_of(line)
     if head is not None and head.letter and page.week is None:

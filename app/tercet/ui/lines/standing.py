@@ -201,7 +201,7 @@ class LookPane(Pane):
         self.rows = [self._row(flag) for flag in flags]
         if not self.rows:
             self.rows = [
-                Label("Recent running and the lines in force agree.", "small", "text_2", wrap=True)
+                Label("Nothing speaks against the lines in force.", "small", "text_2", wrap=True)
             ]
         for row in self.rows:
             self._inside.addWidget(row)
