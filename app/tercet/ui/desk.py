@@ -35,7 +35,7 @@ class Desk(QObject):
         following.setShortcut("Ctrl+Tab")
         following.triggered.connect(self.next_runner)
         made.addAction(following)
-        made.bar.runner_menu.addAction(following)
+        self._following = following
         made.bar.runner_menu.aboutToShow.connect(self._list_runners)
         self._listed: list[QAction] = []
         made.sheet_shown.connect(lambda: self._open_door(made, library.folder))
@@ -62,6 +62,7 @@ class Desk(QObject):
             menu.removeAction(action)
             action.deleteLater()
         self._listed = []
+        menu.removeAction(self._following)
         others = [r for r in roster.runners(self.library.folder) if r.folder != self.library.folder]
         for runner in others:
             action = QAction(f"Open {runner.name}", menu)
@@ -69,6 +70,8 @@ class Desk(QObject):
             action.triggered.connect(lambda _=False, to=runner.folder: self.go_to(to))
             menu.addAction(action)
             self._listed.append(action)
+        if others:
+            menu.addAction(self._following)
 
     def next_runner(self) -> None:
         """Go to the runner after this one, by name."""
