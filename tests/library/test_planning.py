@@ -210,6 +210,46 @@ def test_planned_easy_running_goes_on_from_today(store: Store) -> None:
     assert season.build_up(season.season(store, date(2026, 8, 1)))[1].easy_ahead == ()
 
 
+def test_a_season_file_of_another_year_leaves_this_years_plan(store: Store) -> None:
+    text = """
+        [[thresholds]]
+        from = {0}-04-13
+        lt1_speed = "5:40/km"
+        lt2_speed = "4:40/km"
+        [[blocks]]
+        name = "{1}"
+        kind = "base"
+        start = {0}-04-13
+        end = {0}-07-05
+        [[races]]
+        day = {0}-07-05
+        name = "{1} 10"
+        distance_m = 10000
+        main = true
+    """
+
+    def held() -> list[list[str]]:
+        return [
+            [str(entry.start) for entry in queries.thresholds(store)],
+            [block.name for block in queries.blocks(store)],
+            [race.name for race in queries.races(store)],
+        ]
+
+    with store.atomic("Take in"):
+        for block in queries.blocks(store):
+            store.remove("block", block.id)
+    for year, name in ((2031, "Now"), (2030, "Before"), (2031, "Anew")):
+        with store.atomic("Take in"):
+            operations.apply_season(store, parse(text.format(year, name)))
+        if name == "Before":
+            both = [["2030-04-13", "2031-04-13"], ["Before", "Now"], ["Before 10", "Now 10"]]
+            assert [part[-2:] for part in held()] == both
+    # The same days said anew take the place of what was said of them.
+    assert held()[1] == ["Before", "Anew"]
+    assert [day[:4] for day in held()[0]][-2:] == ["2030", "2031"]
+    assert "Now 10" not in held()[2]
+
+
 def test_a_season_file_plans_nothing_twice(store: Store) -> None:
     line = '[[planned]]\nday = 2026-06-16\nnotation = "30 min easy"\n'
     for text in (line, line + line.replace("30", "45")):

@@ -38,6 +38,20 @@ def test_seasons_end_with_their_race_and_count_back_from_it() -> None:
     assert len(told) <= 5
 
 
+def test_a_season_without_a_main_race_still_ends_with_its_own() -> None:
+    first = [run(k, 2 * k, 40, 5) for k in range(20)]
+    second = [run(100 + k, 330 + 2 * k, 50, 1, 4) for k in range(20)]
+    races = (
+        RaceView(1, first[9].day, "On the way"),
+        RaceView(2, first[-1].day, "Harbour 10", main=True),
+        RaceView(3, second[-2].day, "Lake Half"),
+    )
+    a, b = years.pasts(view_of([*first, *second], races))[:2]
+    assert (a.race, a.start) == (races[1], first[0].day)
+    assert b.race == races[2]
+    assert b.end == second[-2].day
+
+
 def test_a_long_break_parts_seasons_and_a_lost_week_says_why() -> None:
     runs = [run(1, 0, 40), run(2, 4, 40, note="flu coming on"), run(3, 22, 40), run(4, 120, 30)]
     past, later = years.pasts(view_of(runs))

@@ -11,7 +11,7 @@ from tercet.library.views import BlockView, RaceView, SeasonView, WeekView
 from tercet.ui.amounts import amount_of, amount_words
 from tercet.ui.goals import goal_of, goal_words
 from tercet.ui.plan_allowance import sentences
-from tercet.ui.plan_rows import build
+from tercet.ui.plan_rows import build, main_race
 
 DAY = timedelta(days=1)
 MIN = 60.0
@@ -61,6 +61,22 @@ def _block(number: int, kind: str, start: date, weeks: int) -> BlockView:
     end = start + (7 * weeks - 1) * DAY
     zero = (0.0,) * 5
     return BlockView(number, kind, kind, start, end, 0.8, made, zero, zero, None)
+
+
+def test_of_a_main_race_a_year_the_next_one_is_led_to() -> None:
+    years = [RaceView(k, date(2025 + k, 6, 1), str(2025 + k), main=True) for k in range(3)]
+    side = RaceView(9, date(2026, 5, 1), "On the way")
+    races = (years[0], side, *years[1:])
+
+    def led_to(today: date, among: tuple[RaceView, ...]) -> str:
+        found = main_race(SeasonView((), among, today, 0, 0, False))
+        assert found is not None
+        return found.name
+
+    assert led_to(date(2026, 4, 1), races) == "2026"
+    assert led_to(date(2028, 1, 1), races) == "2027"
+    assert led_to(date(2026, 4, 1), races[:2]) == "2025"
+    assert led_to(date(2026, 4, 1), (side,)) == "On the way"
 
 
 def test_a_plan_that_passes_twelve_weeks_says_so() -> None:

@@ -84,8 +84,8 @@ class Report:
             parts.append(f"{here} already here")
         if self.count("other sport"):
             parts.append(f"{self.count('other sport')} of other sports")
-        if self.count("season file"):
-            parts.append(f"{self.count('season file')} season file")
+        if files := self.count("season file"):
+            parts.append(f"{files} season file{'s' if files > 1 else ''}")
         if self.count("passed over"):
             parts.append(f"{self.count('passed over')} passed over")
         parts.append(f"{self.count('refused')} not read")

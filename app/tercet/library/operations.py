@@ -19,24 +19,35 @@ if TYPE_CHECKING:
 
 
 def apply_season(store: Store, season: SeasonFile) -> str:
-    """Put a season file's parts in place of what they replace."""
+    """Put a season file's parts in place of what was said of its days; other seasons stay."""
     said = []
     if season.runner:
         store.put("setting", {"name": "runner", "value": season.runner})
     if season.zone:
         store.put("setting", {"name": "zone", "value": season.zone})
     if season.thresholds:
-        _replace_thresholds(store, season.thresholds)
+        kept = [
+            entry
+            for entry in queries.thresholds(store)
+            if not (entry.estimated or season.about(entry.start))
+        ]
+        _replace_thresholds(store, [*kept, *season.thresholds])
         said.append(f"{len(season.thresholds)} dated thresholds")
     if season.blocks:
-        replace_blocks(store, season.blocks)
-        said.append(f"{len(season.blocks)} blocks")
+        outside = [b for b in queries.blocks(store) if not season.about(b.start, b.end)]
+        replace_blocks(store, [*outside, *season.blocks])
+        said.append(_count(len(season.blocks), "block"))
     if season.races:
-        _replace_races(store, season.races)
-        said.append(f"{len(season.races)} races")
+        others = [race for race in queries.races(store) if not season.about(race.day)]
+        _replace_races(store, [*others, *season.races])
+        said.append(_count(len(season.races), "race"))
     if season.planned:
-        said.append(f"{plan_fresh(store, season.planned)} planned sessions")
+        said.append(_count(plan_fresh(store, season.planned), "planned session"))
     return ", ".join(said)
+
+
+def _count(number: int, what: str) -> str:
+    return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
 
 def plan_fresh(store: Store, entries: Sequence[Planned]) -> int:

@@ -38,6 +38,12 @@ class SeasonFile:
     races: tuple[Race, ...] = ()
     planned: tuple[Planned, ...] = ()
 
+    def about(self, first: date, last: date | None = None) -> bool:
+        """Whether days touch those from the first to the last that its parts name."""
+        days = [entry.start for entry in self.thresholds] + [race.day for race in self.races]
+        days += [day for block in self.blocks for day in (block.start, block.end)]
+        return bool(days) and first <= max(days) and (last or first) >= min(days)
+
 
 def speed_of(value: object) -> float:
     """Take a speed as a number [m/s] or a pace such as "5:20/km" or "8:35/mile".

@@ -19,6 +19,8 @@ DAY = timedelta(days=1)
 MOST_WEEKS = 52
 #: A season ends where nothing was run for so long. [days]
 BREAK_DAYS = 42
+#: A race so near to a main one ends no season. [days]
+HALF_YEAR = 182
 #: Years at a glance.
 YEARS = 10
 
@@ -126,7 +128,12 @@ def _seasons(
     view: SeasonView, running: Sequence[SessionView]
 ) -> list[tuple[date, date, RaceView | None]]:
     """Spans that end with a main race (any race where none is main), or with a long break."""
-    main = [race for race in view.races if race.main] or list(view.races)
+    marked = [race.day for race in view.races if race.main]
+    main = [
+        race
+        for race in view.races
+        if race.main or not any(abs((day - race.day).days) <= HALF_YEAR for day in marked)
+    ]
     last = running[-1].day
     # Of several races close together the last one ends the season, unless one is the main one.
     main = [

@@ -129,8 +129,12 @@ def _sum(parts: object) -> Five:
 
 
 def main_race(view: SeasonView) -> RaceView | None:
-    """The race the season leads to: the one marked, else the last one to come, else the last."""
+    """The race the season leads to: the one marked, else the last one to come, else the last.
+
+    Of several marked, one a year, it is the next to come, else the last.
+    """
     marked = [race for race in view.races if race.main]
+    marked = [race for race in marked if race.day >= view.today][:1] or marked[-1:]
     ahead = [race for race in view.races if race.day >= view.today]
     return next(iter((*marked, *ahead[-1:], *view.races[-1:])), None)
 
