@@ -52,6 +52,22 @@ def test_a_season_without_a_main_race_still_ends_with_its_own() -> None:
     assert b.end == second[-2].day
 
 
+@pytest.mark.parametrize(
+    ("kilometres", "second_m", "told"),
+    [(10.1, 10_000.0, True), (13.0, 10_000.0, False), (10.1, 5_000.0, False)],
+)
+def test_race_times_are_compared_only_where_they_can_be(
+    kilometres: float, second_m: float, told: bool
+) -> None:
+    first, second = run(1, 0, 2, 0, 43, kilometres=10.0), run(2, 300, 0, 40, kilometres=kilometres)
+    races = (
+        RaceView(1, first.day, "Harbour 10", 10_000.0, main=True),
+        RaceView(2, second.day, "Harbour 10", second_m, main=True),
+    )
+    titles = [one.title for one in years.differs(*years.pasts(view_of([first, second], races)))]
+    assert ("Race: 0:45 to 0:40" in titles) is told
+
+
 def test_a_long_break_parts_seasons_and_a_lost_week_says_why() -> None:
     runs = [run(1, 0, 40), run(2, 4, 40, note="flu coming on"), run(3, 22, 40), run(4, 120, 30)]
     past, later = years.pasts(view_of(runs))

@@ -21,6 +21,8 @@ MOST_WEEKS = 52
 BREAK_DAYS = 42
 #: A race so near to a main one ends no season. [days]
 HALF_YEAR = 182
+#: A recording longer than this part of its race holds a warm-up too.
+MORE_THAN_RACE = 1.05
 #: Years at a glance.
 YEARS = 10
 
@@ -240,7 +242,8 @@ def differs(a: Past, b: Past, spacing: int = 2) -> list[Differs]:
             )
         )
     raced = [_raced(past) for past in (a, b)]
-    if a.race is not None and b.race is not None and raced[0] and raced[1]:
+    alike = a.race and b.race and a.race.distance_m == b.race.distance_m
+    if a.race is not None and b.race is not None and alike and raced[0] and raced[1]:
         out.append(
             Differs(
                 f"Race: {raced[0]} to {raced[1]}",
@@ -264,13 +267,16 @@ def _apart(past: Past) -> float | None:
 
 
 def _raced(past: Past) -> str:
-    """Recorded time of the hardest run of race day, or nothing."""
+    """Recorded time of race day's longest run, or nothing if it held more than the race."""
     if past.race is None:
         return ""
     runs = [run for run in past.runs if run.day == past.race.day]
     if not runs:
         return ""
-    return hours(max(runs, key=lambda run: run.moving_s).moving_s)
+    raced = max(runs, key=lambda run: run.moving_s)
+    if past.race.distance_m and raced.distance_m > MORE_THAN_RACE * past.race.distance_m:
+        return ""
+    return hours(raced.moving_s)
 
 
 def years(view: SeasonView) -> list[Year]:

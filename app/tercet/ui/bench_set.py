@@ -144,15 +144,23 @@ class BenchSet(QWidget):
             strict=True,
         ):
             mark_wrong(field, "" if good else f"Give {example}.")
+            if not good:
+                self._tell(f"Give {example}.")
         if not all(fine) or speed is None or rest is None:
             return False
         recovery = int(rest[1]) * 60.0 + int(rest[2])
         made = Sketch(count, metres, seconds, speed, recovery, rest[3] or "jog")
         if not 1 <= made.work_s <= 7200 or made.count * (made.work_s + recovery) > LONGEST_S:
             mark_wrong(self.count, "Give a set of less than 4 hours.")
+            self._tell("Give a set of less than 4 hours.")
             return False
         self.sketch = made
         return True
+
+    def _tell(self, problem: str) -> None:
+        """Say what is wrong in place of the set's sums."""
+        self.total.clear()
+        self.session.setText(problem)
 
     def reckon(self, thresholds: Thresholds) -> None:
         """Predict the set for a runner and show its values."""

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pandas as pd
 import pytest
+from tests.library.spans import run
 
 from tercet.domain import Block
 from tercet.library import operations, season
@@ -33,6 +34,13 @@ def test_every_page_has_one_claim_and_few_words(season_library: Library) -> None
         assert page.title
         assert len(f"{page.title} {page.line}".split()) <= MOST_WORDS, page.key
         assert all(len(row) == len(page.table.headings) for row in page.table.rows)
+
+
+def test_hard_days_are_those_of_the_other_pages() -> None:
+    hard, tempo = run(1, 0, 30, 0, 3), run(2, 2, 20, 25)
+    strides, more = run(3, 4, 40, 0, 4), run(4, 0, 30, 0, 3)
+    days = volume.hard_days([hard, tempo, strides, more])
+    assert days == [hard.day, tempo.day]  # of a day added up; tempo too
 
 
 def test_figures_are_the_seasons(season_library: Library) -> None:

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 import numpy as np
 
+from tercet.engine import load
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.overview import runs_of, three
@@ -16,8 +17,6 @@ from tercet.library.review.pictures import Column, Three, VolumePicture
 from tercet.library.views import SeasonView, SessionView
 
 DAY = timedelta(days=1)
-#: A day with this much hard running counts as a hard day. [s]
-HARD_DAY_S = 240.0
 #: Days in a row without running that make a gap worth a word.
 GAP_DAYS = 4
 #: Notes this close to a gap are read for its reason.
@@ -53,7 +52,7 @@ def volume(view: SeasonView) -> Page:
         longest = max((session.running_s for session in runs), default=0.0)
         columns.append(Column(seconds, longest, planned[monday]))
         days = {session.day for session in runs}
-        hard = {s.day for s in runs if s.seconds[2] >= HARD_DAY_S}
+        hard = hard_days(runs)
         rows.append(
             (
                 figures.short_day(monday),
@@ -121,11 +120,10 @@ def reason_in(notes: Sequence[str]) -> str:
 
 
 def hard_days(sessions: Sequence[SessionView]) -> list[date]:
-    """Days with four minutes and more of hard running, in order."""
-    by_day: dict[date, float] = {}
-    for session in sessions:
-        by_day[session.day] = by_day.get(session.day, 0.0) + session.seconds[2]
-    return sorted(day for day, seconds in by_day.items() if seconds >= HARD_DAY_S)
+    """Days that count as hard, in order."""
+    days = [session.day.toordinal() for session in sessions]
+    hard = load.hard_days(days, [three(session.seconds) for session in sessions])
+    return [date.fromordinal(day) for day in hard]
 
 
 def _sum(runs: Sequence[SessionView]) -> Three:
