@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QApplication
 from tests.ui import fit
 from tests.ui.test_fit import LOOKS, filled, filled_store, settle, shown
 
@@ -28,3 +29,20 @@ def test_every_further_page_fits(qtbot, shown, width, height, scale, dark) -> No
         if found:
             wrong[entry.key] = found
     assert not wrong, "\n".join(f"{key}: {line}" for key, lines in wrong.items() for line in lines)
+
+
+def test_f6_brings_every_pane_of_a_high_page_into_view(qtbot, shown) -> None:
+    window = shown(1366, 768, 1.5, False)
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow, timeout=5_000)
+    for key in ("plan", "repetitions"):
+        window.show_view(key)
+        qtbot.waitUntil(lambda: window._answers.waiting == 0, timeout=20_000)
+        settle(qtbot, window)
+        reached = set()
+        for _ in range(5):
+            window.next_pane()
+            focus = QApplication.focusWidget()
+            assert focus is not None and not focus.visibleRegion().isEmpty(), key
+            reached.add(focus)
+        assert {widget for widget in window.further.ring() if widget.isEnabled()} <= reached

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QApplication, QScrollArea, QWidget
 
 if TYPE_CHECKING:
     from tercet.ui.window import MainWindow
@@ -38,7 +38,27 @@ def focus_next(ring: Sequence[QWidget]) -> None:
     at = next((k for k, widget in enumerate(ring) if focus is widget), None)
     if at is None:
         at = next((k for k, widget in enumerate(ring) if _same_pane(widget, focus)), -1)
-    ring[(at + 1) % len(ring)].setFocus(Qt.FocusReason.ShortcutFocusReason)
+    taken = ring[(at + 1) % len(ring)]
+    taken.setFocus(Qt.FocusReason.ShortcutFocusReason)
+    _scroll_to(taken)
+
+
+def _scroll_to(widget: QWidget) -> None:
+    """Bring what took the focus into view where a page is higher than its window.
+
+    What scrolls by itself, as a list of weeks, stays where it was scrolled to.
+    """
+    step = widget.parentWidget()
+    while step is not None:
+        if isinstance(step, QScrollArea):
+            page = step.widget()
+            if page is None or page is widget:
+                widget = step
+            elif widget.height() <= step.viewport().height():
+                step.ensureWidgetVisible(widget)
+            else:
+                step.verticalScrollBar().setValue(widget.mapTo(page, QPoint()).y())
+        step = step.parentWidget()
 
 
 def _same_pane(widget: QWidget, focus: QWidget | None) -> bool:
