@@ -110,6 +110,13 @@ class DatedThresholds:
     id: int | None = None
     #: How they are reached from those before: at once ("step") or day by day ("linear").
     change: str = "step"
+    #: The day they were found on, where they were put in force for runs before it too.
+    found: date | None = None
+
+    @property
+    def age_from(self) -> date:
+        """The day from which their age counts."""
+        return self.found or self.start
 
 
 @dataclass(frozen=True)

@@ -14,6 +14,7 @@ from tercet.engine.efforts import Effort
 from tercet.engine.fingerprint import EFFORT_S, Fingerprint
 from tercet.engine.judging import METHOD
 from tercet.library import lines, operations
+from tercet.library.dated import with_new
 from tercet.library.library import Library, fingerprint_of
 from tercet.store import queries
 from tercet.store.lines_queries import RunPrint
@@ -49,6 +50,18 @@ def test_lines_older_than_eight_weeks_are_flagged_while_there_is_running() -> No
     assert "9 weeks ago" in flag.reason and flag.offer == "recordings"
     assert lines.flags(held(made(3), weeks_ago=8), TODAY) == ()
     assert lines.flags(held(made(100), weeks_ago=9), TODAY) == ()
+
+
+def test_a_fresh_test_is_not_old_though_it_judges_the_runs_before_it() -> None:
+    old = held(made(3), weeks_ago=20)
+    new = DatedThresholds(TODAY, VALUES, "10 km race", id=2)
+    entries = with_new(old.entries, new, everything=True)
+    assert entries[0].start == old.entries[0].start
+    assert lines.flags(replace(old, entries=tuple(entries)), TODAY) == ()
+    later = TODAY + timedelta(weeks=9)
+    run = replace(made(3), day=later)
+    (flag,) = lines.flags(replace(old, entries=tuple(entries), prints=(run,)), later)
+    assert "9 weeks ago" in flag.reason
 
 
 def test_long_easy_runs_above_lt1_are_flagged_from_the_second_on() -> None:

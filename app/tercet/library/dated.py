@@ -54,5 +54,9 @@ def with_new(
     """
     if everything:
         first = min([new.start, *(entry.start for entry in before)])
-        return [replace(new, start=first), *(entry for entry in before if entry.start > new.start)]
+        found = new.found or new.start
+        return [
+            replace(new, start=first, found=found),
+            *(entry for entry in before if entry.start > new.start),
+        ]
     return [*(entry for entry in before if entry.start != new.start), new]

@@ -140,15 +140,16 @@ def flags(held: Stored, today: date) -> tuple[Flag, ...]:
 
 def _old(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
     ran_lately = any(item.day > today - timedelta(days=OLD_DAYS) for item in held.prints)
-    age = (today - entry.start).days
+    age = (today - entry.age_from).days
     if age <= OLD_DAYS or not ran_lately:
         return []
     reason = (
-        f"The lines in force are of {entry.start.day} {entry.start:%B %Y}, {age // 7} weeks ago. "
+        f"The lines in force are of {entry.age_from.day} {entry.age_from:%B %Y}, "
+        f"{age // 7} weeks ago. "
         "Lines move with training; after about 8 weeks they are worth finding anew."
     )
     # Asked again when another eight weeks have passed.
-    return [Flag(f"old {entry.start} {age // OLD_DAYS}", reason, (), "recordings")]
+    return [Flag(f"old {entry.age_from} {age // OLD_DAYS}", reason, (), "recordings")]
 
 
 def _warm(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:

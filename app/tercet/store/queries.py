@@ -58,6 +58,7 @@ def thresholds(store: Store) -> list[DatedThresholds]:
             interval=json.loads(row["interval"]),
             id=row["id"],
             change=row["change"],
+            found=date.fromisoformat(row["found"]) if row["found"] else None,
         )
         for row in store.rows("SELECT * FROM threshold ORDER BY start, id")
     ]
@@ -73,6 +74,7 @@ def threshold_row(entry: DatedThresholds) -> Row:
         "estimated": int(entry.estimated),
         "interval": json.dumps(dict(entry.interval)),
         "change": entry.change,
+        "found": entry.found.isoformat() if entry.found is not None else "",
     }
 
 

@@ -64,6 +64,8 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         # change: step, or linear from the entry before
         "ALTER TABLE threshold ADD COLUMN change TEXT NOT NULL DEFAULT 'step'",
         "ALTER TABLE threshold ADD COLUMN top_speed REAL",
+        # The day they were found on, if they are in force for runs before it too.
+        "ALTER TABLE threshold ADD COLUMN found TEXT NOT NULL DEFAULT ''",
         "ALTER TABLE judgement ADD COLUMN intervals TEXT NOT NULL DEFAULT ''",
         # Moderate seconds by cause with their speeds (JSON), and seconds by intensity (60 x u4).
         "ALTER TABLE judgement ADD COLUMN causes TEXT NOT NULL DEFAULT ''",

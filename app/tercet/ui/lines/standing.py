@@ -83,7 +83,7 @@ class InForcePane(Pane):
             self.source.setText("none yet")
             self.ends.setText("Running is kept but not judged until there are thresholds.")
             return
-        weeks = max(0, (today - now.start).days // 7)
+        weeks = max(0, (today - now.age_from).days // 7)
         since = f"{words.short_day(now.start)}, {weeks} week{'s'[: weeks != 1]} old"
         self.source.setText(f"{now.source}, {since}")
         values = now.values
