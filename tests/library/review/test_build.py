@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 from pathlib import Path
 
@@ -41,6 +42,19 @@ def test_hard_days_are_those_of_the_other_pages() -> None:
     strides, more = run(3, 4, 40, 0, 4), run(4, 0, 30, 0, 3)
     days = volume.hard_days([hard, tempo, strides, more])
     assert days == [hard.day, tempo.day]  # of a day added up; tempo too
+
+
+def test_two_blocks_of_one_name_bear_their_years(season_library: Library) -> None:
+    view = season_library.call(season.season, AFTER)
+    now = view.blocks[0]
+    year = timedelta(days=364)
+    before = replace(now, start=now.start - year, end=now.end - year)
+    both = replace(view, blocks=(before, *view.blocks))
+    pair = scope.scope(both, f"{now.start}+{before.start}")
+    names = [f"{now.name} {block.start.year}" for block in (before, now)]
+    assert [block.name for block in pair.view.blocks] == names
+    assert pair.name == " and ".join(names)
+    assert (now.start.isoformat(), names[1]) in scope.choices(both)
 
 
 def test_figures_are_the_seasons(season_library: Library) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from itertools import groupby
@@ -48,8 +50,17 @@ def choices(view: SeasonView) -> list[tuple[str, str]]:
     for blocks in reversed(seasons(view)):
         made.append((_key(blocks), _name(blocks)))
         if len(blocks) > 1:
-            made += [(_key((block,)), block.name) for block in blocks]
+            made += [(_key((block,)), block.name) for block in told_apart(blocks, view)]
     return made
+
+
+def told_apart(blocks: Sequence[BlockView], view: SeasonView) -> tuple[BlockView, ...]:
+    """The blocks, each with its year in its name where the runner has several so called."""
+    often = Counter(block.name for block in view.blocks)
+    return tuple(
+        replace(block, name=f"{block.name} {block.start.year}") if often[block.name] > 1 else block
+        for block in blocks
+    )
 
 
 def scope(view: SeasonView, key: str = "") -> Scope:
@@ -71,6 +82,7 @@ def scope(view: SeasonView, key: str = "") -> Scope:
         found = seasons(view)
         chosen = found[-1] if found else ()
     if len(chosen) == 2 and "+" in key:
+        chosen = told_apart(chosen, view)
         name = f"{chosen[0].name} and {chosen[1].name}"
         return Scope(pair_key(*key.split("+")), name, _cut(view, chosen))
     return Scope(_key(chosen), _name(chosen), _cut(view, chosen))
