@@ -62,6 +62,25 @@ def test_the_curve_of_the_season_and_of_a_block(qtbot, window: MainWindow) -> No
     assert window.further.current_key == "middle"
 
 
+def test_an_unfolded_cause_keeps_its_name_in_view(qtbot, window: MainWindow) -> None:
+    window.resize(900, 480)
+    page = shown(qtbot, window, "middle")
+    page.choose("season")
+    qtbot.waitUntil(lambda: page.data.shown.key == "season", timeout=5_000)
+    for number in range(len(page.rows)):
+        page.rows[number].setFocus()
+        QTest.keyClick(page.rows[number], Qt.Key.Key_Return)
+        row = page.rows[number]
+
+        def seen(row=row) -> bool:
+            whole = row.visibleRegion().boundingRect().height() == row.height()
+            return whole and not page.runs.visibleRegion().isEmpty()
+
+        qtbot.waitUntil(seen, timeout=2_000)
+        qtbot.wait(60)
+        assert seen(), row.view.cause
+
+
 def test_a_cause_unfolds_its_runs_and_opens_one(qtbot, window: MainWindow) -> None:
     page = shown(qtbot, window, "middle")
     page.choose("season")

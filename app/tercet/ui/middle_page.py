@@ -2,9 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QInputDialog, QLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QInputDialog,
+    QLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from tercet.domain import Changes
 from tercet.engine.causes import Cause
@@ -75,7 +82,8 @@ class MiddlePage(Page):
         self._causes = QVBoxLayout(inside)
         self._causes.setContentsMargins(0, 4, 0, 0)
         self._causes.setSpacing(0)
-        column.addWidget(clear_scroll(inside), 1)
+        self._area: QScrollArea = clear_scroll(inside)
+        column.addWidget(self._area, 1)
         return pane
 
     def _right(self) -> QWidget:
@@ -181,6 +189,13 @@ class MiddlePage(Page):
         row = next((row for row in self.rows if row.view.cause == cause), None)
         if row is not None:
             row.setFocus(Qt.FocusReason.OtherFocusReason)
+            # Once the rows have their places: as much of the runs as fits below their cause.
+            QTimer.singleShot(0, row, lambda: self._bring(row))
+
+    def _bring(self, row: CauseRow) -> None:
+        for part in (self.runs, row):
+            if part is not None:
+                self._area.ensureWidgetVisible(part, 0, 0)
 
     def _show_standing(self, data: Data) -> None:
         _clear(self._standing)
