@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QApplication
 from tests.ui import fit
 from tests.ui.test_fit import LOOKS, filled, filled_store, settle, shown
@@ -46,3 +46,21 @@ def test_f6_brings_every_pane_of_a_high_page_into_view(qtbot, shown) -> None:
             assert focus is not None and not focus.visibleRegion().isEmpty(), key
             reached.add(focus)
         assert {widget for widget in window.further.ring() if widget.isEnabled()} <= reached
+
+
+def test_enter_brings_the_next_day_of_a_week_into_view(qtbot, shown) -> None:
+    window = shown(1366, 768, 1.5, False)
+    window.show_view("plan")
+    qtbot.waitUntil(lambda: window._answers.waiting == 0, timeout=20_000)
+    settle(qtbot, window)
+    days = []
+    for _ in range(4):
+        window.next_pane()
+        if QApplication.focusWidget() is window.further.ring()[2]:
+            break
+    for _ in range(6):
+        focus = QApplication.focusWidget()
+        assert focus is not None and not focus.visibleRegion().isEmpty()
+        days.append(focus)
+        qtbot.keyClick(focus, Qt.Key.Key_Return)
+    assert len(set(days)) == 6

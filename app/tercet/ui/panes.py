@@ -40,10 +40,10 @@ def focus_next(ring: Sequence[QWidget]) -> None:
         at = next((k for k, widget in enumerate(ring) if _same_pane(widget, focus)), -1)
     taken = ring[(at + 1) % len(ring)]
     taken.setFocus(Qt.FocusReason.ShortcutFocusReason)
-    _scroll_to(taken)
+    scroll_to(taken)
 
 
-def _scroll_to(widget: QWidget) -> None:
+def scroll_to(widget: QWidget) -> None:
     """Bring what took the focus into view where a page is higher than its window.
 
     What scrolls by itself, as a list of weeks, stays where it was scrolled to.

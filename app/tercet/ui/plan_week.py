@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from tercet.domain import DatedThresholds
 from tercet.engine.allowance import Allowance
@@ -13,6 +13,7 @@ from tercet.engine.shades import Thresholds
 from tercet.library.views import ZERO, PlannedView, SeasonView, SessionView
 from tercet.ui import words
 from tercet.ui.amounts import amount_words
+from tercet.ui.panes import scroll_to
 from tercet.ui.plan_allowance import AllowanceLine
 from tercet.ui.plan_line import PlanLine
 from tercet.ui.plan_rows import DAY
@@ -49,7 +50,7 @@ class WeekPane(Pane):
         self._rows.setContentsMargins(0, 0, 0, 0)
         self._rows.setSpacing(1)
         self._rows.addStretch(1)
-        self._area: QScrollArea = clear_scroll(self._inside)
+        area = clear_scroll(self._inside)
         head = QHBoxLayout()
         head.setSpacing(12)
         head.addWidget(self.title)
@@ -61,7 +62,7 @@ class WeekPane(Pane):
         column.addLayout(head)
         column.addWidget(self.allowance)
         column.addWidget(self.longer)
-        column.addWidget(self._area, 1)
+        column.addWidget(area, 1)
 
     def show_week(
         self,
@@ -152,7 +153,7 @@ class WeekPane(Pane):
 
     def _into(self, line: PlanLine) -> None:
         line.text.setFocus(Qt.FocusReason.TabFocusReason)
-        self._area.ensureWidgetVisible(line)
+        scroll_to(line)
 
     def _again(self) -> None:
         if self._monday is not None and self._view is not None:
