@@ -108,7 +108,10 @@ def test_another_runners_record_is_called_by_both_names(
     with_name = roster.add(other.folder, "Oskar Wren")
     oskar = Library(with_name)
     try:
-        words = record_merge.take_in(oskar, archive).words
+        with pytest.raises(record.OtherRunner, match="Ines Aldana's record"):
+            record_merge.take_in(oskar, archive)
+        assert oskar.call(rows.files) == []
+        words = record_merge.take_in(oskar, archive, whoever=True).words
     finally:
         oskar.close()
     assert words.startswith("Ines Aldana's record into Oskar Wren's, ")

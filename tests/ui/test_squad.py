@@ -134,6 +134,25 @@ def test_a_record_goes_out_and_in_and_a_conflict_is_settled(
     qtbot.waitUntil(lambda: "the coach's words" in notes(), timeout=5_000)
 
 
+def test_another_runners_record_is_asked_about(
+    qtbot, desk: Desk, library: Library, tmp_path: Path
+) -> None:
+    page = squad_page(qtbot, desk)
+    other = Library(tmp_path / "other")
+    try:
+        other.call(operations.set_setting, "runner", "Tove Marsh")
+        assert record.write(other, tmp_path / "tove.zip")
+    finally:
+        other.close()
+    page.record.take_in(tmp_path / "tove.zip")
+    qtbot.waitUntil(lambda: "Tove Marsh's record" in page.record.said.text(), timeout=5_000)
+    assert library.call(operations.undo).step != "Take in a record"
+    library.call(operations.redo)
+    QTest.mouseClick(page.record.anyway, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "into Ines Aldana" in page.record.said.text(), timeout=10_000)
+    assert not page.record.anyway.isVisible()
+
+
 def test_a_file_that_is_no_record_is_told(qtbot, desk: Desk, tmp_path: Path) -> None:
     page = squad_page(qtbot, desk)
     wrong = tmp_path / "wrong.zip"

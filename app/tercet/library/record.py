@@ -42,6 +42,10 @@ class RecordError(Exception):
     """What is wrong with an archive, in words for the person at the screen."""
 
 
+class OtherRunner(RecordError):
+    """A record is of another runner than the one it would go into."""
+
+
 @dataclass(frozen=True)
 class Parts:
     """All of a record but its originals."""

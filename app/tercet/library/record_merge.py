@@ -19,6 +19,7 @@ from tercet.library.record import (
     REVIEW,
     SETTINGS,
     Archive,
+    OtherRunner,
     Parts,
     RecordError,
     fingerprint,
@@ -97,6 +98,8 @@ def take_in(
     source: Path,
     progress: Callable[[Progress], None] = lambda _: None,
     stop: Event | None = None,
+    *,
+    whoever: bool = False,
 ) -> Merged:
     """Take a record in, as one undo step; taking it in again changes nothing. Blocks.
 
@@ -107,6 +110,8 @@ def take_in(
     ------
     RecordError
         If the archive cannot be believed; nothing was changed then.
+    OtherRunner
+        If it bears another name than the runner here, unless ``whoever``; nothing was changed.
     """
     stop = stop or Event()
     archive = Archive(source)
@@ -115,6 +120,11 @@ def take_in(
         token = object()
         done = Merged(parts.runner, parts.by, parts.written)
         done.into = library.call(queries.setting, "runner")
+        if done.into and done.runner and done.into != done.runner and not whoever:
+            raise OtherRunner(
+                f"This is {done.runner}'s record, and this is {done.into}'s season. Nothing was "
+                f"changed. Open {done.runner}, or add a runner, and take it in there."
+            )
         known = library.call(queries.known_files)
         wanted = [file for file in parts.files if file["sha256"] not in known]
         done.here = len(parts.files) - len(wanted)

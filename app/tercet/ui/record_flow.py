@@ -28,6 +28,7 @@ class RecordFlow(QObject):
         super().__init__()
         self._context = context
         self._job: Job | None = None
+        self._source = Path()
         self.runner = ""  # whose record it is
         self.take = button("Take in a record…")
         self.hand = button("Hand over this record…")
@@ -42,7 +43,10 @@ class RecordFlow(QObject):
         self.meter.setAccessibleName("How far it is")
         self.stop = button("Stop")
         self.stop.clicked.connect(self._stop)
-        for part, stretch in ((self.said, 2), (self.meter, 1), (self.stop, 0)):
+        self.anyway = button("Take it in here")
+        self.anyway.clicked.connect(lambda: self.take_in(self._source, whoever=True))
+        self.anyway.hide()
+        for part, stretch in ((self.said, 2), (self.meter, 1), (self.stop, 0), (self.anyway, 0)):
             line.addWidget(part, stretch)
         self.bar.hide()
         self.dialog: ConflictsDialog | None = None
@@ -69,12 +73,13 @@ class RecordFlow(QObject):
         bare = "".join(c if c.isalnum() or c in " -" else "_" for c in self.runner).strip()
         return f"{bare or 'record'} {datetime.now():%Y-%m-%d}.zip"
 
-    def take_in(self, source: Path) -> None:
+    def take_in(self, source: Path, *, whoever: bool = False) -> None:
         """Take a record in; what both sides say otherwise is asked afterwards."""
         library = self._context.library
+        self._source = source
 
         def call(progress: Any, stop: Event) -> Merged:
-            return record_merge.take_in(library, source, progress, stop)
+            return record_merge.take_in(library, source, progress, stop, whoever=whoever)
 
         self._run(call, "Taking in", self._taken_in)
 
@@ -96,10 +101,11 @@ class RecordFlow(QObject):
         job = self._job = Job(call, self)
         job.progressed.connect(lambda now: self._progress(doing, now))
         job.finished.connect(lambda result: self._ended(ended, result))
-        job.failed.connect(lambda error: self._ended(self._say, str(error)))
+        job.failed.connect(lambda error: self._ended(self._failed, error))
         for made in (self.take, self.hand):
             made.setEnabled(False)
         self.said.setText(f"{doing} …")
+        self.anyway.hide()
         self.meter.setRange(0, 0)
         self.meter.show()
         self.stop.setEnabled(True)
@@ -126,6 +132,10 @@ class RecordFlow(QObject):
     def _say(self, text: str) -> None:
         self.said.setText(text)
         self.bar.show()
+
+    def _failed(self, error: Exception) -> None:
+        self._say(str(error))
+        self.anyway.setVisible(isinstance(error, record.OtherRunner))
 
     def _taken_in(self, done: Merged) -> None:
         self._say(f"{'Stopped. ' if done.stopped else ''}Taken in: {done.words}.")
