@@ -5,18 +5,16 @@ from __future__ import annotations
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QStackedWidget
 
-from tercet.library import corrections, season
+from tercet.library import season
 from tercet.library.library import Library
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
 from tercet.ui import words
 from tercet.ui.jobs import Answers
-from tercet.ui.made_from import made_from_words
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.session_page import SessionPage
-from tercet.ui.stretch_menu import stretch_words
+from tercet.ui.session_wiring import keep_what_is_said, show_run
 from tercet.ui.user_actions import Actions
-from tercet.ui.why import why
 
 
 class SessionFlow(QObject):
@@ -32,7 +30,7 @@ class SessionFlow(QObject):
         page: SessionPage,
     ) -> None:
         super().__init__(page)
-        self._library, self._answers, self._acts = library, answers, acts
+        self._library, self._answers = library, answers
         self._pages, self._season_page, self._page = pages, season_page, page
         self._view: SeasonView | None = None
         self._drawn: SessionView | None = None
@@ -40,26 +38,9 @@ class SessionFlow(QObject):
         self.units: words.Units = "km"
         page.previous_asked.connect(lambda: self.step(-1))
         page.next_asked.connect(lambda: self.step(1))
-        page.shade_said.connect(self._shade)
-        page.repetition_said.connect(self._repetition)
-        page.belt_said.connect(
-            lambda run, length, speed: self._acts.do(
-                corrections.set_belt_speed, run, speed, 0.0, length
-            )
-        )
-        page.said_taken_back.connect(lambda run: self._acts.do(corrections.take_back, run))
+        keep_what_is_said(page, acts, self.find)
         season_page.session_asked.connect(self.open)
         season_page.trace_wanted.connect(self._small_trace)
-
-    def _shade(self, run_id: int, start: float, end: float, letter: str) -> None:
-        session = self.find(run_id)
-        whole = session is not None and start <= 0.0 and end > session.elapsed_s
-        where = "" if whole else stretch_words(start, end)
-        self._acts.do(corrections.shade_stretch, run_id, start, end, letter, where)
-
-    def _repetition(self, run_id: int, start: float, end: float) -> None:
-        where = stretch_words(start, end)
-        self._acts.do(corrections.make_repetition, run_id, start, end, where)
 
     def chosen(self) -> list[SessionView]:
         """The session whose page is shown, or those chosen on the sheet."""
@@ -102,20 +83,8 @@ class SessionFlow(QObject):
         view = self._view
         if detail is None or session.id != self.current or view is None:
             return
-        block, week = _place(view, session)
-        self._page.words.show_run(session.id, detail.typed)
-        self._page.show_session(
-            session,
-            detail.trace,
-            block_name=block,
-            week_number=week,
-            made_from=made_from_words(session, detail),
-            mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
-            has_previous=view.sessions[0].id != session.id,
-            has_next=view.sessions[-1].id != session.id,
-            why=lambda second: why(detail, second, self.units),
-            units=self.units,
-        )
+        ends = (view.sessions[0].id, view.sessions[-1].id)
+        show_run(self._page, view, session, detail, self.units, among=ends)
         self._drawn = session
         if self._pages.currentWidget() is not self._page:
             self._pages.setCurrentWidget(self._page)
@@ -124,12 +93,3 @@ class SessionFlow(QObject):
     def _small_trace(self, run_id: int) -> None:
         future = self._library.submit(season.session_detail, run_id)
         self._answers.when(future, lambda detail: self._season_page.show_trace(run_id, detail))
-
-
-def _place(view: SeasonView, session: SessionView) -> tuple[str, int]:
-    """Name of the block and number of the week that hold a session."""
-    for block in view.blocks:
-        for number, week in enumerate(block.weeks, 1):
-            if any(held.id == session.id for day in week.days for held in day):
-                return block.name, number
-    return "", 0

@@ -160,6 +160,10 @@ def test_into_a_run_and_back_to_the_same_page(qtbot, organiser: Organiser) -> No
     run = show.run.page.session
     show.run.page.shade_said.emit(run.id, 0.0, 1200.0, "H")
     qtbot.waitUntil(lambda: show.page.table.rows != before, timeout=20_000)
+    shaded = show.page.table.rows
+    # All that can be said of a run can be said here as well, a treadmill's belt too.
+    show.run.page.belt_said.emit(run.id, run.elapsed_s, 4.9)
+    qtbot.waitUntil(lambda: show.page.table.rows != shaded, timeout=20_000)
     QTest.keyClick(show.run.page, Qt.Key.Key_Escape)
     assert not wall.on_run
     assert show.page.key == "blocks"

@@ -7,14 +7,13 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from tercet.library import corrections, season
+from tercet.library import season
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
-from tercet.ui.made_from import made_from_words
+from tercet.ui.look import Look
 from tercet.ui.page import Context
 from tercet.ui.session_page import SessionPage
-from tercet.ui.stretch_menu import stretch_words
-from tercet.ui.why import why
+from tercet.ui.session_wiring import keep_what_is_said, show_run
 
 
 class RunView(QWidget):
@@ -37,20 +36,7 @@ class RunView(QWidget):
         page.back_asked.connect(self.back_asked)
         page.previous_asked.connect(lambda: self._step(-1))
         page.next_asked.connect(lambda: self._step(1))
-        page.note_changed.connect(acts.set_note)
-        page.effort_changed.connect(acts.set_effort)
-        page.kind_changed.connect(acts.set_kind)
-        page.shade_said.connect(
-            lambda run, start, end, letter: acts.do(
-                corrections.shade_stretch, run, start, end, letter, stretch_words(start, end)
-            )
-        )
-        page.repetition_said.connect(
-            lambda run, start, end: acts.do(
-                corrections.make_repetition, run, start, end, stretch_words(start, end)
-            )
-        )
-        page.said_taken_back.connect(lambda run: acts.do(corrections.take_back, run))
+        keep_what_is_said(page, acts, self._find)
 
     def open(self, view: SeasonView, held: Sequence[SessionView], run_id: int) -> None:
         """Open a run of these."""
@@ -69,6 +55,9 @@ class RunView(QWidget):
         """Keep a note that is being typed."""
         self.page.save_now()
 
+    def _find(self, run_id: int) -> SessionView | None:
+        return next((item for item in self._held if item.id == run_id), None)
+
     def _step(self, by: int) -> None:
         ids = [item.id for item in self._held]
         if self._id in ids:
@@ -81,26 +70,9 @@ class RunView(QWidget):
         self._context.answers.when(future, lambda detail: self._show(wanted, detail))
 
     def _show(self, run_id: int, detail: SessionDetail | None) -> None:
-        session = next((item for item in self._held if item.id == run_id), None)
+        session = self._find(run_id)
         if run_id != self._id or detail is None or session is None or self._view is None:
             return
-        block, week = _place(self._view, session)
-        self.page.show_session(
-            session,
-            detail.trace,
-            block_name=block,
-            week_number=week,
-            made_from=made_from_words(session, detail),
-            mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
-            has_previous=self._held[0].id != run_id,
-            has_next=self._held[-1].id != run_id,
-            why=lambda second: why(detail, second),
-        )
-
-
-def _place(view: SeasonView, session: SessionView) -> tuple[str, int]:
-    for block in view.blocks:
-        for number, week in enumerate(block.weeks, 1):
-            if any(held.id == session.id for day in week.days for held in day):
-                return block.name, number
-    return "", 0
+        ends = (self._held[0].id, self._held[-1].id)
+        units = Look(self._context.settings).units
+        show_run(self.page, self._view, session, detail, units, among=ends)
