@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -25,7 +24,8 @@ from tercet.library import planning
 from tercet.library.views import SeasonView
 from tercet.store import queries
 from tercet.store.database import Store
-from tercet.ui import theme, words
+from tercet.ui import words
+from tercet.ui.folding import FoldingSplitter
 from tercet.ui.page import Context, Page
 from tercet.ui.plan_block import BlockPane, span_dates
 from tercet.ui.plan_rows import DAY, PlanRows, Span, build
@@ -36,7 +36,7 @@ from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
 
 #: Window width over text size under which the panes stack, and their height then.
-STACK_BELOW, STACKED_HEIGHT = 1150, 1120
+STACK_BELOW, STACKED_HEIGHT = 1126, 1120
 CAUTION = (
     "A plan is a proposal. With pain, illness, chest pain, faintness or unusual breathlessness "
     "stop and see a doctor; after an injury go by your doctor or coach, not by these weeks."
@@ -101,19 +101,14 @@ class PlanPage(Page):
         right.addWidget(self.block)
         right.addWidget(self.week)
         right.setStretchFactor(1, 1)
-        self.splitter = QSplitter(Qt.Orientation.Horizontal)
-        self.splitter.setHandleWidth(10)
-        self.splitter.setChildrenCollapsible(False)
-        self.splitter.addWidget(left)
-        self.splitter.addWidget(right)
-        self.splitter.setStretchFactor(0, 46)
-        self.splitter.setStretchFactor(1, 54)
-        self.splitter.setSizes([620, 712])
+        self.splitter = FoldingSplitter(
+            below=STACK_BELOW, height=STACKED_HEIGHT, beside=(620, 712), stacked=(450, 550)
+        )
+        self.splitter.put(left, right)
         right.setSizes([270, 400])
         outer = QVBoxLayout(self)
         outer.setContentsMargins(12, 0, 12, 0)
         outer.addWidget(clear_scroll(self.splitter))
-        theme.changed.connect(self._fold)
 
     def _connect(self) -> None:
         acts = self.context.acts
@@ -138,20 +133,6 @@ class PlanPage(Page):
         self.week.removed.connect(lambda planned_id: acts.do(planning.remove_planned, planned_id))
         self.week.copy_asked.connect(lambda monday: acts.do(planning.copy_week, monday))
         self.races.clicked.connect(self._count_back)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Put the panes below one another where the window is narrow for its text."""
-        super().resizeEvent(event)
-        self._fold()
-
-    def _fold(self) -> None:
-        look = theme.current()
-        narrow = self.width() / look.scale < STACK_BELOW
-        side = Qt.Orientation.Vertical if narrow else Qt.Orientation.Horizontal
-        if self.splitter.orientation() != side:
-            self.splitter.setOrientation(side)
-            self.splitter.setSizes([450, 550] if narrow else [620, 712])
-        self.splitter.setMinimumHeight(look.px(STACKED_HEIGHT) if narrow else 0)
 
     @property
     def ring(self) -> list[QWidget]:

@@ -7,12 +7,11 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMenu,
     QSizePolicy,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -30,6 +29,7 @@ from tercet.ui import theme, words
 from tercet.ui.bench_chart import minutes_of
 from tercet.ui.bench_set import BenchSet, Sketch
 from tercet.ui.book_view import HEADINGS, BookView, set_words, table_rows
+from tercet.ui.folding import FoldingSplitter
 from tercet.ui.page import Context, Page
 from tercet.ui.plan_rows import DAY
 from tercet.ui.twin import Twin
@@ -39,7 +39,7 @@ if TYPE_CHECKING:
     from tercet.domain import DatedThresholds
 
 #: Window width over text size under which the panes stack, and their height then.
-STACK_BELOW, STACKED_HEIGHT = 1100, 1180
+STACK_BELOW, STACKED_HEIGHT = 1076, 1180
 #: What a day before and after a set is planned around it (common practice, no source). [min]
 WARM_UP, COOL_DOWN = 15, 10
 CAUTION = (
@@ -183,32 +183,13 @@ class RepetitionsPage(Page):
         column.addWidget(self.closing)
         column.addStretch(0)
         column.addWidget(Label(CAUTION, "small", "text_2", wrap=True))
-        self.splitter = QSplitter(Qt.Orientation.Horizontal)
-        self.splitter.setHandleWidth(10)
-        self.splitter.setChildrenCollapsible(False)
-        self.splitter.addWidget(left)
-        self.splitter.addWidget(right)
-        self.splitter.setStretchFactor(0, 44)
-        self.splitter.setStretchFactor(1, 56)
-        self.splitter.setSizes([592, 740])
+        self.splitter = FoldingSplitter(
+            below=STACK_BELOW, height=STACKED_HEIGHT, beside=(592, 740), stacked=(520, 620)
+        )
+        self.splitter.put(left, right)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(12, 0, 12, 0)
         outer.addWidget(clear_scroll(self.splitter))
-        theme.changed.connect(self._fold)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Put the panes below one another where the window is narrow for its text."""
-        super().resizeEvent(event)
-        self._fold()
-
-    def _fold(self) -> None:
-        look = theme.current()
-        narrow = self.width() / look.scale < STACK_BELOW
-        side = Qt.Orientation.Vertical if narrow else Qt.Orientation.Horizontal
-        if self.splitter.orientation() != side:
-            self.splitter.setOrientation(side)
-            self.splitter.setSizes([520, 620] if narrow else [592, 740])
-        self.splitter.setMinimumHeight(look.px(STACKED_HEIGHT) if narrow else 0)
 
     @property
     def ring(self) -> list[QWidget]:
