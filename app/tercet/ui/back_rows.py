@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtGui import QFocusEvent, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.library.years import Past, WeekBack
 from tercet.ui import stairs, theme, words
+from tercet.ui.panes import KEYBOARD
 
 #: Rows take the height there is, between these. [px at 100 %]
 LEAST_ROW, ROW = 21, 32
@@ -27,6 +28,7 @@ class BackRows(QWidget):
         self._left: list[WeekBack] = []
         self._right: list[WeekBack] = []
         self._ends = ("race", "race")
+        self._ring = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         theme.changed.connect(self._dress)
@@ -78,6 +80,11 @@ class BackRows(QWidget):
         look = theme.current()
         return max(self.width() / 2 - look.px(SPINE) - look.px(NAMES) - 16, 40.0)
 
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show the focus where the keyboard brought it."""
+        self._ring = event.reason() in KEYBOARD
+        super().focusInEvent(event)
+
     def paintEvent(self, event: QPaintEvent) -> None:
         look = theme.current()
         painter = QPainter(self)
@@ -86,7 +93,7 @@ class BackRows(QWidget):
             for week in weeks:
                 self._paint_week(painter, week, mirrored, look)
         self._paint_spine(painter, look)
-        if self.hasFocus():
+        if self.hasFocus() and self._ring:
             painter.setPen(look.color("focus"))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -1, -1))

@@ -1,4 +1,4 @@
-"""F6: the focus goes round the panes that are in view."""
+"""The focus by keyboard: when it is shown, and F6, which takes it round the panes in view."""
 
 from __future__ import annotations
 
@@ -21,6 +21,14 @@ def ring_of(window: MainWindow, *, loaded: bool) -> list[QWidget]:
         ring += [page.recordings.choose, session.head.kind, session.panel.chart]
         ring += [session.repetitions.table, session.notes.note, *window.further.ring()]
     return ring
+
+
+#: Focus that came by these is shown.
+KEYBOARD = (
+    Qt.FocusReason.TabFocusReason,
+    Qt.FocusReason.BacktabFocusReason,
+    Qt.FocusReason.ShortcutFocusReason,
+)
 
 
 def focus_next(ring: Sequence[QWidget]) -> None:

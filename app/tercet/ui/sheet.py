@@ -16,13 +16,8 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from tercet.ui import sheet_layout, sheet_moves
+from tercet.ui.panes import KEYBOARD
 from tercet.ui.sheet_view import SheetView
-
-_FOCUS_BY_KEYS = (
-    Qt.FocusReason.TabFocusReason,
-    Qt.FocusReason.BacktabFocusReason,
-    Qt.FocusReason.ShortcutFocusReason,
-)
 
 
 class SeasonSheet(SheetView):
@@ -168,7 +163,7 @@ class SeasonSheet(SheetView):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
-        if event.reason() in _FOCUS_BY_KEYS:
+        if event.reason() in KEYBOARD:
             self._delegate.ring = True
             if self._delegate.current is None:
                 self._today()

@@ -27,12 +27,7 @@ from PySide6.QtWidgets import QFrame, QSizePolicy
 
 from tercet.engine.scale import Floats
 from tercet.ui import theme as themes
-
-KEYBOARD = (
-    Qt.FocusReason.TabFocusReason,
-    Qt.FocusReason.BacktabFocusReason,
-    Qt.FocusReason.ShortcutFocusReason,
-)
+from tercet.ui.panes import KEYBOARD
 
 
 @dataclass(frozen=True)

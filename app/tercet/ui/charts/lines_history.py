@@ -14,13 +14,8 @@ from tercet.domain import DatedThresholds
 from tercet.engine.shades import Shade
 from tercet.library.dated import in_force
 from tercet.ui import stairs, theme, words
+from tercet.ui.panes import KEYBOARD
 
-#: Focus that came by these is shown.
-KEYBOARD = (
-    Qt.FocusReason.TabFocusReason,
-    Qt.FocusReason.BacktabFocusReason,
-    Qt.FocusReason.ShortcutFocusReason,
-)
 #: At most this much is shown, at least that. [days]
 LONGEST, SHORTEST = 540, 90
 SHADES = (("hard", Shade.HARD), ("moderate", Shade.MODERATE), ("easy", Shade.EASY))
