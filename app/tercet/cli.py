@@ -189,8 +189,8 @@ def _row(
     }
     if sport != "running":
         return row
-    offset = localtime.offset_at(item.start, item.utc_offset_s, localtime.zone_named(zone))
-    entry = reading.in_force(entries, localtime.local_day(item.start, offset))
+    local = localtime.local(item, zone)
+    entry = reading.in_force(entries, localtime.local_day(item.start, local.offset_s))
     return row | _judged(reading.judge(item, entry), entry, estimated, per_second)
 
 

@@ -14,7 +14,7 @@ from tercet import cli, resources
 from tercet.domain import DatedThresholds, Race
 from tercet.engine import Evidence, Shade, Thresholds
 from tercet.formats.paper import Shorthand
-from tercet.library import intake, operations, paper_keep, reading, season, season_file
+from tercet.library import intake, operations, paper_keep, paper_log, reading, season, season_file
 from tercet.library.library import Library
 from tercet.library.written import Said
 from tercet.store import paper_queries, queries
@@ -317,3 +317,33 @@ def test_a_recorded_race_is_a_result_too(library) -> None:
     library.call(operations.set_kind, [row["id"]], "running", "race")
     (result,) = library.call(paper_queries.race_results)
     assert result.metres == row["distance_m"]
+
+
+def test_an_entrys_note_goes_to_the_run_it_is_counted_as(library, typed) -> None:
+    library.take_in([resources.samples() / EVENING])
+    (run,) = sessions(library)
+    library.call(operations.set_note, run["id"], "windy")
+    minutes = minutes_of_evening()
+    page = f"2026-04-15: {minutes} min easy  # calf\n"
+    for _ in range(2):  # the same page twice says nothing more
+        library.call(paper_keep.keep, paper_log.Draft(page), date(2026, 11, 25))
+        assert [row["note"] for row in sessions(library)] == ["windy / calf"]
+    table = typed(
+        f"date,duration (min),distance (km),rpe,note\n2026-04-15,{minutes},,4,hot\n", "a.csv"
+    )
+    assert outcome(library, table).outcome == "same run"
+    (row,) = sessions(library)
+    assert (row["note"], row["effort"]) == ("windy / calf / hot", 4)
+    for _ in range(3):
+        library.call(operations.undo)
+    assert sessions(library)[0]["note"] in ("", "windy")
+
+
+def test_of_two_entries_of_a_day_the_nearer_one_is_the_recording(library, typed) -> None:
+    minutes = minutes_of_evening()
+    text = f"2026-04-15: {round(minutes * 0.85)} min easy # first\n"
+    library.take_in([typed(f"{text}2026-04-15: {minutes} min easy # second\n")])
+    library.take_in([resources.samples() / EVENING])
+    recorded = next(row for row in sessions(library) if row["channels"])
+    assert recorded["note"] == "second"
+    assert [row["clock"] for row in sessions(library)].count("day") == 1

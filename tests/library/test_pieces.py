@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from tests.formats.build import run_fit
+from tests.formats.build import run_fit, run_gpx
 
 from tercet import resources
 from tercet.formats import fit
@@ -154,3 +154,37 @@ def test_a_watch_without_a_clock_asks_and_is_read_by_the_answer(
     assert days == [date(2026, 4, 15), date(2026, 5, 1), date(2026, 5, 2)]
     assert sessions(library)[1].start == datetime(2026, 5, 1, 18, 0)
     assert fit.FIT_EPOCH > 0
+
+
+def test_what_a_clock_follows_is_noted_and_may_be_the_place(library: Library, tmp_path) -> None:
+    (tmp_path / "a.gpx").write_bytes(run_gpx(900))
+    library.call(operations.set_setting, "zone", "Asia/Tokyo")
+    library.take_in([tmp_path / "a.gpx"])
+    (run,) = [s for s in library.call(pieces.correctable) if s.zone_from != "file"]
+    kind, _, zone = run.zone_from.partition(" ")
+    assert kind == "place" and zone
+    library.call(moments.set_zone, [run.id], "Pacific/Auckland")
+    assert library.call(queries.run, run.id)["zone_from"] == "said Pacific/Auckland"
+    library.call(moments.by_place, [run.id])
+    again = next(s for s in library.call(pieces.correctable) if s.id == run.id)
+    assert (again.start, again.zone_from) == (run.start, run.zone_from)
+
+
+def test_a_run_taken_in_before_places_were_looked_at_stays(library: Library) -> None:
+    (run,) = library.call(pieces.correctable)
+    with pytest.raises(ValueError, match="no position"):
+        library.call(moments.by_place, [run.id])
+
+
+def test_a_day_without_a_clock_stays_that_day_in_every_zone(library: Library, tmp_path) -> None:
+    (tmp_path / "log.txt").write_text("2026-06-09: 30 min easy\n2026-06-10 pm: 40 min easy\n")
+    library.take_in([tmp_path / "log.txt"])
+    ids = [s.id for s in library.call(pieces.correctable) if s.clock]
+    assert len(ids) == 2
+    library.call(moments.set_zone, ids, "Pacific/Auckland")
+    assert [(s.day, s.clock) for s in sessions(library) if s.clock] == [
+        (date(2026, 6, 9), "day"),
+        (date(2026, 6, 10), "pm"),
+    ]
+    library.call(moments.shift, ids[:1], -3600.0)  # from now on its start is told
+    assert {s.clock for s in sessions(library)} == {"", "day"}

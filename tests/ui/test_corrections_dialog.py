@@ -49,6 +49,7 @@ def press(dialog, made, qtbot) -> None:
 def test_many_starts_are_moved_at_once(library, qtbot) -> None:
     before, dialog = starts(library), opened(library, qtbot)
     assert dialog.count.text() == "1 chosen" and not dialog.join.isEnabled()
+    assert "in the file" in dialog.zone_now.text()
     dialog.list.selectAll()
     assert dialog.count.text() == "2 chosen" and dialog.join.isEnabled()
     dialog.days.setValue(1)

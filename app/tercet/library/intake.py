@@ -151,11 +151,33 @@ def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
         store.put("judgement", {**item.judgement, "run_id": other["id"]})
         return f"{words}; this one holds more and is shown"
     store.put("attachment", {"sha256": sha256, "part": part, "run_id": other["id"]})
+    keep_said(store, other["id"], item.run.get("note", ""), item.run.get("effort"))
     return f"{words}; counted once"
+
+
+def keep_said(store: Store, run_id: int, note: str, effort: int | None) -> None:
+    """Let a run keep what was said of it in an entry that is counted as that run.
+
+    A note is added to one that is there; an effort said of the run itself stays.
+    """
+    row = queries.run(store, run_id)
+    if row is None:
+        return
+    more: Row = {}
+    if note.strip() and note.strip() not in row["note"]:
+        more["note"] = " / ".join(part for part in (row["note"], note.strip()) if part)
+    if effort is not None and row["effort"] is None:
+        more["effort"] = effort
+    if more:
+        said_at = datetime.now(UTC).isoformat(timespec="seconds")
+        store.put("run", {"id": run_id, "said_at": said_at, **more})
 
 
 def _when(row: Row) -> str:
     moment = datetime.fromtimestamp(row["start_utc"] + row["utc_offset_s"], UTC)
+    if row.get("clock"):
+        half = "" if row["clock"] == "day" else f", {row['clock']}"
+        return f"{moment.day} {moment:%B %Y}{half}"
     return f"{moment.day} {moment:%B %Y, %H:%M}"
 
 

@@ -5,11 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING, Any
 
 from tercet.domain import Changes, Recording
 from tercet.library import localtime
-from tercet.store import queries
+from tercet.store import packing, queries
 from tercet.store.database import Store
+
+if TYPE_CHECKING:
+    from zoneinfo import ZoneInfo
+
+Row = Any
 
 #: What a clock says that was never set: where watches, their chips and computers begin to count,
 #: with the turns of their counters (from memory), and for so long after.
@@ -20,6 +26,7 @@ BEGINNINGS = tuple(
 NEW_FOR = timedelta(days=30)
 #: Clocks are believed up to so long after now.
 AHEAD = timedelta(days=2)
+DAY_S = 86_400.0
 DEAD = "Its clock was not set"
 
 
@@ -42,8 +49,9 @@ def started_at(recordings: Sequence[Recording], start: datetime, zone_name: str)
     if start.tzinfo is None:
         start = start.astimezone() if zone is None else start.replace(tzinfo=zone)
     by = start - min(recording.start for recording in recordings)
+    offset = localtime.offset_at(start, None, zone)  # as it was told, so it is shown
     return [
-        replace(recording, start=(recording.start + by).astimezone(UTC), utc_offset_s=None)
+        replace(recording, start=(recording.start + by).astimezone(UTC), utc_offset_s=offset)
         for recording in recordings
     ]
 
@@ -55,7 +63,8 @@ def shift(store: Store, run_ids: Sequence[int], seconds: float) -> Changes:
         for run_id in run_ids:
             row = queries.run(store, run_id)
             if row is not None:
-                _place(store, run_id, row["start_utc"] + seconds, row["utc_offset_s"])
+                told = {} if seconds % DAY_S == 0 else {"clock": ""}
+                _place(store, run_id, row["start_utc"] + seconds, row["utc_offset_s"], **told)
     return Changes(runs=True, step=step)
 
 
@@ -75,17 +84,59 @@ def set_zone(store: Store, run_ids: Sequence[int], zone_name: str) -> Changes:
         for run_id in run_ids:
             row = queries.run(store, run_id)
             if row is not None:
-                start = datetime.fromtimestamp(row["start_utc"], UTC)
-                _place(store, run_id, row["start_utc"], localtime.offset_at(start, None, zone))
+                _to_zone(store, row, zone, f"{localtime.SAID} {zone_name}")
     return Changes(runs=True, step=step)
 
 
-def _place(store: Store, run_id: int, start_utc: float, offset_s: int) -> None:
+def by_place(store: Store, run_ids: Sequence[int]) -> Changes:
+    """Let local clocks follow the places of runs; those without a place stay as they are.
+
+    Raises
+    ------
+    ValueError
+        If none of them has a place on land.
+    """
+    found = {}
+    for run_id in run_ids:
+        row = queries.run(store, run_id)
+        if row is not None:
+            name = _zone_of(store, row)
+            if name:
+                found[run_id] = (row, name)
+    if not found:
+        raise ValueError("no position was recorded from which a zone could be told")
+    count = len(found)
+    step = "Take a zone from its place" if count == 1 else f"Take {count} zones from their places"
+    with store.atomic(step):
+        for row, name in found.values():
+            _to_zone(store, row, localtime.zone_named(name), f"{localtime.PLACE} {name}")
+    return Changes(runs=True, step=step)
+
+
+def _zone_of(store: Store, row: Row) -> str:
+    packed = queries.streams(store, row["sha256"], row["part"])
+    if not {"time", "latitude", "longitude"} <= packed.keys():
+        return ""
+    _, streams = packing.unpack_streams(packed)
+    latitude, longitude = streams["latitude"].values, streams["longitude"].values
+    middle = len(latitude) // 2, len(longitude) // 2
+    return localtime.zone_of_place(float(latitude[middle[0]]), float(longitude[middle[1]]))
+
+
+def _to_zone(store: Store, row: Row, zone: ZoneInfo | None, source: str) -> None:
+    """A recorded moment stays and its clock follows; where only a day is known, the day stays."""
+    start_utc = row["start_utc"]
+    if row["clock"]:
+        wall = localtime.local_time(start_utc, row["utc_offset_s"])
+        start_utc = wall.replace(tzinfo=zone).timestamp()
+    start = datetime.fromtimestamp(start_utc, UTC)
+    _place(store, row["id"], start_utc, localtime.offset_at(start, None, zone), zone_from=source)
+
+
+def _place(store: Store, run_id: int, start_utc: float, offset_s: int, **more: str) -> None:
     from tercet.library.rejudge import judge_one
 
     day = localtime.local_time(start_utc, offset_s).date().isoformat()
-    store.put(
-        "run",
-        {"id": run_id, "start_utc": start_utc, "utc_offset_s": offset_s, "day": day},
-    )
+    moved = {"id": run_id, "start_utc": start_utc, "utc_offset_s": offset_s, "day": day}
+    store.put("run", {**moved, **more})
     judge_one(store, run_id)

@@ -9,7 +9,8 @@ from datetime import UTC, date, datetime
 from tercet.domain import Changes
 from tercet.formats.paper import FORMAT, Entry, PaperRun, Shorthand, parse_session
 from tercet.formats.paper.shorthand import RESERVED
-from tercet.library import localtime, paper_log, reading, written
+from tercet.library import paper_log, reading, written
+from tercet.library.intake import keep_said
 from tercet.library.paper_log import Draft, Known
 from tercet.library.reading import Row
 from tercet.store import paper_queries, queries
@@ -43,12 +44,14 @@ def keep(store: Store, draft: Draft, today: date) -> Changes:
                 continue
             place = parts[entry.number] = parts.get(entry.number, -1) + 1
             part = SESSIONS * entry.number + place
-            other = paper_log.stored_run(store, entry, row, known.zone, used, name)
+            page = "" if row.state == paper_log.HERE else name  # a page kept again is known by it
+            other = paper_log.stored_run(store, entry, row, known.zone, used, page)
             if other is not None:
                 used.add(other["id"])
                 if not other["notation"]:
                     kept = {"sha256": name, "part": part, "run_id": other["id"]}
                     store.put("attachment", kept)
+                    keep_said(store, other["id"], entry.note, None)
                 continue
             used.add(_put(store, _rows(entry, part, known), {"sha256": name}))
         if queries.is_used(store, name):
@@ -98,8 +101,7 @@ def line_of(store: Store, run_id: int) -> str:
     row = queries.run(store, run_id)
     if row is None or row["format"] != FORMAT:
         return ""
-    start = localtime.local_time(row["start_utc"], row["utc_offset_s"])
-    half = {7: " am", 18: " pm"}.get(start.hour, "")
+    half = f" {row['clock']}" if row["clock"] in ("am", "pm") else ""
     return f"{row['day']}{half}: {row['typed'] or row['notation']}"
 
 

@@ -211,6 +211,7 @@ def stored_run(
         "day": start.date().isoformat(),
         "start_utc": moment.timestamp(),
         "utc_offset_s": localtime.offset_at(moment, None, localtime.zone_named(zone)),
+        "clock": written.CLOCKS.get(start.hour, ""),
         "elapsed_s": sum(row.seconds),
         "distance_m": row.metres,
         "sport": "running",

@@ -25,7 +25,8 @@ SAMPLES_APART_S = 15.0
 #: A piece shorter than this is none. [s]
 SHORTEST_S = 10.0
 #: What of a run's row its file does not say.
-_SAID = ("name", "sport", "kind", "note", "effort", "device", "format", "utc_offset_s", "damage")
+_SAID = ("name", "sport", "kind", "note", "effort", "device", "format", "utc_offset_s", "damage",
+         "zone_from")  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -41,6 +42,8 @@ class Correctable:
     distance_m: float
     #: What was taken for the same run: content, part and the file's name.
     attached: tuple[tuple[str, int, str], ...] = ()
+    zone_from: str = ""  # what its local clock follows, as the store has it
+    clock: str = ""  # "day", "am" or "pm" where nobody wrote a time of day
 
 
 def correctable(store: Store) -> list[Correctable]:
@@ -53,7 +56,8 @@ def correctable(store: Store) -> list[Correctable]:
             attached.append((sha256, part, file.name if file is not None else ""))
         start = localtime.local_time(row["start_utc"], row["utc_offset_s"])
         told = (row["sport"], row["kind"], row["name"], row["elapsed_s"], row["distance_m"])
-        found.append(Correctable(row["id"], start, *told, tuple(attached)))
+        clocked = (row["zone_from"], row["clock"])
+        found.append(Correctable(row["id"], start, *told, tuple(attached), *clocked))
     return found
 
 

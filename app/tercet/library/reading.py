@@ -30,6 +30,7 @@ from tercet.library import localtime, moments, season_file, tabled, written
 from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
 from tercet.library.known_race import known_race, pair_of
+from tercet.library.localtime import Local
 from tercet.library.sources import UNREADABLE, Source, why
 from tercet.library.written import Said
 from tercet.store import packing
@@ -123,18 +124,17 @@ def start_place(recording: Recording) -> str:
     return " ".join(f"{float(stream.values[0]):.3f}" for stream in both if stream is not None)
 
 
-def run_row(recording: Recording, part: int, judged: engine.Judgement, zone_name: str) -> Row:
+def run_row(recording: Recording, part: int, judged: engine.Judgement, local: Local) -> Row:
     """The store's row of a run, without its id and its file."""
     plain = timeline.summary(engine_streams(dict(recording.streams)), recording.time)
-    offset = localtime.offset_at(
-        recording.start, recording.utc_offset_s, localtime.zone_named(zone_name)
-    )
     sport = sport_by_data(recording.sport, plain)
     return {
         "part": part,
         "start_utc": recording.start.timestamp(),
-        "utc_offset_s": offset,
-        "day": localtime.local_day(recording.start, offset).isoformat(),
+        "utc_offset_s": local.offset_s,
+        "zone_from": local.source,
+        "clock": "",
+        "day": localtime.local_day(recording.start, local.offset_s).isoformat(),
         "sport": sport,
         "kind": recording.kind,
         "name": recording.name,
@@ -288,13 +288,11 @@ def prepare(
     recording: Recording, part: int, thresholds: Sequence[DatedThresholds], zone_name: str
 ) -> ReadRun:
     """Judge and pack one rounded recording."""
-    offset = localtime.offset_at(
-        recording.start, recording.utc_offset_s, localtime.zone_named(zone_name)
-    )
-    entry = in_force(thresholds, localtime.local_day(recording.start, offset))
+    local = localtime.local(recording, zone_name)
+    entry = in_force(thresholds, localtime.local_day(recording.start, local.offset_s))
     judged = judge(recording, entry)
     return ReadRun(
-        run_row(recording, part, judged, zone_name),
+        run_row(recording, part, judged, local),
         judgement_row(judged, entry),
         packing.pack_streams(recording),
     )

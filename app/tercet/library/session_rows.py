@@ -83,7 +83,7 @@ def _views(rows: Sequence[Any], races: dict[str, str]) -> list[SessionView]:
     raced = {run: races[day] for day, (_, run) in longest.items()}
     views = []
     for (number, day, start, offset, name, sport, kind, elapsed_s, moving_s, distance_m, hr_mean,
-         climb_m, effort, note, words, estimated, *sums) in rows:  # fmt: skip
+         climb_m, effort, note, clock, words, estimated, *sums) in rows:  # fmt: skip
         a, b, c, d, e, f, g, h, i, j = sums if sums[0] is not None else _NOTHING
         views.append(
             SessionView(
@@ -104,6 +104,7 @@ def _views(rows: Sequence[Any], races: dict[str, str]) -> list[SessionView]:
                 note,
                 words or "",
                 bool(estimated),
+                clock,
             )
         )
     return views

@@ -34,6 +34,8 @@ def run_row(
         "part": part,
         "start_utc": start.timestamp(),
         "utc_offset_s": localtime.offset_at(start, None, localtime.zone_named(zone)),
+        "zone_from": f"{localtime.RUNNER} {zone}".strip(),
+        "clock": "" if run.timed else "day",
         "day": run.start.date().isoformat(),
         "sport": run.sport,
         "kind": "race" if run.word == "race" else run.kind,

@@ -36,6 +36,7 @@ class SessionView(NamedTuple):
     note: str = ""
     repetitions: str = ""  # "20 x 200 m" or ""
     estimated: bool = False  # judged by thresholds that nobody has confirmed
+    clock: str = ""  # "day", "am" or "pm" where nobody wrote when on its day it began
 
     @property
     def running_s(self) -> float:

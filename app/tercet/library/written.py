@@ -13,6 +13,7 @@ from tercet.engine.known import shade_of_effort
 from tercet.engine.notation import Bout, Piece, Stretch, judge_pieces, stretches
 from tercet.engine.scale import Shade
 from tercet.formats.paper import FORMAT, PaperRun, parse_session
+from tercet.formats.paper.lines import STARTS
 from tercet.formats.table.runs import FORMAT as TABLE
 from tercet.library import localtime
 from tercet.library.known_race import basis
@@ -24,8 +25,10 @@ Row = dict[str, Any]
 SAME_SECONDS = 0.25
 #: Where an entry has no time, its distance and the recording's are alike to this share.
 SAME_METRES = 0.1
-#: Halves of the local day that an entry's hour stands for. [h]
-_HALVES = {7: (0.0, 12.0), 18: (12.0, 24.0)}
+#: Halves of the local day. [h]
+_HALVES = {"am": (0.0, 12.0), "pm": (12.0, 24.0)}
+#: What an entry's hour stands for: no diary says more of the time of day.
+CLOCKS = {at.hour: half or "day" for half, at in STARTS.items()}
 
 
 @dataclass(frozen=True)
@@ -162,6 +165,8 @@ def run_row(
         "part": part,
         "start_utc": start.timestamp(),
         "utc_offset_s": offset,
+        "zone_from": f"{localtime.RUNNER} {zone_name}".strip(),
+        "clock": CLOCKS.get(run.start.hour, ""),
         "day": run.start.date().isoformat(),
         "sport": "running",
         "kind": "race" if races else "",
@@ -204,15 +209,20 @@ def same_run(store: Store, run: Row, sha256: str) -> Row | None:
         For a paper run: a recording of the same local day, in the same half of it where the
         entry says am or pm, whose elapsed or moving time is its own within 25 %; a recording
         stands for one line of a page only. Else the same words in another file for the same
-        day and half. For a recording: the first paper run that it is by the same rule.
+        day and half. For a recording: a paper run by the same rule. Of several the one whose
+        length is nearest.
     """
     stored = [dict(row) for row in queries.runs_of_day(store, run["day"])]
     if not run["notation"]:
-        return next((row for row in stored if row["notation"] and _covers(run, row)), None)
+        return _nearest([(_apart(run, row), row) for row in stored if row["notation"]])
+    recorded = []
     for row in stored:
         used = any(file == sha256 for file, _ in queries.attachments(store, row["id"]))
-        if not row["notation"] and not used and _covers(row, run):
-            return row
+        if not row["notation"] and not used:
+            recorded.append((_apart(row, run), row))
+    found = _nearest(recorded)
+    if found is not None:
+        return found
     return next(
         (
             row
@@ -229,17 +239,24 @@ def _folded(notation: str) -> str:
     return " ".join(notation.casefold().split())
 
 
-def _covers(recording: Row, paper: Row) -> bool:
-    """Whether a recording is the run of a paper entry of the same day."""
+def _nearest(found: list[tuple[float | None, Row]]) -> Row | None:
+    """Of runs with how far their lengths are apart the nearest; None where none fits."""
+    fit = [(apart, place) for place, (apart, _) in enumerate(found) if apart is not None]
+    return found[min(fit)[1]][1] if fit else None
+
+
+def _apart(recording: Row, paper: Row) -> float | None:
+    """How far a recording's length is from that of a paper entry; None if it is not its run."""
     if recording["sport"] != "running" or not (paper["elapsed_s"] or paper["distance_m"]):
-        return False
-    hour = localtime.local_time(paper["start_utc"], paper["utc_offset_s"]).hour
-    begin, end = _HALVES.get(hour, (0.0, 24.0))
+        return None
+    begin, end = _HALVES.get(paper["clock"], (0.0, 24.0))
     start = localtime.local_time(recording["start_utc"], recording["utc_offset_s"])
     first = start.hour + start.minute / 60
     if first >= end or first + recording["elapsed_s"] / 3600 <= begin:
-        return False
+        return None
     if not paper["elapsed_s"]:
-        return bool(abs(recording["distance_m"] / paper["distance_m"] - 1.0) <= SAME_METRES)
+        metres = abs(recording["distance_m"] / paper["distance_m"] - 1.0)
+        return metres if metres <= SAME_METRES else None
     lengths = (recording["elapsed_s"], recording["moving_s"])
-    return any(abs(length / paper["elapsed_s"] - 1.0) <= SAME_SECONDS for length in lengths)
+    seconds = min(abs(length / paper["elapsed_s"] - 1.0) for length in lengths)
+    return seconds if seconds <= SAME_SECONDS else None

@@ -127,7 +127,7 @@ def _volume(row: sqlite3.Row) -> Volume | None:
 _SESSION_COLUMNS = (
     "r.id, r.day, r.start_utc, r.utc_offset_s, r.name, r.sport, r.kind, r.elapsed_s, r.moving_s, "
     "r.distance_m, r.hr_mean, r.climb_m, r.effort, r.note, r.channels, r.format, r.sha256, r.part, "
-    "r.device, r.damage, j.threshold_id, j.words, t.estimated, "
+    "r.device, r.damage, r.zone_from, r.clock, j.threshold_id, j.words, t.estimated, "
     + ", ".join(f"j.{name}" for name in (*SECONDS, *METRES))
 )
 _SESSIONS = (

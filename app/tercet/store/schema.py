@@ -104,6 +104,20 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
             id INTEGER PRIMARY KEY AUTOINCREMENT, day TEXT NOT NULL, kind TEXT NOT NULL,
             rows TEXT NOT NULL, note TEXT NOT NULL DEFAULT '')""",
     ),
+    (
+        # What its local clock follows: "file", "place Zone/Name", "runner Zone/Name", "said
+        # Zone/Name"; empty where it was taken in before this was noted.
+        "ALTER TABLE run ADD COLUMN zone_from TEXT NOT NULL DEFAULT ''",
+        # What is known of the time of day: "" for the start itself, "day", "am" or "pm" where
+        # nobody wrote one.
+        "ALTER TABLE run ADD COLUMN clock TEXT NOT NULL DEFAULT ''",
+        """UPDATE run SET clock = CASE CAST(start_utc + utc_offset_s AS INTEGER) % 86400
+            WHEN 43200 THEN 'day' WHEN 25200 THEN 'am' ELSE 'pm' END
+            WHERE format = 'paper'
+            AND CAST(start_utc + utc_offset_s AS INTEGER) % 86400 IN (43200, 25200, 64800)""",
+        """UPDATE run SET clock = 'day' WHERE format = 'table'
+            AND CAST(start_utc + utc_offset_s AS INTEGER) % 86400 = 43200""",
+    ),
 )
 
 #: Key columns of the tables that undo follows.

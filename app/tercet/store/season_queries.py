@@ -22,7 +22,8 @@ def sessions(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row
     chosen = "" if ids is None else f"WHERE r.id IN ({', '.join('?' for _ in ids)}) "
     return store.rows(
         "SELECT r.id, r.day, r.start_utc, r.utc_offset_s, r.name, r.sport, r.kind, r.elapsed_s, "
-        "r.moving_s, r.distance_m, r.hr_mean, r.climb_m, r.effort, r.note, j.words, t.estimated, "
+        "r.moving_s, r.distance_m, r.hr_mean, r.climb_m, r.effort, r.note, r.clock, "
+        "j.words, t.estimated, "
         f"{sums} FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
         f"LEFT JOIN threshold t ON t.id = j.threshold_id {chosen}ORDER BY r.start_utc, r.id",
         tuple(ids or ()),

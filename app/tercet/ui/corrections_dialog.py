@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet.library import moments, operations, pieces
+from tercet.library import localtime, moments, operations, pieces
 from tercet.library.library import Library
 from tercet.library.pieces import Correctable
 from tercet.ui import theme, words
@@ -43,6 +43,8 @@ SPORTS = (
     ("swimming", "swimming", ""),
     ("another sport", "other", ""),
 )
+#: So many different zones of sessions are named.
+MOST_SOURCES = 3
 _NUMBER = Qt.ItemDataRole.UserRole
 
 
@@ -77,6 +79,7 @@ class CorrectionsDialog(QDialog):
         self.zone.setCurrentIndex(-1)
         self.zone.setPlaceholderText("such as Europe/Madrid")
         self.zone.setAccessibleName("Time zone")
+        self.zone_now = Label("", "small", "text_2", wrap=True)
         self.sport = QComboBox()
         self.sport.addItems([told[0] for told in SPORTS])
         self.sport.setAccessibleName("Sport")
@@ -85,8 +88,9 @@ class CorrectionsDialog(QDialog):
         self.at.setAccessibleName("Cut so long after the start")
         self.attached = QComboBox()
         self.attached.setAccessibleName("Recordings taken for the same run")
-        self.move_starts, self.set_zone, self.set_sport = (
-            button(text) for text in ("Move the starts", "Set the zone", "Set the sport")
+        self.move_starts, self.set_zone, self.by_place, self.set_sport = (
+            button(text)
+            for text in ("Move the starts", "Set the zone", "Go by the place", "Set the sport")
         )
         self.join, self.cut, self.part = (
             button(text) for text in ("Join the two", "Cut in two", "Part it again")
@@ -136,6 +140,10 @@ class CorrectionsDialog(QDialog):
             if not fields:
                 line.addStretch()
             form.addRow(Label(title, "body_bold"), line)
+            if made is self.set_zone:
+                self.by_place.setAutoDefault(False)
+                line.addWidget(self.by_place)
+                form.addRow(self.zone_now)
         both.addLayout(form, 1)
         whole.addLayout(both, 1)
         whole.addWidget(self.error)
@@ -148,6 +156,7 @@ class CorrectionsDialog(QDialog):
         self.set_zone.clicked.connect(
             lambda: self._do(moments.set_zone, self.chosen, self.zone.currentText())
         )
+        self.by_place.clicked.connect(lambda: self._do(moments.by_place, self.chosen))
         self.set_sport.clicked.connect(self._set_sport)
         self.join.clicked.connect(lambda: self._do(pieces.join, *self.chosen))
         self.cut.clicked.connect(self._cut)
@@ -166,7 +175,8 @@ class CorrectionsDialog(QDialog):
             "None chosen" if not count else "1 chosen" if count == 1 else f"{count} chosen"
         )
         self.error.clear_error()
-        for made in (self.move_starts, self.set_zone, self.set_sport):
+        self.zone_now.setText(zone_words([self._sessions[number].zone_from for number in chosen]))
+        for made in (self.move_starts, self.set_zone, self.by_place, self.set_sport):
             made.setEnabled(count > 0)
         self.join.setEnabled(count == 2)
         self.cut.setEnabled(count == 1)
@@ -207,6 +217,27 @@ class CorrectionsDialog(QDialog):
         self._answers.when(self._library.submit(call, *given), then, failed)
 
 
+def zone_words(sources: Sequence[str]) -> str:
+    """What the clocks of sessions follow now, each thing once."""
+    told = list(dict.fromkeys(_zone_source(source) for source in sources))
+    if len(told) > MOST_SOURCES:
+        return f"Their clocks follow {len(told)} different zones."
+    return " ".join(told)
+
+
+def _zone_source(source: str) -> str:
+    kind, _, zone = source.partition(" ")
+    if kind == localtime.FILE:
+        return "The clock is the one in the file."
+    if kind == localtime.PLACE:
+        return f"The clock is that of the place of the run: {zone}."
+    if kind == localtime.SAID:
+        return f"The clock was set by you: {zone}."
+    if kind == localtime.RUNNER:
+        return f"The clock is that of your own zone: {zone or 'the one of this computer'}."
+    return "The clock was kept from an earlier version, as it was taken in then."
+
+
 def _amount(name: str, most: int) -> QSpinBox:
     box = QSpinBox()
     box.setRange(-most, most)
@@ -221,4 +252,5 @@ def _line(session: Correctable) -> str:
     name = session.name or session.kind or session.sport
     length = f", {session.distance_m / 1000:.1f} km" if session.distance_m else ""
     lasted = f", {words.duration(session.elapsed_s)}" if session.elapsed_s else ""
-    return f"{start.day} {start:%b %Y, %H:%M}  {name}{lasted}{length}"
+    when = words.at_clock(f"{start.day} {start:%b %Y}", start, session.clock)
+    return f"{when}  {name}{lasted}{length}"

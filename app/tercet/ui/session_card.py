@@ -69,7 +69,9 @@ class SessionCard(Pane):
             self.hint.setText("The arrow keys, or a click on a bar, choose another.")
             return
         self.name.setText(session.name)
-        self.when.setText(f"{words.short_day(session.day)}, {session.start:%H:%M}")
+        self.when.setText(
+            words.at_clock(words.short_day(session.day), session.start, session.clock)
+        )
         run = session.sport == "running"
         running_s = session.running_s if run else session.moving_s
         self.running.set(words.duration(running_s))

@@ -86,7 +86,7 @@ class SessionHead(QWidget):
         place = block_name
         if block_name and week_number:
             place = f"{block_name}, week {week_number}"
-        when = f"{words.long_day(session.day)}, {session.start:%H:%M}"
+        when = words.at_clock(words.long_day(session.day), session.start, session.clock)
         self.date.setText("   ".join(part for part in (when, place) if part))
         self.running.show_value(words.duration(session.running_s))
         self.distance.show_value(words.distance(session.distance_m, units))

@@ -62,7 +62,9 @@ class HoverCard(QFrame):
             palette.setColor(label.foregroundRole(), look.color(ink))
             label.setPalette(palette)
         self._name.setText(session.name)
-        self._day.setText(f"{words.short_day(session.day)}, {session.start:%H:%M}")
+        self._day.setText(
+            words.at_clock(words.short_day(session.day), session.start, session.clock)
+        )
         self._hours.setText(hours_line(session))
         self._shades.setText(shades_line(session))
         self._shades.setVisible(session.sport == "running")

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, datetime
 from typing import Literal
 
 from PySide6.QtCore import QDate, QLocale
@@ -113,6 +113,13 @@ def long_day(day: date) -> str:
 def short_day(day: date) -> str:
     """Day and month: ``17 Jun``."""
     return QLocale().toString(_qdate(day), "d MMM")
+
+
+def at_clock(day: str, start: datetime, clock: str) -> str:
+    """A day in words with its time; only am or pm, or nothing, where nobody wrote one."""
+    if clock == "day":
+        return day
+    return f"{day}, {clock or f'{start:%H:%M}'}"
 
 
 def weekday(day: date) -> str:

@@ -104,7 +104,7 @@ def _times(
             _unix(datetime.combine(d, c), zone) if d is not None and c is not None else math.nan
             for d, c in zip(days, clocks, strict=True)
         ]
-        return np.array(both), None
+        return np.array(both), _offset(np.array(both), zone)
     if elapsed is None or start is None:
         return None
     seconds = _elapsed(sheet, elapsed)
@@ -131,9 +131,20 @@ def _moments(sheet: Sheet, column: Column, zone: tzinfo | None) -> tuple[Floats,
     found = [moment_of(cell, column.unit) if cell else None for cell in cells]
     told = next((m[0].utcoffset() for m in found if m is not None), None)
     times = [math.nan if m is None else _unix(m[0], zone) for m in found]
+    if told is None and any(m is not None for m in found):
+        return np.array(times), _offset(np.array(times), zone)
     # "Z" says nothing of the runner's clock
     offset = int(told.total_seconds()) or None if told is not None else None
     return np.array(times), offset
+
+
+def _offset(times: Floats, zone: tzinfo | None) -> int | None:
+    """What a wall clock was read by, so that it is shown as it was written."""
+    known = times[np.isfinite(times)]
+    if not len(known):
+        return None
+    began = datetime.fromtimestamp(float(known[0]), UTC).astimezone(zone)
+    return int((began.utcoffset() or timedelta()).total_seconds())
 
 
 def _elapsed(sheet: Sheet, column: Column) -> Floats:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from tercet.library import paper_log
 from tercet.library.paper_log import PaperRow
+from tercet.library.written import CLOCKS
 from tercet.ui import stairs, theme, words
 
 #: The rows of one day that stand in one.
@@ -123,8 +124,8 @@ def when(row: PaperRow) -> str:
     start = row.entry.start
     if start is None:
         return f"Line {row.entry.number}"
-    half = {7: " am", 18: " pm"}.get(start.hour, "")
-    return f"{day_words(start.date())}{half}"
+    half = CLOCKS.get(start.hour, "day")
+    return f"{day_words(start.date())} {half}" if half != "day" else day_words(start.date())
 
 
 def lasts(*rows: PaperRow) -> str:
