@@ -15,10 +15,12 @@ from tests.library.spans import run
 from tercet.domain import Block
 from tercet.library import operations, season
 from tercet.library.library import Library
+from tercet.library.review import blocks as build_up
 from tercet.library.review import build, choices, figures, scope, tables, volume
+from tercet.library.review import pair as side_by_side
 from tercet.library.review.choices import Choices
 from tercet.library.review.content import MOST_WORDS, Review
-from tercet.library.views import SessionView
+from tercet.library.views import SeasonView, SessionView, WeekView
 
 AFTER = date(2026, 10, 1)
 
@@ -57,6 +59,48 @@ def test_two_blocks_of_one_name_bear_their_years(season_library: Library) -> Non
     assert (now.start.isoformat(), names[1]) in scope.choices(both)
 
 
+def year_before(view: SeasonView) -> SeasonView:
+    """The season and the same a year before it."""
+    year = timedelta(days=364)
+
+    def earlier(week: WeekView) -> WeekView:
+        days = [[s._replace(id=-s.id, day=s.day - year) for s in day] for day in week.days]
+        return replace(week, monday=week.monday - year, days=tuple(map(tuple, days)))
+
+    blocks = [
+        replace(
+            block, start=block.start - year, end=block.end - year,
+            weeks=tuple(map(earlier, block.weeks)),
+        )
+        for block in view.blocks
+    ]  # fmt: skip
+    races = [replace(race, day=race.day - year) for race in view.races]
+    return replace(view, blocks=(*blocks, *view.blocks), races=(*races, *view.races))
+
+
+def test_two_seasons_are_laid_side_by_side_back_from_their_races(season_library: Library) -> None:
+    both = year_before(season_library.call(season.season, AFTER))
+    first, second = scope.seasons(both)
+    keys = [f"{blocks[0].start}..{blocks[-1].start}" for blocks in (first, second)]
+    about = scope.scope(both, scope.pair_key(*keys))
+    assert (about.name, len(about.sides)) == ("Season 2025 and Season 2026", 2)
+    page = side_by_side.back(about.sides, about.view)
+    assert page.table.rows[-1][0] == "race"
+    for row, ids in zip(page.table.rows, page.table.runs, strict=True):
+        assert row[2] == row[4]  # the same running, so the same hours in every row
+        assert sorted(-k for k in ids if k < 0) == sorted(k for k in ids if k > 0)
+    ran = {run for runs in page.table.runs for run in runs}
+    assert ran == {s.id for s in about.view.sessions if s.sport == "running"}
+    told = side_by_side.differs(about.sides, about.view, 2).table.rows
+    assert told[0][1] == "Easy share"
+    # No empty months between the two, and a gap of half a year is no gap in training.
+    axis = build_up.Axis(about.view.blocks)
+    whole = axis.spans[-1][1] - axis.spans[0][0]
+    assert whole == sum(right - left for left, right in axis.spans) + axis.ROOM
+    gaps = [row for row in volume.volume(about.view).table.rows if row[0].startswith("from ")]
+    assert all(int(row[5]) < 60 for row in gaps)
+
+
 def test_figures_are_the_seasons(season_library: Library) -> None:
     view = season_library.call(season.season, AFTER)
     page = made(season_library).pages[0]
@@ -85,9 +129,10 @@ def test_words_that_a_spreadsheet_would_run_are_quoted(tmp_path: Path, library: 
     review = made(library)
     assert review.pages[-1].title == "What to do next"
     written = tables.write_tables(review, tmp_path / "out")
+    assert [path.parent.parent for path in written] == [tmp_path / "out"] * len(written)
     rows = list(csv.reader(io.StringIO(written[-1].read_text("utf-8"))))
     assert rows[1][1] == "'=1+1"
-    assert not list((tmp_path / "out").glob("*.part"))
+    assert not list((tmp_path / "out").rglob("*.part"))
 
 
 def test_choices_last_and_are_taken_back(season_library: Library) -> None:
@@ -127,7 +172,8 @@ def test_a_block_and_a_pair_are_reviewed_alone(season_library: Library) -> None:
     assert alone.name == "Support"
     assert [row[0] for row in alone.pages[0].table.rows] == ["Support", "All"]
     pair = made(season_library, scope.pair_key("2026-04-13", "2026-08-10"))
-    assert [row[0] for row in pair.pages[0].table.rows] == ["Groundwork", "Specific", "All"]
+    assert [page.key for page in pair.pages][:3] == ["pair", "differs", "line"]
+    assert [row[0] for row in pair.pages[2].table.rows] == ["Groundwork", "Specific", "All"]
     assert (pair.name, pair.scope) == ("Groundwork and Specific", "2026-04-13+2026-08-10")
     assert made(season_library, pair.scope) == pair
     assert made(season_library, "nonsense").scope == whole.scope

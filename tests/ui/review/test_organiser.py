@@ -216,9 +216,13 @@ def test_files_are_whole_or_absent(qtbot, organiser: Organiser, tmp_path: Path) 
         with qtbot.waitSignal(saving.ended, timeout=20_000):
             saving.picture(review, review.shown[0], organiser.look, tmp_path / name)
         assert (tmp_path / name).stat().st_size > 1_000
-    with qtbot.waitSignal(saving.ended, timeout=20_000):
-        saving.csv(review, tmp_path / "tables")
-    assert len(list((tmp_path / "tables").iterdir())) == len(review.shown)
+    for _ in range(2):  # into a folder of their own each time: nothing is written over
+        with qtbot.waitSignal(saving.ended, timeout=20_000):
+            saving.csv(review, tmp_path / "tables")
+    folders = sorted(path.name for path in (tmp_path / "tables").iterdir())
+    assert folders == [f"{review.name}, {review.runner}, tables{n}" for n in ("", " 2")]
+    for name in folders:
+        assert len(list((tmp_path / "tables" / name).iterdir())) == len(review.shown)
     with qtbot.waitSignal(saving.ended, timeout=20_000) as told:
         saving.pdf(review, False, "a4", tmp_path / "not there" / "review.pdf")
     assert told.args[0].startswith("Not saved")

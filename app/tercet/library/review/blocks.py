@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from datetime import date
+from itertools import pairwise
 
 from tercet.engine.scale import Shade
 from tercet.library import season
@@ -11,6 +13,7 @@ from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.overview import running
 from tercet.library.review.pictures import BuildUpPart, BuildUpPicture
+from tercet.library.review.scope import APART, bare
 from tercet.library.views import BlockView, BuildUp, SeasonView
 
 #: No target line, and no word on the share, before this much has been run in a block. [s]
@@ -19,7 +22,8 @@ ENOUGH_S = 7200.0
 
 def build_up(view: SeasonView) -> Page:
     """Every block from zero: easy above, moderate and hard below, the easy asked for dashed."""
-    parts = tuple(_part(item, view.today) for item in season.build_up(view))
+    axis = Axis(view.blocks)
+    parts = tuple(_part(item, view.today, axis) for item in season.build_up(view))
     judged = [block for block in view.blocks if sum(block.seconds[:3]) >= ENOUGH_S]
     behind = [block for block in judged if is_short(block)]
     rows = tuple(
@@ -47,7 +51,10 @@ def build_up(view: SeasonView) -> Page:
         title,
         "Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for.",
         BuildUpPicture(
-            parts, months(first, last), float(view.today.toordinal() + 1) if inside else None
+            parts,
+            axis.months,
+            axis.at(view.today.toordinal() + 1.0) if inside else None,
+            axis.spans,
         )
         if parts
         else None,
@@ -62,6 +69,49 @@ def build_up(view: SeasonView) -> Page:
         if judged
         else "This page needs a block with two hours of running that could be judged.",
     )  # fmt: skip
+
+
+class Axis:
+    """Days along the page, with the empty months between two times of running cut out."""
+
+    #: Room kept where time is cut. [days]
+    ROOM = 10.0
+
+    def __init__(self, blocks: Sequence[BlockView]) -> None:
+        self._spans: list[tuple[date, date]] = []
+        for block in blocks:
+            if self._spans and block.start - self._spans[-1][1] <= APART:
+                self._spans[-1] = (self._spans[-1][0], block.end)
+            else:
+                self._spans.append((block.start, block.end))
+
+    def at(self, day: float) -> float:
+        """Where a day stands, as an ordinal of the first stretch."""
+        cut = 0.0
+        for (_, end), (start, _) in pairwise(self._spans):
+            if day < start.toordinal():
+                break
+            cut += start.toordinal() - end.toordinal() - 1.0 - self.ROOM
+        return day - cut
+
+    @property
+    def spans(self) -> tuple[tuple[float, float], ...]:
+        """Stretches without a cut."""
+        return tuple(
+            (self.at(first.toordinal()), self.at(last.toordinal()) + 1.0)
+            for first, last in self._spans
+        )
+
+    @property
+    def months(self) -> tuple[tuple[float, str], ...]:
+        """First days of months, each stretch's first with its year where there are several."""
+        out: list[tuple[float, str]] = []
+        for first, last in self._spans:
+            named = months(first, last, max(12 // len(self._spans), 1))
+            for k, (day, name) in enumerate(named):
+                year = f" {date.fromordinal(int(day)).year}" if len(self._spans) > 1 else ""
+                out.append((self.at(day), f"{name}{year if k == 0 else ''}"))
+        return tuple(out)
 
 
 def asked(block: BlockView) -> float:
@@ -97,7 +147,7 @@ def _in_hand(block: BlockView) -> tuple[str, str]:
     return (said, figures.NOTHING) if over >= 0.0 else (figures.NOTHING, said)
 
 
-def _part(item: BuildUp, today: date) -> BuildUpPart:
+def _part(item: BuildUp, today: date, axis: Axis) -> BuildUpPart:
     block = item.block
     kept = [k for k, day in enumerate(item.days) if day <= today.toordinal() + 1]
     part = min(block.easy_target, 0.99)
@@ -115,16 +165,24 @@ def _part(item: BuildUp, today: date) -> BuildUpPart:
         for e, m, h in zip(easy, moderate, hard, strict=True)
     )
     return BuildUpPart(
-        block.name,
-        float(block.start.toordinal()),
-        float(block.end.toordinal() + 1),
-        tuple(float(item.days[k]) for k in kept),
+        bare(block) if len(axis.spans) > 1 else block.name,
+        axis.at(block.start.toordinal()),
+        axis.at(block.end.toordinal()) + 1.0,
+        tuple(axis.at(item.days[k]) for k in kept),
         easy,
         moderate,
         hard,
         target,
         _label(block),
+        _wanted(block),
     )
+
+
+def _wanted(block: BlockView) -> tuple[str, ...]:
+    wanted = f"{figures.share(block.easy_target)} easy wanted"
+    short = f"{figures.share(block.easy_target)} wanted"
+    kind = (f"{block.kind}, {wanted}",) if block.kind and block.id is not None else ()
+    return (*kind, wanted, short) if block.id is not None else ()
 
 
 def _label(block: BlockView) -> str:

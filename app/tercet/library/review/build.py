@@ -1,7 +1,8 @@
-"""A review from the store: the pages of a season, a block or a pair of blocks."""
+"""A review from the store: the pages of a season, a block or a pair of either."""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from tercet.library import season
@@ -12,6 +13,7 @@ from tercet.library.review import (
     levels,
     middle,
     overview,
+    pair,
     scope,
     volume,
     work,
@@ -19,7 +21,7 @@ from tercet.library.review import (
 from tercet.library.review.choices import Choices
 from tercet.library.review.content import Review
 from tercet.library.views import SeasonView
-from tercet.store import queries
+from tercet.store import queries, season_queries
 from tercet.store.database import Store
 
 
@@ -58,18 +60,23 @@ def of_view(
     entries, kept = queries.thresholds(store), middle.held(store)
     ran = levels.results(store, cut, races)
     found = work.sets(store, cut)
+    # Of two seasons each is one line; of two blocks each is one anyway.
+    whole = replace(cut, blocks=tuple(s.as_one for s in about.sides)) if about.sides else cut
     pages = [
-        overview.season_line(cut, units),
-        overview.weeks(cut),
+        overview.season_line(whole, units),
+        overview.weeks(whole),
         blocks.build_up(cut),
-        middle.intensity(cut, kept, entries, (chosen.then, chosen.now), units),
-        middle.causes(cut, kept),
+        middle.intensity(cut, kept, entries, (chosen.then, chosen.now), units, about.sides),
+        middle.causes(cut, kept, about.sides),
         work.repetitions(found, cut, units),
         levels.levels(cut, entries, races, ran, units),
         volume.volume(cut),
         levels.best(cut, found, ran, units),
         ahead.next_block(cut, chosen.next_lines),
     ]
+    if about.sides:
+        spacing = season_queries.spacing(store)
+        pages[:0] = [pair.back(about.sides, cut), pair.differs(about.sides, cut, spacing)]
     made = Review(
         runner=queries.setting(store, "runner") or "Runner",
         scope=about.key,

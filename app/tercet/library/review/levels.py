@@ -95,7 +95,7 @@ def levels(
         if found is not None and race.distance_m is not None:
             speed = race.distance_m / found.seconds
         said = "" if found is None else time
-        marks.append((race.day.toordinal() + 0.5, speed, race.name, said))
+        marks.append((race.day.toordinal() + 0.5, speed, race.name, said, len(rows)))
         rows.append((figures.day(race.day), race.name, *(figures.NOTHING,) * 4, time))
         behind.append(() if found is None else (found.run_id,))
     levels = tuple(_level(name, field, used, first, units) for name, field in _FIELDS)
@@ -150,7 +150,7 @@ def _level(
 
 def _title(
     used: Sequence[DatedThresholds],
-    marks: Sequence[tuple[float, float | None, str, str]],
+    marks: Sequence[tuple[float, float | None, str, str, int]],
     units: str,
 ) -> str:
     known = [entry for entry in used if entry.values.lt2_speed is not None]
@@ -162,8 +162,10 @@ def _title(
         if before != after:
             return f"LT2 went from {about}{before.partition(' ')[0]} to {about}{after}"
         return f"LT2 stayed at {about}{after}"
-    races = figures.counted(len(marks), "race")
-    return f"One pair of thresholds and {races}" if used else "Thresholds and races"
+    if known:
+        about = "about " if known[0].estimated else ""
+        return f"LT2 stood at {about}{figures.pace(known[0].values.lt2_speed or 0.0, units)}"
+    return "Thresholds and races"
 
 
 def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], units: str) -> Page:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -17,12 +17,15 @@ from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.overview import running, total
 from tercet.library.review.pictures import Bar, BarPicture, Curve, CurvePicture
+from tercet.library.review.scope import Side
 from tercet.library.views import BlockView, SeasonView
 from tercet.store import review_queries
 from tercet.store.database import Store
 
 #: A curve from less than this is not drawn. [s]
 CURVE_FROM_S = 3 * 3600.0
+#: Of less than this no share is told. [s]
+WORTH_S = 600.0
 CAUSES = {
     "START": "Too fast from the start",
     "LATE": "Crept up late",
@@ -63,8 +66,11 @@ def intensity(
     entries: Sequence[DatedThresholds],
     pair: tuple[str, str],
     units: str,
+    sides: Sequence[Side] = (),
 ) -> Page:
-    """The curve of two blocks: the earlier dashed, the later filled."""
+    """The curve of two blocks, or of two seasons: the earlier dashed, the later filled."""
+    if sides:
+        view = replace(view, blocks=tuple(side.as_one for side in sides))
     then, now = compared(view, pair)
     blocks = [block for block in (then, now) if block is not None]
     rows = tuple(
@@ -159,39 +165,46 @@ def _title(then: BlockView | None, now: BlockView) -> str:
     return f"The middle {'shrank' if less else 'grew'} from {before} to {after}"
 
 
-def causes(view: SeasonView, kept: Mapping[int, Held]) -> Page:
-    """Moderate time by cause, most first; what was meant stands last."""
+#: A cause on one side: seconds, and the runs it was in.
+_Found = dict[str, tuple[float, tuple[int, ...]]]
+
+
+def causes(view: SeasonView, kept: Mapping[int, Held], sides: Sequence[Side] = ()) -> Page:
+    """Moderate time by cause, most first; what was meant stands last. Of a pair each by itself."""
+    named = [(side.name, _found(side.blocks, kept)) for side in sides] or [
+        ("", _found(view.blocks, kept))
+    ]
     seconds: Counter[str] = Counter()
-    runs: dict[str, list[int]] = {}
-    for block in view.blocks:
-        for session in running(block):
-            for name, amount in kept[session.id].causes.items() if session.id in kept else ():
-                seconds[name] += amount  # type: ignore[assignment]
-                runs.setdefault(name, []).append(session.id)
+    for _, found in named:
+        for name, (amount, _) in found.items():
+            seconds[name] += amount  # type: ignore[assignment]
     order = [name for name, _ in seconds.most_common() if name != "MEANT" and name in CAUSES]
     if "MEANT" in seconds:
         order.append("MEANT")
-    whole = sum(seconds[name] for name in order)
-    bars, rows = [], []
+    bars, rows, behind = [], [], []
     for name in order:
-        amount = float(seconds[name])
-        words = figures.hours(amount)
-        count = figures.counted(len(runs[name]), "run")
-        bars.append(Bar(CAUSES[name], amount, f"{words} in {count}", name == "MEANT"))
-        rows.append((CAUSES[name], words, figures.share(amount / whole), str(len(runs[name]))))
-    line = "Moderate time by cause, hours and minutes. What was meant is no fault."
+        for k, (side, found) in enumerate(named):
+            amount, ids = found.get(name, (0.0, ()))
+            whole = sum(found[other][0] for other in order if other in found)
+            words = figures.hours(amount)
+            where = f", {side}" if side else ""
+            said = f"{words} in {figures.counted(len(ids), 'run')}{where}"
+            bars.append(Bar(CAUSES[name] if k == 0 else "", amount, said, name == "MEANT"))
+            share = figures.share(amount / whole) if whole else figures.NOTHING
+            rows.append((f"{CAUSES[name]}{where}", words, share, str(len(ids))))
+            behind.append(ids)
     middle = total(view.blocks)[1]
     return Page(
         "middle",
         "Where the middle came from",
-        _causes_title(order, seconds, whole),
-        line,
+        _causes_title(order, seconds, named),
+        "Moderate time by cause, hours and minutes. What was meant is no fault.",
         BarPicture(tuple(bars)),
         Table(
             ("cause", "time", "of the middle", "runs"),
             tuple(rows),
             frozenset({0}),
-            tuple(tuple(runs[name]) for name in order),
+            tuple(behind),
         ),
         missing=""
         if order
@@ -203,9 +216,28 @@ def causes(view: SeasonView, kept: Mapping[int, Held]) -> Page:
     )
 
 
-def _causes_title(order: Sequence[str], seconds: Mapping[str, float], whole: float) -> str:
+def _found(blocks: Sequence[BlockView], kept: Mapping[int, Held]) -> _Found:
+    out: _Found = {}
+    for block in blocks:
+        for session in running(block):
+            for name, amount in kept[session.id].causes.items() if session.id in kept else ():
+                before, ids = out.get(name, (0.0, ()))
+                out[name] = (before + amount, (*ids, session.id))
+    return out
+
+
+def _causes_title(
+    order: Sequence[str], seconds: Mapping[str, float], named: Sequence[tuple[str, _Found]]
+) -> str:
     if not order:
         return "Where the middle came from"
+    sums = [sum(found[name][0] for name in order if name in found) for _, found in named]
+    if len(named) > 1:
+        before, after = (figures.hours(value) for value in sums)
+        return f"The middle: {before} in {named[0][0]}, {after} in {named[1][0]}"
+    whole = sums[0]
+    if whole < WORTH_S:
+        return f"{figures.hours(whole)} in the middle in all"
     most = max(order, key=lambda name: seconds[name])
     share = figures.share(seconds[most] / whole)
     if most == "MEANT":

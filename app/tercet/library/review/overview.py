@@ -19,6 +19,9 @@ from tercet.library.review.pictures import (
 )
 from tercet.library.views import BlockView, SeasonView, SessionView, WeekView
 
+#: Fewer weeks with running than this show no habit.
+HABIT_FROM = 4
+
 
 def running(block: BlockView) -> list[SessionView]:
     """The running of a block, oldest first."""
@@ -84,6 +87,7 @@ def season_line(view: SeasonView, units: str) -> Page:
     rows.append(
         ("All", "", figures.hours(ran), *(figures.hours(value) for value in amounts), percent)
     )
+    behind.append(tuple(run for runs in behind for run in runs))
     table = Table(
         ("block", "days", "hours", "easy", "moderate", "hard", "easy share"),
         tuple(rows),
@@ -117,7 +121,7 @@ def season_line(view: SeasonView, units: str) -> Page:
         name,
         f"{figures.hours(ran)} hours in {sessions}, {percent} easy",
         line,
-        SeasonLine(tuple(values), parts, tuple(races)),
+        SeasonLine(tuple(values), parts, tuple(races), len(view.blocks)),
         table,
         missing="" if blocks else "Nothing has been run in these blocks yet.",
     )
@@ -170,10 +174,14 @@ def weeks(view: SeasonView) -> Page:
             share = figures.share(block.easy_share, estimated=block.estimated)
             words = f"{figures.hours(ran)}, {share} easy"
             blocks.append(WeekBlock(block.name, words, tuple(kept)))
+    ran_weeks = sum(bool(ids) for ids in behind)
     hard = hard_by_day.index(max(hard_by_day))
     longest_day = long_by_day.index(max(long_by_day))
     title = f"The long run fell on {figures.DAYS[longest_day]}"
-    if max(hard_by_day) > 0.0:
+    if ran_weeks < HABIT_FROM:
+        runs_in = figures.counted(sum(map(len, behind)), "run")
+        title = f"{runs_in} in {figures.counted(ran_weeks, 'week')}"
+    elif max(hard_by_day) > 0.0:
         title = (
             f"{figures.DAYS[hard]} was the hard day, {figures.DAYS[longest_day]} the long one"
             if hard != longest_day

@@ -34,6 +34,7 @@ class SeasonLine:
     values: tuple[Value, ...]
     parts: tuple[LinePart, ...]
     races: tuple[tuple[int, float, str], ...] = ()  # part, place in it from 0 to 1, name
+    all_row: int = 0  # of the page's table: all blocks together
 
 
 @dataclass(frozen=True)
@@ -75,6 +76,7 @@ class BuildUpPart:
     hard: tuple[float, ...]
     target: tuple[float | None, ...]
     label: str
+    wanted: tuple[str, ...] = ()  # what it was for, in words and in fewer
 
 
 @dataclass(frozen=True)
@@ -84,6 +86,7 @@ class BuildUpPicture:
     parts: tuple[BuildUpPart, ...]
     months: tuple[tuple[float, str], ...]
     today: float | None
+    spans: tuple[tuple[float, float], ...] = ()  # stretches without a cut in time
 
 
 @dataclass(frozen=True)
@@ -162,7 +165,7 @@ class LevelPicture:
     left: float
     right: float
     levels: tuple[Level, ...]
-    races: tuple[tuple[float, float | None, str, str], ...]  # day, speed or None, name, time
+    races: tuple[tuple[float, float | None, str, str, int], ...]  # day, speed, name, time, row
     months: tuple[tuple[float, str], ...]
 
 
@@ -183,6 +186,33 @@ class VolumePicture:
     blocks: tuple[tuple[int, int, str], ...]  # first and last column, name
     gaps: tuple[tuple[float, str], ...]  # place in columns, words
     labels: tuple[tuple[int, str], ...]  # column and the words over it
+
+
+@dataclass(frozen=True)
+class BackWeek:
+    """A week of one side: seconds by shade, its hours in words, and whether a race was run."""
+
+    seconds: Three
+    words: str
+    race: bool = False
+
+
+@dataclass(frozen=True)
+class BackSide:
+    """One of two seasons or blocks: its name, its sums in words, its weeks and its blocks."""
+
+    name: str
+    words: str
+    weeks: tuple[BackWeek, ...]
+    blocks: tuple[tuple[int, int, str], ...]  # first and last row, name
+
+
+@dataclass(frozen=True)
+class BackPicture:
+    """Two sides with their weeks in rows, counted back; stairs grow outward from the middle."""
+
+    to_go: tuple[str, ...]
+    sides: tuple[BackSide, BackSide]
 
 
 @dataclass(frozen=True)
@@ -210,6 +240,7 @@ Picture = (
     | DotPicture
     | LevelPicture
     | VolumePicture
+    | BackPicture
     | Facts
     | Lines
 )

@@ -1,4 +1,4 @@
-"""What a review is about: a season, one block, or two of them."""
+"""What a review is about: a season, one block, or two of either."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from itertools import groupby
 
+from tercet.engine import tally
 from tercet.library.views import BlockView, SeasonView
 
 #: Blocks further apart than this belong to two seasons.
@@ -17,12 +18,40 @@ LONGEST = timedelta(days=400)
 
 
 @dataclass(frozen=True)
+class Side:
+    """One of two seasons or blocks that are laid side by side."""
+
+    key: str
+    name: str
+    blocks: tuple[BlockView, ...]
+
+    @property
+    def as_one(self) -> BlockView:
+        """The blocks of a season as one."""
+        blocks = self.blocks
+        sums = [sum(block.seconds[k] for block in blocks) for k in range(5)]
+        far = [sum(block.metres[k] for block in blocks) for k in range(5)]
+        seconds = (sums[0], sums[1], sums[2], sums[3], sums[4])
+        return replace(
+            blocks[0],
+            name=self.name,
+            end=blocks[-1].end,
+            weeks=tuple(week for block in blocks for week in block.weeks),
+            seconds=seconds,
+            metres=(far[0], far[1], far[2], far[3], far[4]),
+            easy_share=tally.easy_share(seconds),
+            estimated=any(block.estimated for block in blocks),
+        )
+
+
+@dataclass(frozen=True)
 class Scope:
-    """A name and the season view cut to it."""
+    """A name and the season view cut to it; ``sides`` are the two of a pair, the earlier first."""
 
     key: str
     name: str
     view: SeasonView
+    sides: tuple[Side, ...] = ()
 
 
 def seasons(view: SeasonView) -> list[tuple[BlockView, ...]]:
@@ -63,33 +92,46 @@ def told_apart(blocks: Sequence[BlockView], view: SeasonView) -> tuple[BlockView
     )
 
 
+def bare(block: BlockView) -> str:
+    """A block's name without the year that :func:`told_apart` gave it."""
+    return block.name.removesuffix(f" {block.start.year}")
+
+
 def scope(view: SeasonView, key: str = "") -> Scope:
     """Cut a season view to a scope; an unknown or empty key means the last season.
 
     A key is a block's first day, first and last day of a season's blocks parted by "..", or two
-    blocks' days parted by "+".
+    such keys parted by "+".
     """
-    by_day = {block.start.isoformat(): block for block in view.blocks}
-    chosen: tuple[BlockView, ...] = ()
-    if ".." in key:
-        first, _, last = key.partition("..")
-        if first in by_day and last in by_day:
-            low, high = by_day[first].start, by_day[last].start
-            chosen = tuple(block for block in view.blocks if low <= block.start <= high)
-    elif key and len(set(key.split("+"))) <= 2 and all(p in by_day for p in key.split("+")):
-        chosen = tuple(by_day[part] for part in sorted(set(key.split("+"))))
+    parts = sorted(set(key.split("+")))
+    found = [_blocks(view, part) for part in parts]
+    if len(parts) == 2 and all(found) and found[0][-1].end < found[1][0].start:
+        every = told_apart((*found[0], *found[1]), view)
+        halves = (every[: len(found[0])], every[len(found[0]) :])
+        sides = tuple(
+            Side(part, _name(held), held) for part, held in zip(parts, halves, strict=True)
+        )
+        name = f"{sides[0].name} and {sides[1].name}"
+        return Scope(pair_key(*parts), name, _cut(view, every), sides)
+    chosen = found[0] if len(parts) == 1 else ()
     if not chosen:
-        found = seasons(view)
-        chosen = found[-1] if found else ()
-    if len(chosen) == 2 and "+" in key:
-        chosen = told_apart(chosen, view)
-        name = f"{chosen[0].name} and {chosen[1].name}"
-        return Scope(pair_key(*key.split("+")), name, _cut(view, chosen))
+        last = seasons(view)
+        chosen = last[-1] if last else ()
     return Scope(_key(chosen), _name(chosen), _cut(view, chosen))
 
 
+def _blocks(view: SeasonView, key: str) -> tuple[BlockView, ...]:
+    """The blocks of a season's or a block's key; none where it is not understood."""
+    by_day = {block.start.isoformat(): block for block in view.blocks}
+    first, parted, last = key.partition("..")
+    if first not in by_day or (parted and last not in by_day):
+        return ()
+    low, high = by_day[first].start, by_day[last if parted else first].start
+    return tuple(block for block in view.blocks if low <= block.start <= high)
+
+
 def pair_key(first: str, second: str) -> str:
-    """Key of two blocks side by side, the earlier first."""
+    """Key of two seasons or blocks side by side, the earlier first."""
     return "+".join(sorted((first, second)))
 
 

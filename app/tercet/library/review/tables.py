@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import os
+from collections.abc import Sequence
 from pathlib import Path
 
 from tercet.library.review.content import Page, Review
@@ -39,9 +40,33 @@ def file_name(number: int, page: Page, ending: str) -> str:
     return f"{number:02d}-{words.strip('-')}.{ending}"
 
 
-def write_tables(review: Review, folder: Path) -> list[Path]:
-    """Write the tables of all shown pages into a folder."""
-    folder.mkdir(parents=True, exist_ok=True)
+def plain_name(words: str) -> str:
+    """Words as the name of a file on every system."""
+    bare = "".join(" " if c in '<>:"/\\|?*' or ord(c) < 32 else c for c in words)
+    return " ".join(bare.split()).strip(". ")[:120] or "Review"
+
+
+def free(place: Path) -> Path:
+    """The place, or the next one by number that nothing stands at yet."""
+    number, found = 2, place
+    while found.exists():
+        found = place.with_name(f"{place.stem} {number}{place.suffix}")
+        number += 1
+    return found
+
+
+def with_ending(place: Path, endings: Sequence[str]) -> Path:
+    """The place with one of these endings; where one had to be put on, nothing stands there yet."""
+    if place.suffix.lower().lstrip(".") in endings:
+        return place
+    return free(place.with_name(f"{place.name}.{endings[0]}"))
+
+
+def write_tables(review: Review, beside: Path) -> list[Path]:
+    """Write the tables of all shown pages into a new folder inside a folder."""
+    name = plain_name(f"{review.name}, {review.runner}, tables")
+    folder = free(beside / name.replace(".", " "))
+    folder.mkdir(parents=True)
     written = []
     for number, page in enumerate(review.shown, 1):
         place = folder / file_name(number, page, "csv")

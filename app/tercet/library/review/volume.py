@@ -19,6 +19,8 @@ from tercet.library.views import SeasonView, SessionView
 DAY = timedelta(days=1)
 #: Days in a row without running that make a gap worth a word.
 GAP_DAYS = 4
+#: Fewer weeks with running than this have no usual week.
+USUAL_FROM = 4
 #: Notes this close to a gap are read for its reason.
 NEAR = timedelta(days=3)
 #: Only the word of the reason goes on the page, never the note itself.
@@ -66,7 +68,7 @@ def volume(view: SeasonView) -> Page:
         )
         behind.append(tuple(session.id for session in runs))
     sessions = [s for runs in weeks.values() for s in runs]
-    gaps = find_gaps(sessions, view)
+    gaps = [gap for gap in find_gaps(sessions, view) if _inside(gap, view)]
     for first, last, reason in gaps:
         long = (last - first).days + 1
         said = f"no runs: {reason}" if reason else "no runs"
@@ -81,11 +83,9 @@ def volume(view: SeasonView) -> Page:
             tuple(columns),
             tuple(spans),
             tuple(
-                ((first - mondays[0]).days / 7.0 + (last - first).days / 14.0, reason or "no runs")
+                (_column(mondays, first + (last - first) / 2), reason or "no runs")
                 for first, last, reason in gaps
-            )
-            if mondays
-            else (),
+            ),
             _labels(columns, weeks, mondays),
         ),
         Table(
@@ -126,6 +126,21 @@ def hard_days(sessions: Sequence[SessionView]) -> list[date]:
     return [date.fromordinal(day) for day in hard]
 
 
+def _inside(gap: tuple[date, date, str], view: SeasonView) -> bool:
+    """Whether every day of a gap lies in a block: between two blocks nothing was to be run."""
+    days = (gap[1] - gap[0]).days + 1
+    return all(
+        any(block.start <= gap[0] + k * DAY <= block.end for block in view.blocks)
+        for k in range(days)
+    )
+
+
+def _column(mondays: Sequence[date], day: date) -> float:
+    """The place of a day among the columns of weeks."""
+    at = max(sum(monday <= day for monday in mondays) - 1, 0)
+    return at + ((day - mondays[at]).days + 0.5) / 7.0
+
+
 def _sum(runs: Sequence[SessionView]) -> Three:
     sums = np.array([three(s.seconds) for s in runs]).reshape(-1, 3).sum(axis=0).tolist()
     return (sums[0], sums[1], sums[2])
@@ -156,9 +171,14 @@ def _title(
     if not columns:
         return "Volume, long runs and rests"
     ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
-    middle = figures.hours(float(np.median(ran)))
+    without = any(value <= 0.0 for value in ran)
+    ran = [value for value in ran if value > 0.0]
     longest = figures.hours(max(column.longest for column in columns))
-    return f"A usual week held {middle}, the longest run took {longest}"
+    if len(ran) < USUAL_FROM:
+        return f"The longest run took {longest}"
+    middle = figures.hours(float(np.median(ran)))
+    usual = "A usual week with running" if without else "A usual week"
+    return f"{usual} held {middle}, the longest run took {longest}"
 
 
 def _labels(

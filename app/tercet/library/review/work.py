@@ -11,8 +11,10 @@ from datetime import date
 import numpy as np
 
 from tercet.library.review import figures
+from tercet.library.review.blocks import Axis
 from tercet.library.review.content import Page, Table
 from tercet.library.review.pictures import DotPicture, Dots
+from tercet.library.review.scope import bare
 from tercet.library.views import SeasonView
 from tercet.store import packing, queries, review_queries
 from tercet.store.database import Store
@@ -121,6 +123,8 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
     else:
         title = f"The {kind} repetitions went from {before.partition(' ')[0]} to {after}"
     speeds = [speed for item in often for speed in item.speeds]
+    axis = Axis(view.blocks)
+    apart = len(axis.spans) > 1
     return Page(
         "repetitions",
         name,
@@ -130,7 +134,7 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
         DotPicture(
             tuple(
                 Dots(
-                    float(item.day.toordinal()),
+                    axis.at(item.day.toordinal()),
                     item.speeds,
                     item.speed,
                     figures.pace(item.speed, units),
@@ -140,7 +144,11 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
             ),
             pace_marks(min(speeds), max(speeds), units),
             tuple(
-                (float(b.start.toordinal()), float(b.end.toordinal() + 1), b.name)
+                (
+                    axis.at(b.start.toordinal()),
+                    axis.at(b.end.toordinal()) + 1.0,
+                    bare(b) if apart else b.name,
+                )
                 for b in view.blocks
             ),
         ),

@@ -39,6 +39,8 @@ class Board:
         self.painter, self.look = painter, look
         self.width, self.height = width, height
         self.marks: list[Mark] = []
+        self.spots: list[Mark] = []
+        self.taken: list[QRectF] = []  # by dots that words stay clear of
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
     # Words -------------------------------------------------------------------------------
@@ -104,8 +106,13 @@ class Board:
         return ""
 
     def free(self, rect: QRectF) -> bool:
-        """Whether nothing was written there."""
-        return not any(mark.rect.intersects(rect) for mark in self.marks)
+        """Whether nothing was written or drawn there that words would hide."""
+        taken = (*(mark.rect for mark in self.marks), *self.taken)
+        return not any(other.intersects(rect) for other in taken)
+
+    def spot(self, rect: QRectF, row: int) -> None:
+        """Let a shape without words lead to what is behind it: the row of the table."""
+        self.spots.append(Mark(rect, "", 0, row))
 
     # Shapes ------------------------------------------------------------------------------
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from PySide6.QtCore import QRectF
@@ -11,8 +11,15 @@ from PySide6.QtGui import QPainter
 
 from tercet.engine.scale import Shade
 from tercet.library.review import pictures
-from tercet.library.review.content import Page
-from tercet.ui.review import paint_blocks, paint_curve, paint_overview, paint_time, paint_words
+from tercet.library.review.content import Page, Review
+from tercet.ui.review import (
+    paint_back,
+    paint_blocks,
+    paint_curve,
+    paint_overview,
+    paint_time,
+    paint_words,
+)
 from tercet.ui.review.board import HEIGHT, WIDTH, Board, Mark
 from tercet.ui.review.looks import Look
 
@@ -29,6 +36,7 @@ _PAINT: dict[type, Callable[[Board, Any, QRectF], None]] = {
     pictures.DotPicture: paint_time.dots,
     pictures.LevelPicture: paint_time.levels,
     pictures.VolumePicture: paint_time.volume,
+    pictures.BackPicture: paint_back.back,
     pictures.Facts: paint_words.facts,
     pictures.Lines: paint_words.lines,
 }
@@ -37,12 +45,13 @@ _SHADED = (
     pictures.Weeks,
     pictures.BuildUpPicture,
     pictures.CurvePicture,
+    pictures.BackPicture,
 )
 
 
 @dataclass(frozen=True)
 class Foot:
-    """What stands at the foot of every page."""
+    """What stands at the foot of every page; a page left out has the number 0, not written."""
 
     runner: str
     number: int
@@ -55,11 +64,13 @@ def scale_of(width: float, height: float) -> float:
 
 
 def paint(
-    painter: QPainter, page: Page, look: Look, width: float, height: float, foot: Foot
-) -> list[Mark]:
+    painter: QPainter, page: Page, look: Look, width: float, height: float, foot: Foot,
+    spots: list[Mark] | None = None,
+) -> list[Mark]:  # fmt: skip
     """Paint a page of this size, from the painter's origin; gives its words and their places.
 
-    Width and height are in the painter's own units, and so are the places of the words.
+    Width and height are in the painter's own units, and so are the places of the words. Shapes
+    that lead to runs as well are added to ``spots``.
     """
     scale = scale_of(width, height)
     painter.save()
@@ -75,20 +86,15 @@ def paint(
             board.text(area.left(), area.top() + 60.0 + k * LINE, line, "body", "text_2")
     _foot(board, page, foot)
     painter.restore()
-    return [
-        Mark(
-            QRectF(
-                mark.rect.x() * scale,
-                mark.rect.y() * scale,
-                mark.rect.width() * scale,
-                mark.rect.height() * scale,
-            ),
-            mark.words,
-            mark.size,
-            mark.row,
-        )
-        for mark in board.marks
-    ]
+    if spots is not None:
+        spots += [_larger(spot, scale) for spot in board.spots]
+    return [_larger(mark, scale) for mark in board.marks]
+
+
+def _larger(mark: Mark, scale: float) -> Mark:
+    rect = mark.rect
+    place = QRectF(rect.x() * scale, rect.y() * scale, rect.width() * scale, rect.height() * scale)
+    return replace(mark, rect=place)
 
 
 def _head(board: Board, page: Page) -> float:
@@ -114,6 +120,13 @@ def _head(board: Board, page: Page) -> float:
     return y - 6.0
 
 
+def foot_of(review: Review, page: Page) -> Foot:
+    """The foot of a page: its number among those shown, or none where it is left out."""
+    shown = review.shown
+    number = next((k for k, other in enumerate(shown, 1) if other.key == page.key), 0)
+    return Foot(review.runner, number, len(shown))
+
+
 def _first(lines: list[str], most: int) -> list[str]:
     """The first lines, with an ellipsis where there were more."""
     kept = lines[:most]
@@ -122,8 +135,9 @@ def _first(lines: list[str], most: int) -> list[str]:
 
 def _foot(board: Board, page: Page, foot: Foot) -> None:
     base = board.height - FOOT
-    number = f"{foot.number} of {foot.count}"
-    board.text(board.width - SIDE, base, number, "body", "text_2", align="right")
+    if foot.number:
+        number = f"{foot.number} of {foot.count}"
+        board.text(board.width - SIDE, base, number, "body", "text_2", align="right")
     name = board.fit(foot.runner, "bold", board.width * 0.3)
     board.text(SIDE, base, name, "bold")
     if not isinstance(page.picture, _SHADED):

@@ -21,10 +21,11 @@ from tercet.library.review.content import Page as ReviewPageContent
 from tercet.library.review.content import Review
 from tercet.library.views import SeasonView
 from tercet.ui import theme
+from tercet.ui.look import Look as WindowLook
 from tercet.ui.page import Context, Page
 from tercet.ui.review.behind import Behind
 from tercet.ui.review.choices_pane import ChoicesPane, Words
-from tercet.ui.review.frame import Foot
+from tercet.ui.review.frame import foot_of
 from tercet.ui.review.looks import Look, look
 from tercet.ui.review.page_list import PageList
 from tercet.ui.review.page_view import PageView
@@ -72,7 +73,8 @@ class Organiser(Page):
         """Read the review anew."""
         self._view = view
         self.context.answers.when(
-            self.context.library.submit(build.review, self._scope, view.today), self._show
+            self.context.library.submit(build.review, self._scope, view.today, self._units),
+            self._show,
         )
 
     def _show(self, made: tuple[Review, Choices]) -> None:
@@ -85,6 +87,10 @@ class Organiser(Page):
         self.list.show_pages(self._review.pages, self.look, self._key)
         self._show_page()
         self.show_.update(self._review, self._view)
+
+    @property
+    def _units(self) -> str:
+        return WindowLook(self.context.settings).units
 
     @property
     def review(self) -> Review | None:
@@ -128,10 +134,9 @@ class Organiser(Page):
         page, review = self.current(), self._review
         if page is None or review is None:
             return
-        shown = list(review.shown)
-        number = shown.index(page) + 1 if page in shown else 0
-        self._heading.setText(f"Page {number}" if number else "Left out")
-        foot = Foot(review.runner, number or 1, max(len(shown), 1))
+        foot = foot_of(review, page)
+        out = "Left out" if page.hidden else "Nothing to show yet"
+        self._heading.setText(f"Page {foot.number} of {foot.count}" if foot.number else out)
         other = self.page.page is None or self.page.page.key != page.key
         self.page.show_page(page, self.look, foot)
         table = page.table

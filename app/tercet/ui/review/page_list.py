@@ -22,6 +22,7 @@ from tercet.ui.review.page_view import thumbnail
 
 KEY = Qt.ItemDataRole.UserRole
 OUT = Qt.ItemDataRole.UserRole + 1
+NUMBER = Qt.ItemDataRole.UserRole + 2
 THUMB = (96, 54)
 
 
@@ -44,7 +45,7 @@ class _Row(QStyledItemDelegate):
         look = theme.current()
         rect: QRect = option.rect
         state = option.state
-        out = bool(index.data(OUT))
+        out = str(index.data(OUT) or "")
         painter.save()
         if state & QStyle.StateFlag.State_Selected:
             painter.fillRect(rect, look.color("selected"))
@@ -53,7 +54,7 @@ class _Row(QStyledItemDelegate):
         painter.setFont(look.font("small"))
         painter.setPen(look.color("text_2"))
         number = QRect(rect.left() + 8, rect.top(), look.px(22), rect.height())
-        painter.drawText(number, Qt.AlignmentFlag.AlignVCenter, str(index.row() + 1))
+        painter.drawText(number, Qt.AlignmentFlag.AlignVCenter, str(index.data(NUMBER) or ""))
         picture = index.data(Qt.ItemDataRole.DecorationRole)
         left, top = number.right() + 4, rect.top() + (rect.height() - THUMB[1]) // 2
         if isinstance(picture, QPixmap):
@@ -68,7 +69,7 @@ class _Row(QStyledItemDelegate):
         painter.setFont(look.font("small_bold"))
         words = str(index.data(Qt.ItemDataRole.DisplayRole))
         flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-        painter.drawText(room, int(flags), f"{words}\nleft out" if out else words)
+        painter.drawText(room, int(flags), f"{words}\n{out}" if out else words)
         painter.restore()
 
 
@@ -107,11 +108,14 @@ class PageList(QListWidget):
         self._shown, self._look = tuple(pages), look
         self.blockSignals(True)
         self.clear()
+        number = 0
         for page in pages:
             picture = kept.get(page.key) if before.get(page.key) == page else None
             item = QListWidgetItem(page.name)
             item.setData(KEY, page.key)
-            item.setData(OUT, page.hidden or page.empty)
+            item.setData(OUT, "left out" if page.hidden else "no data yet" if page.empty else "")
+            number += not (page.hidden or page.empty)
+            item.setData(NUMBER, 0 if page.hidden or page.empty else number)
             item.setData(Qt.ItemDataRole.DecorationRole, picture)
             out = ", left out" if page.hidden else ", nothing to show yet" if page.empty else ""
             item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{page.name}{out}: {page.title}")

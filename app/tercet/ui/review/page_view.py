@@ -30,6 +30,7 @@ class PageView(QWidget):
         self._look = Look()
         self._foot = Foot("", 1, 1)
         self._marks: list[Mark] = []
+        self._spots: list[Mark] = []
         self._drawn = QPixmap()
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -69,7 +70,7 @@ class PageView(QWidget):
         for mark in self._marks:
             if mark.row is not None and mark.rect.adjusted(-8, -8, 8, 8).contains(inside):
                 return mark.row
-        return None
+        return next((spot.row for spot in self._spots if spot.rect.contains(inside)), None)
 
     def sizeHint(self) -> QSize:
         return QSize(640, 360)
@@ -99,8 +100,9 @@ class PageView(QWidget):
         if self._page is None:
             return
         painter = QPainter(self._drawn)
+        self._spots = []
         self._marks = frame.paint(
-            painter, self._page, self._look, room.width(), room.height(), self._foot
+            painter, self._page, self._look, room.width(), room.height(), self._foot, self._spots
         )
         painter.end()
 

@@ -32,7 +32,7 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
     up = max((max(_tops(part), default=0.0) for part in parts), default=0.0) or 1.0
     down = max((max(_bottoms(part), default=0.0) for part in parts), default=0.0)
     plot = QRectF(
-        area.left() + LEFT, area.top() + 44.0, area.width() - LEFT, area.height() - 44.0 - 34.0
+        area.left() + LEFT, area.top() + 72.0, area.width() - LEFT, area.height() - 72.0 - 34.0
     )
     # Room for the labels over the highest block, which may take two lines.
     head = 66.0 if any(", " in part.label for part in parts) else 34.0
@@ -40,11 +40,16 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
     zero = plot.top() + head + up * per_hour
     first, last = parts[0].left, parts[-1].right
     per_day = plot.width() / (last - first)
+    spans = [
+        (plot.left() + (left - first) * per_day, plot.left() + (right - first) * per_day)
+        for left, right in picture.spans or ((first, last),)
+    ]
     marks = [*whole_marks(up, up * per_hour, 32.0)]
     below = [-m for m in whole_marks(down, down * per_hour, 32.0, 2)]
     for mark in (*marks, *below):
         y = zero - mark * per_hour
-        board.line((plot.left(), plot.right()), (y, y), "rule", 1.0)
+        for left, right in spans:
+            board.line((left, right), (y, y), "rule", 1.0)
         board.text(plot.left() - 14.0, y + 8.0, f"{abs(mark)} h", color="text_2", align="right")
     board.text(plot.left() - 14.0, zero + 8.0, "0", color="text_2", align="right")
 
@@ -53,7 +58,8 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
 
     for part in parts:
         _areas(board, part, x_of, zero, per_hour)
-    board.line((plot.left(), plot.right()), (zero, zero), "text_2", 1.6)
+    for left, right in spans:
+        board.line((left, right), (zero, zero), "text_2", 1.6)
     for part in parts:
         _target(board, part, x_of, zero, per_hour)
     for edge in sorted({edge for part in parts for edge in (part.left, part.right)}):
@@ -64,6 +70,8 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
         room = x_of(part.right) - x_of(part.left) - 6.0
         name = board.fit(part.name, "block", room)
         board.text(x_of(part.left) + 4.0, area.top() + 26.0, name, "block")
+        wanted = next((said for said in part.wanted if board.wide(said) <= room), "")
+        board.text(x_of(part.left) + 4.0, area.top() + 56.0, wanted, "body", "text_2")
     for day, name in picture.months:
         width = board.wide(name)
         x = min(x_of(day), plot.right() - width)
@@ -71,6 +79,8 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
             board.line((x_of(day),) * 2, (plot.bottom(), plot.bottom() + 6.0), "text_2", 1.2)
             board.text(x, plot.bottom() + 31.0, name, color="text_2")
     for row, part in enumerate(parts):
+        left = x_of(part.left)
+        board.spot(QRectF(left, plot.top(), x_of(part.right) - left, plot.height()), row)
         _end_label(board, part, x_of, zero - max(_tops(part), default=0.0) * per_hour, row, plot)
 
 

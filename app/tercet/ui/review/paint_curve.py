@@ -93,14 +93,25 @@ def bars(board: Board, picture: BarPicture, area: QRectF) -> None:
             board.line((area.left(), area.right()), (y + 6.0,) * 2, "rule", 1.2)
             y += 0.3 * row
             ruled = True
-        _bar(board, bar, area.left(), left, y + row * 0.72, scale, k)
+        _bar(board, bar, area.left(), left, y + row * 0.72, scale, k, row)
         y += row
 
 
 def _bar(
-    board: Board, bar: Bar, label: float, left: float, base: float, scale: float, row: int
+    board: Board,
+    bar: Bar,
+    label: float,
+    left: float,
+    base: float,
+    scale: float,
+    row: int,
+    high: float,
 ) -> None:
-    board.text(label, base - 6.0, board.fit(bar.label, "bold", 380.0), "bold", row=row)
+    high = min(34.0, high * 0.72)
+    middle = base - high / 2.0 + 9.0
+    board.text(label, middle, board.fit(bar.label, "bold", 380.0), "bold", row=row)
     width = max(bar.amount * scale, 2.5)
-    board.shade(QRectF(left, base - 34.0, width, 34.0), Shade.MODERATE)
-    board.text(left + width + 14.0, base - 8.0, bar.words, color="text_2", row=row)
+    if bar.amount > 0.0:
+        board.shade(QRectF(left, base - high, width, high), Shade.MODERATE)
+    board.spot(QRectF(left, base - high, width, high), row)
+    board.text(left + width + 14.0, middle, bar.words, color="text_2", row=row)

@@ -21,6 +21,7 @@ def season_line(board: Board, picture: SeasonLine, area: QRectF) -> None:
         x = area.left() + k * step
         board.text(x, area.top() + 62.0, value.number, "value")
         board.text(x, area.top() + 96.0, value.word, "body", "text_2")
+        board.spot(QRectF(x, area.top() + 20.0, step - 8.0, 84.0), picture.all_row)
     hours = sum(sum(part.seconds) for part in picture.parts) / 3600.0
     if not hours:
         return
@@ -32,6 +33,7 @@ def season_line(board: Board, picture: SeasonLine, area: QRectF) -> None:
         end = x + sum(part.seconds) / 3600.0 * per_hour
         board.stair(x, base, per_hour, part.seconds, LINE_HEIGHTS)
         edges.append((x, end))
+        board.spot(QRectF(x, base - LINE_HEIGHTS[2], end - x, LINE_HEIGHTS[2]), part.row)
         x = end + GAP
     # Where one is too narrow for the word, all go without it.
     short = any(
@@ -83,7 +85,7 @@ def weeks(board: Board, picture: Weeks, area: QRectF) -> None:
     if not count:
         return
     gutter, head, between = 300.0, 40.0, 0.5
-    row = min(30.0, (area.height() - head) / (count + between * (len(blocks) - 1)))
+    row = min(44.0, (area.height() - head) / (count + between * (len(blocks) - 1)))
     longest = [
         max((sum(map(sum, week.days[k])) for block in blocks for week in block.weeks), default=0.0)
         for k in range(7)
@@ -97,11 +99,13 @@ def weeks(board: Board, picture: Weeks, area: QRectF) -> None:
         starts.append(starts[-1] + wide * per_hour + apart)
     for k, name in enumerate(picture.day_names):
         board.text(starts[k], area.top() + 24.0, name, "body", "text_2")
-    y, last = area.top() + head, area.top()
+    y, last, number = area.top() + head, area.top(), 0
     for block in blocks:
         top = y
         for week in block.weeks:
             _week(board, week, starts, y + row, row, per_hour)
+            board.spot(QRectF(left, y, area.right() - left, row), number)
+            number += 1
             y += row
         last = _block_label(board, block, area.left(), top, y, last)
         _months(board, block, area.left() + gutter - 18.0, top, row)
@@ -132,8 +136,9 @@ def _block_label(
         return last  # too many short blocks to name each
     board.text(left + 14.0, y, board.fit(block.name, "block", 190.0), "block")
     if y + 32.0 <= max(bottom + 10.0, y + 1.0) or bottom - top > 52.0:
-        board.text(left + 14.0, y + 31.0, board.fit(block.words, "body", 200.0), "body", "text_2")
-        y += 31.0
+        for part in board.wrap(block.words, "body", 205.0)[: 2 if bottom - top > 84.0 else 1]:
+            y += 31.0
+            board.text(left + 14.0, y, part.rstrip(","), "body", "text_2")
     return y
 
 

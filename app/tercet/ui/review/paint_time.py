@@ -36,6 +36,7 @@ def dots(board: Board, picture: DotPicture, area: QRectF) -> None:
         board.text(x_of(left) + 4.0, area.top() + 26.0, board.fit(name, "block", room), "block")
     for item in picture.sessions:
         x = x_of(item.day)
+        board.spot(QRectF(x - 17.0, plot.top(), 34.0, plot.height()), item.row)
         for speed in item.speeds:
             board.dot(x, y_of(speed), 5.0, "hard")
     for item in picture.sessions:
@@ -65,9 +66,9 @@ def _beside(board: Board, x: float, y: float, words: str, plot: QRectF, row: int
 
 def levels(board: Board, picture: LevelPicture, area: QRectF) -> None:
     """Flat steps with their paces, races as flags and, where their pace is known, as dots."""
-    plot = QRectF(area.left(), area.top() + 10.0, area.width() - 80.0, area.height() - 96.0)
+    plot = QRectF(area.left(), area.top() + 10.0, area.width() - 80.0, area.height() - 124.0)
     speeds = [speed for level in picture.levels for _, speed, _ in level.steps]
-    speeds += [speed for _, speed, _, _ in picture.races if speed is not None]
+    speeds += [speed for _, speed, _, _, _ in picture.races if speed is not None]
     low, high = min(speeds), max(speeds)
     room = max(high - low, 0.2) * 0.22
     low, high = low - room, high + room
@@ -79,6 +80,10 @@ def levels(board: Board, picture: LevelPicture, area: QRectF) -> None:
         return plot.bottom() - (speed - low) / (high - low) * plot.height()
 
     board.line((plot.left(), plot.right()), (plot.bottom(),) * 2, "text_2", 1.4)
+    for day, speed, *_ in picture.races:
+        if speed is not None:
+            board.dot(x_of(day), y_of(speed), 8.0)
+            board.taken.append(QRectF(x_of(day) - 8.0, y_of(speed) - 8.0, 16.0, 16.0))
     for level in picture.levels:
         _level(board, level, picture.right, x_of, y_of, plot)
     for day, name in picture.months:
@@ -89,18 +94,17 @@ def levels(board: Board, picture: LevelPicture, area: QRectF) -> None:
             QRectF(x - 14.0, plot.bottom() + 10.0, width + 28.0, 22.0)
         ):
             board.text(x, plot.bottom() + 30.0, name, color="text_2")
-    for day, speed, name, time in picture.races:
+    for day, _, name, time, row in picture.races:
         x = x_of(day)
+        board.spot(QRectF(x - 20.0, plot.top(), 40.0, plot.height()), row)
         board.pennant(x, plot.bottom(), 40.0)
-        if speed is not None:
-            board.dot(x, y_of(speed), 8.0)
         room = plot.width() * 0.5 - board.wide(f" {time}", "bold")
         shown = f"{board.fit(name, 'bold', room)} {time}".strip()
         width = board.wide(shown, "bold")
         left = min(max(x - width / 2.0, plot.left()), area.right() - width)
-        for y in (plot.bottom() + 66.0, plot.bottom() - 60.0, plot.bottom() - 92.0):
+        for y in (plot.bottom() + 66.0, plot.bottom() + 98.0):
             if board.free(QRectF(left - 10.0, y - 20.0, width + 20.0, 26.0)):
-                board.text(left, y, shown, "bold", halo=True)
+                board.text(left, y, shown, "bold", halo=True, row=row)
                 break
 
 
@@ -152,6 +156,7 @@ def volume(board: Board, picture: VolumePicture, area: QRectF) -> None:
         if column.planned > 0.0:
             y = base - column.planned / 3600.0 * per_hour
             board.line((x - 3.0, x + wide + 3.0), (y, y), "text_2", 3.0)
+        board.spot(QRectF(plot.left() + k * step, plot.top(), step, plot.height()), k)
         run = column.longest / 3600.0 * per_hour
         board.box(QRectF(x + wide * 0.3, base - run, wide * 0.4, run), "text_2")
     board.line((plot.left(), plot.right()), (base, base), "text_2", 1.4)

@@ -10,18 +10,26 @@ from tercet.ui.review.board import Board
 
 
 def facts(board: Board, picture: Facts, area: QRectF) -> None:
-    """One row a number: the number, what it is, and when."""
-    step = min(66.0, area.height() / max(len(picture.rows), 1))
+    """One row a number: the number, what it is, and when, or a sentence below."""
     first = max((board.wide(number, "value") for number, _, _ in picture.rows), default=0.0)
     first = area.left() + first + 36.0
     last = max((board.wide(when) for _, _, when in picture.rows), default=0.0)
-    for row, (number, what, when) in enumerate(picture.rows):
-        y = area.top() + (row + 0.75) * step
+    below = last > area.width() * 0.4
+    step = min(104.0 if below else 66.0, area.height() / max(len(picture.rows), 1))
+    for row, (number, what, more) in enumerate(picture.rows):
+        top = area.top() + row * step
+        board.spot(QRectF(area.left(), top, area.width(), step), row)
+        y = top + (44.0 if below else 0.75 * step)
         board.text(area.left(), y, number, "value", row=row)
-        shown = board.fit(what, "body", area.right() - last - first - 24.0)
-        board.text(first, y - 2.0, shown)
-        board.text(area.right(), y - 2.0, when, color="text_2", align="right")
-        board.line((area.left(), area.right()), (y + step * 0.25,) * 2, "rule", 1.0)
+        if below:
+            board.text(first, top + 32.0, board.fit(what, "bold", area.right() - first), "bold")
+            for k, line in enumerate(board.wrap(more, "body", area.right() - first)[:2]):
+                board.text(first, top + 62.0 + 29.0 * k, line, color="text_2")
+        else:
+            shown = board.fit(what, "body", area.right() - last - first - 24.0)
+            board.text(first, y - 2.0, shown)
+            board.text(area.right(), y - 2.0, more, color="text_2", align="right")
+        board.line((area.left(), area.right()), (top + step,) * 2, "rule", 1.0)
 
 
 def lines(board: Board, picture: Lines, area: QRectF) -> None:

@@ -62,7 +62,7 @@ def pdf(
         if k:
             writer.newPage()
         marks.append((page.title, k))
-        frame.paint(painter, page, look, width, height, Foot(review.runner, k + 1, count))
+        frame.paint(painter, page, look, width, height, frame.foot_of(review, page))
         if progress is not None:
             progress(k + 1, count)
     for k, (number, page, rows) in enumerate(appendix, len(pages)):
@@ -70,9 +70,8 @@ def pdf(
         writer.newPage()
         if not rows[0]:
             marks.append((f"Numbers of page {number}: {page.name}", k))
-        _table(
-            painter, number, page, rows, look, (width, height), Foot(review.runner, k + 1, count)
-        )
+        foot = Foot(review.runner, k + 1 - len(pages), len(appendix))
+        _table(painter, number, page, rows, look, (width, height), foot)
         if progress is not None:
             progress(k + 1, count)
     painter.end()
@@ -132,7 +131,7 @@ def _table(
     board.line((SIDE, board.width - SIDE), (y + 9.0, y + 9.0), "edge", 1.0)
     base = board.height - FOOT
     board.text(SIDE, base, foot.runner, "cell_bold")
-    words = f"{foot.number} of {foot.count}"
+    words = f"numbers, {foot.number} of {foot.count}"
     board.text(board.width - SIDE, base, words, "cell", "text_2", align="right")
     painter.restore()
 

@@ -16,7 +16,6 @@ from tercet.library.review.content import Page, Review
 from tercet.ui.jobs import Job
 from tercet.ui.review import frame
 from tercet.ui.review.board import HEIGHT, WIDTH
-from tercet.ui.review.frame import Foot
 from tercet.ui.review.looks import Look, look
 from tercet.ui.review.writing import Stopped, title_of
 
@@ -43,9 +42,7 @@ def write_html(review: Review, target: Path, made: Look, tell: Any, stop: Event)
 
 def write_picture(review: Review, page: Page, target: Path, made: Look) -> Path:
     """Write one page as PNG or SVG, by the name's ending."""
-    pages = review.shown
-    number = pages.index(page) + 1 if page in pages else 1
-    foot = Foot(review.runner, number, len(pages))
+    foot = frame.foot_of(review, page)
     if target.suffix.lower() == ".svg":
         from tercet.ui.review import web
 
@@ -106,10 +103,12 @@ class Saving(QObject):
             self._start(place, lambda tell, stop: write_html(review, place, made, tell, stop))
 
     def csv(self, review: Review, target: Path | None = None) -> None:
-        """Save every table into a folder."""
+        """Save every table into a new folder inside the one chosen."""
         place = target
         if place is None:
-            asked = QFileDialog.getExistingDirectory(self._window, "A folder for the tables")
+            asked = QFileDialog.getExistingDirectory(
+                self._window, "Where to put the folder of tables"
+            )
             place = Path(asked) if asked else None
         if place is not None:
             folder = place
@@ -125,21 +124,17 @@ class Saving(QObject):
             )
             if not asked:
                 return
-            place = Path(asked)
-            if not place.suffix:
-                place = place.with_suffix(".svg" if "svg" in kind else ".png")
+            kinds = ("svg", "png") if "svg" in kind else ("png", "svg")
+            place = tables.with_ending(Path(asked), kinds)
         to = place
         self._start(to, lambda _tell, _stop: write_picture(review, page, to, made))
 
     def _ask(self, review: Review, kind: str, ending: str) -> Path | None:
-        name = f"{title_of(review)}.{ending}"
+        name = f"{tables.plain_name(title_of(review))}.{ending}"
         asked, _ = QFileDialog.getSaveFileName(
             self._window, f"Save as {kind}", name, f"{kind} (*.{ending})"
         )
-        if not asked:
-            return None
-        place = Path(asked)
-        return place if place.suffix else place.with_suffix(f".{ending}")
+        return tables.with_ending(Path(asked), (ending,)) if asked else None
 
     def _start(self, place: Path, call: Callable[[Any, Event], Path]) -> None:
         if self._job is not None:
