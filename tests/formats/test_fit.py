@@ -1,5 +1,6 @@
 """FIT files built byte by byte come back as recordings."""
 
+import struct
 from datetime import UTC, datetime
 
 import fitfast
@@ -12,7 +13,7 @@ from tests.formats.build import START, START_FIT, Fit, run_fit
 
 from tercet import resources
 from tercet.domain import Failed
-from tercet.formats import fit_frame, fit_messages
+from tercet.formats import fit_frame, fit_messages, fit_records
 from tercet.formats.fit import MAX_FIT_BYTES, read_fit
 from tercet.formats.fit_records import FIELDS
 
@@ -360,6 +361,35 @@ def test_a_cut_at_any_byte_gives_every_whole_record():
         else:
             assert isinstance(result, Failed) and result.status == "refused"
             assert "cut short" in result.reason
+
+
+def test_samples_described_anew_each_time_are_all_read():
+    fit = Fit().add(build.FILE_ID, type=4)
+    for second in range(400):  # two descriptions in turn, each written again
+        beside = {"heart_rate": 130} if second % 2 else {"cadence": 85}
+        fit.add(build.RECORD, timestamp=START_FIT + second, **beside)
+    run = one(fit)
+    assert run.records == 400 and len(run.streams["heart_rate"].values) == 200 and not run.damage
+
+
+def test_samples_described_in_endless_ways_end_the_reading():
+    fit = Fit().add(build.FILE_ID, type=4)
+    for number in range(fit_records.MAX_DEFINITIONS + 50):
+        fit.body += bytes([0x40, 0, 0, 20, 0, 2, 253, 4, 0x86, 200 + number % 50, number // 50, 2])
+        fit.body += struct.pack("<BI", 0, START_FIT + number) + bytes(number // 50)
+    run = one(fit)
+    assert run.records == fit_records.MAX_DEFINITIONS
+    assert "Nothing after byte" in run.damage
+
+
+def test_many_damages_are_told_in_few_words():
+    fit = run_fit(400)
+    data = bytearray(bytes(fit))
+    for k in range(10, 380, 10):
+        data[fit.ends[k]] = 0x0F
+    run = one(data)
+    assert run.records == 400 - 37
+    assert "Further places that could not be read: 32." in run.damage
 
 
 def test_too_large_a_file_is_refused():

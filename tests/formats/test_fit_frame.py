@@ -17,6 +17,12 @@ def test_crc_equals_the_bitwise_one(data):
     assert crc16(data) == build.crc(data)
 
 
+def test_crc_of_long_data_equals_the_bitwise_one():
+    data = bytes(k * k % 251 for k in range(70_001))
+    for length in (1023, 1024, 70_000, 70_001):
+        assert crc16(data[:length]) == build.crc(data[:length])
+
+
 def test_parts_of_a_chain_and_their_places():
     first, second = bytes(build.run_fit(3)), bytes(build.run_fit(5, header_size=12))
     a, b = parts(first + second)

@@ -22,6 +22,8 @@ EVENT, DEVICE, ACTIVITY = 21, 23, 34
 _KEPT = {FILE_ID, SPORT, SESSION, LAP, EVENT, DEVICE, ACTIVITY}
 #: No run has more laps, events and the like than this together.
 MAX_MESSAGES = 20_000
+#: So many damaged places are told one by one.
+MOST_TOLD = 5
 #: By the profile's own field objects, so that fields of other makers with the same names
 #: ("Speed", "Power") are not mistaken for them.
 _SLOTS = {
@@ -87,10 +89,12 @@ def decode(part: Part) -> Decoded:
         return decoded
     decoded.samples = found.samples
     _read(decoded, found.rest, part, samples=False)
-    for first, last in found.skipped:
+    for first, last in found.skipped[:MOST_TOLD]:
         told = f"Bytes {first + part.shift:,} to {last + part.shift:,} could not be read."
         decoded.damage.append(told)
         decoded.offset = decoded.offset or first + part.shift
+    if (more := len(found.skipped) - MOST_TOLD) > 0:
+        decoded.damage.append(f"Further places that could not be read: {more:,}.")
     if found.stopped_at is not None:
         decoded.offset = found.stopped_at + part.shift
         if not (part.cut and found.ended):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import struct
+from array import array
 from dataclasses import dataclass, field
 from itertools import pairwise
 from types import MappingProxyType
@@ -51,17 +52,23 @@ _HEADER_BYTES = 12
 #: After a damage the next samples are looked for within so many bytes, and believed once so
 #: many of them follow each other, no further apart than so many seconds.
 _LOOKED_FOR, _FOLLOWING, _APART_S = 262_144, 4, 300
+#: No device describes its samples in more ways than this.
+MAX_DEFINITIONS = 1_000
+#: Messages alike are looked for by so many at first. [messages]
+_FEW = 32
 
 
 @dataclass
 class _Definition:
-    """What a definition message says of the messages that follow it."""
+    """What a definition message says of the messages that follow it, and where samples are."""
 
     number: int
     size: int  # of a message, without its header byte
     raw: bytes
     big: bool
     fields: tuple[tuple[int, int, int, int], ...]  # number, place, size, base type
+    starts: array[int] = field(default_factory=lambda: array("q"))  # of its samples in the file
+    rows: array[int] = field(default_factory=lambda: array("q"))  # and among all samples
 
     @property
     def clock_at(self) -> int | None:
@@ -108,10 +115,10 @@ class _Splitter:
         self._data, self._end, self._most = data, end, most
         self._known: dict[int, _Definition] = {}
         self._rest = bytearray()
-        self._places: dict[int, list[int]] = {}  # of samples, by their definition
-        self._order: list[int] = []  # the definition of each sample
-        self._definitions: list[_Definition] = []
-        self._last: tuple[int, int] | None = None  # local type and place of the last sample
+        self._octets = np.frombuffer(data, dtype=np.uint8)
+        self._samples: dict[bytes, _Definition] = {}  # definitions of samples, by their fields
+        self._count = 0  # of samples
+        self._last: tuple[_Definition, int, int] | None = None  # last sample: local type, place
         self._found = Split(np.empty((0, len(FIELDS))), b"")
 
     def run(self) -> Split | None:
@@ -133,7 +140,6 @@ class _Splitter:
     def _walk(self, at: int) -> int | None:
         """Go from message to message; gives the place of a damage, or -1 for "not for me"."""
         data, end, known = self._data, self._end, self._known
-        samples = len(self._order)
         while at < end:
             head = data[at]
             if head & 0x80:
@@ -152,25 +158,33 @@ class _Splitter:
                 self._found.ended = True
                 return at
             if definition.number == RECORD:
-                place = self._place_of(definition)
-                self._places[place].append(at + 1)
-                self._order.append(place)
-                self._last = (head & 0x0F, at)
-                samples += 1
-                if samples > self._most:
+                step = after - at
+                alike = self._alike(at, step)
+                after = at + alike * step
+                definition.starts.extend(range(at + 1, after, step))
+                definition.rows.extend(range(self._count, self._count + alike))
+                self._count += alike
+                self._last = (definition, head & 0x0F, after - step)
+                if self._count > self._most:
                     return None
             else:
                 self._rest += data[at:after]
             at = after
         return None
 
-    def _place_of(self, definition: _Definition) -> int:
-        for place, other in enumerate(self._definitions):
-            if other is definition:
-                return place
-        self._definitions.append(definition)
-        self._places[len(self._definitions) - 1] = []
-        return len(self._definitions) - 1
+    def _alike(self, at: int, step: int) -> int:
+        """How many messages of this length and header follow each other here, this one included."""
+        most = min((self._end - at) // step, self._most + 1 - self._count)
+        found, width, head = 1, 0, self._data[at]
+        while found < most and self._data[at + found * step] == head:
+            width = min(max(4 * width, _FEW), most - found)
+            first = at + found * step
+            heads = self._octets[first : first + (width - 1) * step + 1 : step]
+            others = np.flatnonzero(heads != head)
+            if len(others):
+                return found + int(others[0])
+            found += width
+        return found
 
     def _define(self, at: int) -> int:
         """Take note of a definition; gives its length, 0 where damaged, -1 if "not for me"."""
@@ -205,7 +219,12 @@ class _Splitter:
         raw = data[at:place]
         old = self._known.get(head & 0x0F)
         if old is None or old.raw != raw:
-            self._known[head & 0x0F] = _Definition(number, size, raw, big, tuple(fields))
+            new = _Definition(number, size, raw, big, tuple(fields))
+            if number == RECORD:
+                new = self._samples.setdefault(raw[1:], new)
+                if len(self._samples) > MAX_DEFINITIONS:
+                    return 0
+            self._known[head & 0x0F] = new
         self._rest += raw
         return place - at
 
@@ -213,9 +232,8 @@ class _Splitter:
         """Where samples like the last one go on after a damage."""
         if self._last is None or self._found.ended:
             return None
-        local, place = self._last
-        definition = self._known.get(local)
-        if definition is None or definition.number != RECORD or definition.clock_at is None:
+        definition, local, place = self._last
+        if self._known.get(local) is not definition or definition.clock_at is None:
             return None
         data, step = self._data, definition.size + 1
         clock, order = 1 + definition.clock_at, "big" if definition.big else "little"
@@ -225,9 +243,13 @@ class _Splitter:
 
         before = time(place)
         stop = min(damage + _LOOKED_FOR, self._end - step * _FOLLOWING)
-        for at in range(max(place + step, damage + 1 - step), stop):
-            if at <= place or any(data[at + k * step] != local for k in range(_FOLLOWING)):
-                continue
+        start = max(place + step, damage + 1 - step)
+        if start >= stop:
+            return None
+        alike = np.ones(stop - start, dtype=bool)
+        for k in range(_FOLLOWING):
+            alike &= self._octets[start + k * step : stop + k * step] == local
+        for at in (start + np.flatnonzero(alike)).tolist():
             times = [before, *(time(at + k * step) for k in range(_FOLLOWING))]
             steps = [b - a for a, b in pairwise(times)]
             if 0 <= steps[0] <= 86_400 and all(0 <= s <= _APART_S for s in steps[1:]):
@@ -236,18 +258,16 @@ class _Splitter:
 
     def _decoded(self) -> Floats:
         """All samples as numbers, in the file's order."""
-        order = np.array(self._order, dtype=np.intp)
-        samples = np.full((len(order), len(FIELDS)), np.nan)
-        octets = np.frombuffer(self._data, dtype=np.uint8)
-        for place, definition in enumerate(self._definitions):
-            starts = np.array(self._places[place], dtype=np.intp)
-            rows = np.flatnonzero(order == place)
+        samples = np.full((self._count, len(FIELDS)), np.nan)
+        for definition in self._samples.values():
+            starts = np.frombuffer(definition.starts, dtype=np.int64)
+            rows = np.frombuffer(definition.rows, dtype=np.int64)
             for number, at, size, base in definition.fields:
                 told, kind = _NUMBERS.get(number), _TYPES.get(base)
                 if told is None or kind is None or size != int(kind[0][1]):
                     continue
                 name, scale, offset = told
-                cells = octets[(starts + at)[:, None] + np.arange(size)]
+                cells = self._octets[(starts + at)[:, None] + np.arange(size)]
                 raw = cells.view((">" if definition.big else "<") + kind[0])[:, 0]
                 values = raw.astype(np.float64)
                 if kind[1] is not None:
@@ -258,8 +278,7 @@ class _Splitter:
     def _close(self) -> None:
         """End the rest with the last sample, and give it a header of its own."""
         if self._last is not None:
-            local, place = self._last
-            definition = self._definitions[self._order[-1]]
+            definition, local, place = self._last
             raw = bytearray(definition.raw)
             raw[0] = (raw[0] & 0xF0) | local
             self._rest += raw + self._data[place : place + 1 + definition.size]

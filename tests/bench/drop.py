@@ -1,0 +1,162 @@
+"""``python -m tests.bench.drop [FOLDER] [RUNS]``: years of one-hour runs dropped on a real window.
+
+Time beside fitdecode's defaults over the same files in one process, the same drop again, gaps of
+the event loop, memory of all processes together, and the size of the store. Without a folder of
+:mod:`tests.bench.hours` the runs are written first.
+"""
+
+from __future__ import annotations
+
+import gc
+import os
+import subprocess
+import sys
+import tempfile
+import time
+from itertools import pairwise
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PySide6.QtCore import QEventLoop, Qt, QTimer
+
+from tercet.library.importing import Report
+from tercet.library.library import Library
+from tercet.ui import application, theme
+from tercet.ui.window import MainWindow
+from tests.bench import hours
+from tests.bench.__main__ import _decode_with_defaults
+from tests.bench.timing import Figure, once
+
+#: What is asked: share of the decoding, of the first drop, a gap [s], memory [MB].
+WANTED, AGAIN, GAP_S, MEMORY_MB = 0.45, 0.03, 0.05, 600
+#: Store: so much of the originals, and so many bytes for an hour of running.
+OF_ORIGINALS, AN_HOUR = 1.15, 40_000
+EVERY_S = 0.2
+# In a process of its own, so that looking does not hold up what is looked at.
+WATCHER = """
+import os, sys, time
+def family(root):
+    found, left = [], [root]
+    while left:
+        pid = left.pop(); found.append(pid)
+        try:
+            for task in os.listdir(f"/proc/{pid}/task"):
+                left += map(int, open(f"/proc/{pid}/task/{task}/children").read().split())
+        except OSError:
+            pass
+    return [pid for pid in found if pid != os.getpid()]
+def share(pid):
+    try:
+        for line in open(f"/proc/{pid}/smaps_rollup"):
+            if line.startswith("Pss:"):
+                return int(line.split()[1])
+    except OSError:
+        pass
+    return 0
+peak, root = 0, int(sys.argv[1])
+while os.getppid() == root:
+    peak = max(peak, sum(map(share, family(root))))
+    print(peak, flush=True)
+    time.sleep(float(sys.argv[2]))
+"""
+
+
+class _Drop:
+    """Drops a folder on a window and listens to its event loop meanwhile."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window, self._beats = window, list[float]()
+        self._timer = QTimer(window)
+        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
+        self._timer.setInterval(2)
+        self._timer.timeout.connect(lambda: self._beats.append(time.perf_counter()))
+
+    def run(self, folder: Path) -> tuple[Report, list[tuple[float, float]]]:
+        """The report, and the longest gaps with the moment of each since the drop."""
+        loop, reports = QEventLoop(), list[Report]()
+        self._window.imports.ended.connect(reports.append)
+        self._window.imports.ended.connect(lambda _: loop.quit())
+        self._beats = [time.perf_counter()]
+        self._timer.start()
+        self._window.imports.take_in([folder])
+        loop.exec()
+        QTimer.singleShot(1500, loop.quit)  # what the end of an import still draws
+        loop.exec()
+        self._timer.stop()
+        began = self._beats[0]
+        gaps = sorted(((b - a, a - began) for a, b in pairwise(self._beats)), reverse=True)
+        return reports[-1], gaps
+
+
+def _window(library: Library) -> MainWindow:
+    app = application.application()
+    theme.apply(app, False)
+    gc.disable()  # as the window does
+    window, loop = MainWindow(library), QEventLoop()
+    window.resize(1366, 768)
+    window.season_shown.connect(loop.quit)
+    window.show()
+    loop.exec()
+    return window
+
+
+def _size(folder: Path) -> int:
+    return sum(place.stat().st_size for place in folder.rglob("*") if place.is_file())
+
+
+def main(given: Path | None, runs: int) -> None:
+    """Print every figure."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = given or Path(name) / "runs"
+        if given is None:
+            folder.mkdir()
+            list(hours.write(folder, runs))
+        print(f"load before: {os.getloadavg()[0]:.2f}")
+        files = sorted(folder.glob("*.fit"))[:runs]
+        only = Path(name) / "drop"
+        only.mkdir()
+        for place in files:
+            (only / place.name).write_bytes(place.read_bytes())
+        # A third before and after, so that a machine that drifts does not spoil the ratio.
+        before = once(lambda: [_decode_with_defaults(p.read_bytes()) for p in files[::2]])
+        library = Library(Path(name) / "store")
+        window = _window(library)
+        with subprocess.Popen(
+            [sys.executable, "-c", WATCHER, str(os.getpid()), str(EVERY_S)],
+            stdout=subprocess.PIPE,
+            text=True,
+        ) as watcher:
+            drop = _Drop(window)
+            began = time.perf_counter()
+            report, gaps = drop.run(only)
+            first = time.perf_counter() - began - 1.5
+            watcher.terminate()
+            assert watcher.stdout is not None
+            peak = int(watcher.stdout.read().split()[-1]) / 1024
+        began = time.perf_counter()
+        again, more = drop.run(only)
+        second = time.perf_counter() - began - 1.5
+        after = once(lambda: [_decode_with_defaults(p.read_bytes()) for p in files[1::2]])
+        floor = before + after
+        print(f"  {report.words}; again: {again.words}")
+        what = f"{len(files)} hours dropped, judged"
+        print(Figure(what, "decoding by defaults", first, floor, first / floor, WANTED).line())
+        print(Figure("the same again", "the first", second, first, second / first, AGAIN).line())
+        for what, found in (("first", gaps), ("again", more)):
+            longest = ", ".join(f"{1000 * gap:.0f} at {at:.1f} s" for gap, at in found[:6])
+            print(f"  event loop, {what}: {longest} ms  (wanted <= {1000 * GAP_S:.0f})")
+        print(f"  memory of all processes: {peak:.0f} MB  (wanted <= {MEMORY_MB})")
+        window.close()
+        library.close()
+        originals, kept = _size(only), _size(Path(name) / "store")
+        most = OF_ORIGINALS * originals + AN_HOUR * len(files)
+        print(f"  store: {kept / 1e6:.1f} MB  (wanted <= {most / 1e6:.1f})")
+        print(f"load after: {os.getloadavg()[0]:.2f}")
+
+
+if __name__ == "__main__":
+    main(
+        Path(sys.argv[1]) if sys.argv[1:] else None,
+        int(sys.argv[2]) if sys.argv[2:] else hours.RUNS,
+    )
