@@ -18,6 +18,7 @@ from tercet.formats.kinds import may_be_text, not_a_recording
 from tercet.formats.paper import Page, Shorthand, read_page
 from tercet.formats.table import Naming, Table, read_table
 from tercet.formats.table.sheet import MAX_TABLE_BYTES
+from tercet.formats.table.workbook import WORKBOOK, ZIP_MAGIC, is_office, names_in
 from tercet.formats.tcx import read_tcx
 from tercet.formats.unpack import GZIP_MAGIC, MAX_BYTES, Counted, Pieces, Refused
 from tercet.formats.xml_points import root_of
@@ -131,6 +132,8 @@ def _read_plain(pieces: Pieces, told: Told) -> Found:
     head = pieces.head
     if is_fit(head):
         return read_fit(pieces.whole(MAX_FIT_BYTES, "It"), told.name)
+    if head.startswith(ZIP_MAGIC):
+        return _read_workbook(pieces.whole(MAX_TABLE_BYTES, "As a spreadsheet it"), told)
     # blanks before the XML declaration are not allowed, but written
     text = head[:1024].removeprefix(_BOM).lstrip()
     if not text.startswith(b"<") or text.startswith(b"<\x00"):
@@ -143,6 +146,17 @@ def _read_plain(pieces: Pieces, told: Told) -> Found:
     if not root:
         return Failed("It begins like XML, but is too damaged to tell what it is.", offset=0)
     return Failed(f"This is XML of another kind (<{root[:40]}>), not a recording.", "passed over")
+
+
+def _read_workbook(data: bytes, told: Told) -> Found:
+    names = names_in(data)
+    if names and WORKBOOK not in names:
+        if not is_office(names):
+            return not_a_recording(data)
+        kind = "This is a document of another kind; save its table as xlsx or CSV and add that."
+        return Failed(kind, "passed over")
+    table = read_table(data, told.name, told.namings, told.start, told.zone)
+    return Failed("Its first sheet holds no table.", format="CSV") if table is None else table
 
 
 def _read_text(pieces: Pieces, told: Told) -> Found:

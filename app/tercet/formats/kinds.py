@@ -52,10 +52,6 @@ def not_a_recording(data: bytes) -> Failed:
     if not data:
         return Failed("The file is empty.")
     head = data[:_LOOKED_AT]
-    if head.startswith(b"PK\x03\x04") and b"[Content_Types].xml" in head:
-        return Failed(
-            "This is a spreadsheet or a document; save it as CSV and add that.", "passed over"
-        )
     for magic, kind in _MAGIC:
         if head.startswith(magic):
             return Failed(f"This is {kind}, not a recording.", "passed over")

@@ -11,6 +11,7 @@ from tercet.domain import Changes, Failed
 from tercet.formats.paper import Shorthand
 from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, sheet_of
 from tercet.formats.table.columns import headings
+from tercet.formats.unpack import Refused
 from tercet.library import intake, localtime, moments, reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
@@ -46,7 +47,10 @@ def known_and_terms(store: Store) -> tuple[set[str], Terms]:
 
 def sheet(store: Store, sha256: str) -> Sheet | None:
     """The table in a file that was taken in or refused."""
-    return sheet_of(store.originals.read(sha256))
+    try:
+        return sheet_of(store.originals.read(sha256))
+    except Refused:
+        return None  # a spreadsheet that was refused for what it is
 
 
 @dataclass(frozen=True)

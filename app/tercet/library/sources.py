@@ -13,6 +13,7 @@ from typing import IO
 
 from tercet.domain import Failed
 from tercet.formats import archive
+from tercet.formats.table.workbook import is_office
 
 #: Folders are searched this deep.
 DEPTH = 32
@@ -131,10 +132,12 @@ def _is_archive(file: Path) -> bool:
         if not file.is_file():
             return False
         with file.open("rb") as opened:
-            head = opened.read(4096)
+            if not archive.is_zip(opened.read(4)):
+                return False
+        with zipfile.ZipFile(file) as opened_up:
+            # documents of office programs are archives too
+            return not is_office(opened_up.namelist())
     except (OSError, ValueError):
         return False
-    # documents of office programs are archives too
-    return (
-        archive.is_zip(head) and b"[Content_Types].xml" not in head and b"mimetype" not in head[:64]
-    )
+    except (zipfile.BadZipFile, NotImplementedError, EOFError):
+        return True  # which says what is wrong with it

@@ -48,6 +48,7 @@ CHOICES: dict[str, tuple[tuple[str, str, str], ...]] = {
         ("duration", "min", "time taken, minutes"),
         ("duration", "s", "time taken, seconds"),
         ("duration", "h", "time taken, hours"),
+        ("duration", "days", "time taken, in days (1.0 is 24 h)"),
         ("heart rate", "", "mean heart rate"),
         ("highest heart rate", "", "highest heart rate"),
         ("climb", "m", "climb, metres"),

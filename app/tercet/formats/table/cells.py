@@ -162,10 +162,10 @@ def parse_length(cell: str, unit: str) -> float | None:
     cell : str
         Such as "1:02:57", "62:57", "62 min", "1 h 3 min", "62.95" or "62:57:00".
     unit : str
-        For a plain number "min", "s" or "h". For figures with colons "h:mm" where two of them
-        are hours and minutes, "m:ss" where three are minutes, seconds and sixtieths, as
-        spreadsheets write minutes and seconds that were typed into them; else hours come first
-        only where there are three.
+        For a plain number "min", "s", "h" or, as spreadsheets keep them, "days". For figures
+        with colons "h:mm" where two of them are hours and minutes, "m:ss" where three are
+        minutes, seconds and sixtieths, as spreadsheets write minutes and seconds that were typed
+        into them; else hours come first only where there are three.
 
     Returns
     -------
@@ -189,7 +189,7 @@ def parse_length(cell: str, unit: str) -> float | None:
         return float(a * 3600 + b * 60 + int(c))
     plain = number(text.replace(",", "."))
     if math.isfinite(plain):
-        scale = {"min": 60.0, "s": 1.0, "h": 3600.0}.get(unit)
+        scale = {"min": 60.0, "s": 1.0, "h": 3600.0, "days": 86_400.0}.get(unit)
         return plain * scale if scale is not None and plain >= 0 else None
     found = _ISO.fullmatch(text) if text[:1] in "Pp" and len(text) > 2 else None
     if found is not None:

@@ -14,7 +14,7 @@ UNITS: dict[str, tuple[str, ...]] = {
     "day": ("", "day first", "month first", "year first"),
     "clock": ("",),
     "moment": ("", "day first", "month first", "year first"),
-    "duration": ("", "h:mm:ss", "m:ss", "h:mm", "min", "s", "h"),
+    "duration": ("", "h:mm:ss", "m:ss", "h:mm", "min", "s", "h", "days"),
     "distance": ("", "km", "mi", "m"),
     "heart rate": ("",),
     "highest heart rate": ("",),

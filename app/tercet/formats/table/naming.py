@@ -211,10 +211,12 @@ def _with_unit(sheet: Sheet, roles: dict[str, Column], role: str) -> Column:
     elif any(":" in cell for cell in cells):
         three = any(cell.count(":") == 2 for cell in cells)
         wanted = ("h:mm:ss", "m:ss", "h:mm") if three else ("m:ss", "h:mm")
+        if all(cell.count(":") == 2 for cell in cells):
+            wanted = ("h:mm:ss", "m:ss")
         if all(cell.count(":") == 2 and cell[:1] in "01" for cell in cells):
             return replace(column, unit="h:mm:ss")
     else:
-        wanted = ("min", "s", "h")
+        wanted = ("min", "s", "h", "days")
     shares = {unit: _share(sheet, {**roles, role: replace(column, unit=unit)}) for unit in wanted}
     fit = [unit for unit, share in shares.items() if share >= FITS]
     if len(fit) == 1 and all(s <= FITS_NOT for unit, s in shares.items() if unit not in fit):

@@ -10,6 +10,8 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from tercet.formats.table.workbook import ZIP_MAGIC, rows_of
+
 #: Larger tables are refused. [bytes]
 MAX_TABLE_BYTES = 32 * 2**20
 MAX_COLUMNS = 300
@@ -68,13 +70,20 @@ def sheet_of(data: bytes) -> Sheet | None:
     Parameters
     ----------
     data : bytes
-        The whole file.
+        The whole file: delimited text, or a spreadsheet.
 
     Returns
     -------
     Sheet or None
         None where the lines do not fall into at least two columns alike.
+
+    Raises
+    ------
+    Refused
+        For a spreadsheet that is damaged or over a bound.
     """
+    if data.startswith(ZIP_MAGIC):
+        return _of_rows([[cell[:MAX_CELL] for cell in row] for row in rows_of(data)], "")
     text = decoded(data)
     if text is None:
         return None
@@ -92,6 +101,12 @@ def sheet_of(data: bytes) -> Sheet | None:
         ]
     except csv.Error:
         return None
+    return _of_rows(rows, delimiter)
+
+
+def _of_rows(rows: list[list[str]], delimiter: str) -> Sheet | None:
+    """Find the heading among rows of cells."""
+    rows = [[] if not any(row) else row for row in rows] if not delimiter else rows
     width = Counter(len(row) for row in rows[:_LOOKED_AT] if len(row) > 1).most_common(1)
     if not width or width[0][0] > MAX_COLUMNS:
         return None
