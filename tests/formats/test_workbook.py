@@ -152,8 +152,7 @@ def test_a_dropped_spreadsheet_is_no_archive_and_asks_for_its_columns(tmp_path) 
     file = next(file for file in held if "day first" in file.problem)
     shown = library.call(naming.waiting, file.sha256)
     assert shown is not None and shown.header == ("Date", "Minutes", "km")
-    columns = (
-        Column(0, "day", "day first"), Column(1, "duration", "min"), Column(2, "distance", "km"))  # fmt: skip
+    columns = (Column(0, "day", "day first"), Column(1, "duration", "min"))
     library.call(naming.name_columns, file.sha256, Naming("runs", columns))
     assert [row["day"] for row in library.call(queries.sessions)] == [
         f"2026-06-0{k}" for k in range(1, 5)
