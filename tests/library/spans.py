@@ -9,7 +9,7 @@ import numpy as np
 
 from tercet.domain import Block
 from tercet.library.figures import Figures, Span
-from tercet.library.season import _block_view
+from tercet.library.season import block_view
 from tercet.library.views import RaceView, SeasonView, SessionView
 
 MONDAY = date(2026, 3, 2)
@@ -45,10 +45,7 @@ def view_of(
 ) -> SeasonView:
     """A season with one block around all runs."""
     block = Block(runs[0].day, end or runs[-1].day, "All", "base")
-    by_day: dict[date, list[SessionView]] = {}
-    for item in runs:
-        by_day.setdefault(item.day, []).append(item)
-    made = _block_view(block, True, by_day, {}, [race.day for race in races])
+    made = block_view(block, True, list(runs), [], [race.day for race in races])
     return SeasonView((made,), races, runs[-1].day, len(runs), 0, False)
 
 

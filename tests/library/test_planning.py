@@ -185,6 +185,17 @@ def test_only_one_race_is_the_main_one(store: Store) -> None:
     ]
 
 
+def test_last_years_main_race_stays_one(store: Store) -> None:
+    half = next(race for race in queries.races(store) if race.name == "Half")
+    planning.set_race(store, Race(half.day - 364 * DAY, "Half before", 21_097.5, main=True))
+    planning.set_race(store, Race(half.day - 40 * DAY, "10 km", 10_000.0, main=True))
+    planning.lay_out(store, half, TODAY, TODAY, 4 * 3600.0)
+    marked = [(race.name, race.main) for race in queries.races(store)]
+    assert marked == [("Half before", True), ("10 km", False), ("Half", True)]
+    operations.undo(store)
+    assert [race.name for race in queries.races(store) if race.main] == ["Half before", "10 km"]
+
+
 def test_a_planned_row_round_trip(store: Store) -> None:
     entry = Planned(TODAY, "45 min easy", 2, "with Aldo")
     row = plan_queries.planned_row(entry)

@@ -37,11 +37,15 @@ class Kinetics:
        heart rate 57.6 +- 23.6 s, rising and falling alike.
     .. [3] F. Ozyener et al., J. Physiol. 533:891-902, 2001: slower falling than rising after
        work above LT, and a slow component that begins after 90 to 180 s (from memory).
+    .. [4] Between muscle and mouth lie stores, the oxygen of venous blood and of myoglobin, which
+       bridge short bouts: I. Astrand et al., Acta Physiol. Scand. 48:454-460, 1960; E. H.
+       Christensen, R. Hedman, B. Saltin, 50:269-286, 1960. They are taken as one well-mixed
+       store in place of a pure delay of 10 to 20 s (from memory), its time constant amid it.
     """
 
     on_s: float = 25.0  # [1]_
     off_s: float = 33.0  # [3]_
-    delay_s: int = 10  # 10 to 20 s (from memory)
+    mixing_s: float = 15.0  # [4]_
     slow_after_s: int = 100  # of unbroken work above LT1 [3]_
     slow_s: float = 180.0  # [3]_
     slow_gain: float = 0.25  # of what is asked for above LT1 [guess]
@@ -77,7 +81,7 @@ class Predicted:
 
 
 def answer(asked: ArrayLike, above: float, start: float, constants: Kinetics) -> Floats:
-    """Follow what is asked for with on and off time constants, a delay and a slow component.
+    """Follow what is asked for with on and off time constants, a store and a slow component.
 
     Parameters
     ----------
@@ -95,18 +99,20 @@ def answer(asked: ArrayLike, above: float, start: float, constants: Kinetics) ->
         Never above 1.
     """
     goal = np.asarray(asked, dtype=np.float64)
-    late = np.concatenate((np.full(constants.delay_s, start), goal))[: len(goal)]
     rise, fall = np.exp(-1 / constants.on_s), np.exp(-1 / constants.off_s)
     creep = np.exp(-1 / constants.slow_s)
-    fast, slow, unbroken = start, 0.0, 0
+    mixing = np.exp(-1 / constants.mixing_s) if constants.mixing_s > 0 else 0.0
+    fast, slow, unbroken, mouth = start, 0.0, 0, start
     out = np.empty(len(goal))
-    for k, target in enumerate(late.tolist()):
+    for k, target in enumerate(goal.tolist()):
         keep = rise if target > fast else fall
         fast = target + (fast - target) * keep
         unbroken = unbroken + 1 if target > above else 0
         more = constants.slow_gain * (target - above) if unbroken > constants.slow_after_s else 0.0
         slow = more + (slow - more) * creep
-        out[k] = min(fast + slow, 1.0)
+        muscle = min(fast + slow, 1.0)
+        mouth = muscle + (mouth - muscle) * mixing
+        out[k] = mouth
         fast = min(fast, 1.0)  # what the body cannot take up does not wait for the recovery
     return out
 

@@ -14,6 +14,9 @@ from tercet.store import plan_queries, queries
 from tercet.store.database import Store
 
 DAY = timedelta(days=1)
+#: Main races nearer to one another belong to one season: 12 weeks of preparation, and a month to
+#: recover (common practice, no source).
+SEASON_DAYS = 16 * 7 * DAY
 
 
 def _set(store: Store, blocks: Sequence[Block], step: str, token: object = None) -> Changes:
@@ -105,15 +108,31 @@ def join_blocks(store: Store, first_id: int, second_id: int) -> Changes:
 
 
 def set_race(store: Store, race: Race) -> Changes:
-    """Put a race; if it is the main one, no other is."""
+    """Put a race; if it is the main one, no other of its season is."""
     step = f"Add {race.name}" if race.id is None else f"Change {race.name}"
     others = [other for other in queries.races(store) if other.id != race.id]
     if race.main:
-        others = [replace(other, main=False) for other in others]
+        others = lesser(others, race, race.day)
     with store.atomic(step):
         for row in queries.race_rows([*others, race]):
             store.put("race", row)
     return Changes(plan=True, step=step)
+
+
+def lesser(others: Sequence[Race], race: Race, start: date) -> list[Race]:
+    """Other races beside a main one: those of its season are not main, other seasons' stay.
+
+    Parameters
+    ----------
+    others : sequence of Race
+    race : Race
+        The main one.
+    start : date
+        First day of what is counted back from it; nearer than :data:`SEASON_DAYS` on either side
+        is the same season anyhow.
+    """
+    first, last = min(start, race.day - SEASON_DAYS), race.day + SEASON_DAYS
+    return [replace(item, main=item.main and not first < item.day < last) for item in others]
 
 
 def remove_race(store: Store, race_id: int) -> Changes:
@@ -199,8 +218,9 @@ def lay_out(
     volume: float,
     rules: Rules | None = None,
 ) -> Changes:
-    """Put a race, the main one from now on, and count the season back from it; one step."""
-    others = [replace(item, main=False) for item in queries.races(store) if item.id != race.id]
+    """Put a race, the main one of its season, and count the season back from it; one step."""
+    others = [item for item in queries.races(store) if item.id != race.id]
+    others = lesser(others, race, start)
     made = laid_blocks(queries.blocks(store), others, race, start, today, volume, rules)
     step = f"Count back from {race.name}"
     with store.atomic(step):

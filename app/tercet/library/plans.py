@@ -8,24 +8,19 @@ from datetime import date, timedelta
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
-from tercet.domain import Block, DatedThresholds, Planned
+from tercet.domain import Block
 from tercet.engine.allowance import Allowance, allowance
 from tercet.engine.countback import SHARES, USUAL_SHARES, eased_weeks, mondays, week_volumes
-from tercet.engine.matching import Amount, amount_of, pair
+from tercet.engine.matching import Amount, amount_of
 from tercet.engine.shades import Shade, Thresholds
-from tercet.library.dated import in_force
 from tercet.library.views import (
     ZERO,
     BlockView,
     Five,
-    PlannedView,
     SeasonView,
-    SessionView,
     Three,
     WeekView,
 )
-from tercet.store import plan_queries, queries
-from tercet.store.database import Store
 
 if TYPE_CHECKING:
     from tercet.formats.paper import Unclear
@@ -76,58 +71,6 @@ def understand(notation: str, values: Thresholds | None) -> Understood:
 def _five(values: Sequence[float]) -> Five:
     a, b, c, d, e = values
     return a, b, c, d, e
-
-
-def planned_views(
-    store: Store, running: Sequence[SessionView], today: date
-) -> dict[date, tuple[PlannedView, ...]]:
-    """Planned sessions by day, each with the run that was made for it."""
-    entries = plan_queries.planned(store)
-    if not entries:
-        return {}
-    thresholds = queries.thresholds(store)
-    by_day: dict[date, list[Planned]] = {}
-    for entry in entries:
-        by_day.setdefault(entry.day, []).append(entry)
-    run: dict[date, list[SessionView]] = {day: [] for day in by_day}
-    for view in running:
-        if view.day in run:
-            run[view.day].append(view)
-    return {day: _views_of_day(items, run[day], thresholds, today) for day, items in by_day.items()}
-
-
-def _views_of_day(
-    items: Sequence[Planned],
-    run: Sequence[SessionView],
-    thresholds: Sequence[DatedThresholds],
-    today: date,
-) -> tuple[PlannedView, ...]:
-    force = in_force(thresholds, items[0].day)
-    values = force.values if force is not None else None
-    told = [understand(item.notation, values) for item in items]
-    asked = [k for k, item in enumerate(told) if not item.rest]
-    wanted = [told[k].amount for k in asked]
-    found = pair(wanted, [amount_of(view.seconds) for view in run])
-    made_by = {k: run[place].id for k, place in zip(asked, found, strict=True) if place is not None}
-    out = []
-    for k, (item, sense) in enumerate(zip(items, told, strict=True)):
-        missed = "missed" if item.day < today else "to run"
-        state = "rest" if sense.rest else "done" if k in made_by else missed
-        out.append(
-            PlannedView(
-                item.id or 0,
-                item.day,
-                item.place,
-                item.notation,
-                sense.seconds,
-                sense.metres,
-                state,
-                made_by.get(k),
-                tuple(piece.text for piece in sense.unclear),
-                item.note,
-            )
-        )
-    return tuple(out)
 
 
 def shares_of(block: Block) -> Three:

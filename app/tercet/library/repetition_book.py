@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from datetime import date
 
@@ -50,6 +51,7 @@ class BookBlock:
     weeks: tuple[BookWeek, ...]
     metres: tuple[float, ...]
     current: bool
+    years: str = ""  # "2026", or "2025/26" for a block over New Year
 
 
 @dataclass(frozen=True)
@@ -94,9 +96,11 @@ def book(store: Store, view: SeasonView) -> Book:
         for run_id, day, said, repetitions in plan_queries.repetitions(store)
         for item in sets_of(repetitions)
     ]
+    sets.sort(key=lambda item: item.day)
+    days = [item.day for item in sets]
     blocks, remarks = [], []
     for block in view.blocks:
-        inside = [item for item in sets if block.start <= item.day <= block.end]
+        inside = sets[bisect_left(days, block.start) : bisect_right(days, block.end)]
         weeks: dict[date, list[BookSet]] = {}
         for item in inside:
             weeks.setdefault(monday_of(item.day), []).append(item)
@@ -104,11 +108,17 @@ def book(store: Store, view: SeasonView) -> Book:
         if made:
             current = block.start <= view.today <= block.end
             metres = metres_by_class([item.reps for item in inside])
-            blocks.append(BookBlock(block.name, block.kind, made, metres, current))
+            blocks.append(BookBlock(block.name, block.kind, made, metres, current, _years(made)))
         for week in made:
             over = week.monday < monday_of(view.today)
             remarks += _remarks(block.kind, week, over=over)
     return Book(tuple(blocks), tuple(reversed(remarks)))
+
+
+def _years(weeks: tuple[BookWeek, ...]) -> str:
+    days = [item.day.year for week in weeks for item in week.sets]
+    first, last = min(days), max(days)
+    return str(first) if first == last else f"{first}/{last % 100:02d}"
 
 
 def _remarks(kind: str, week: BookWeek, *, over: bool) -> list[Remark]:

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import math
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
+from weakref import WeakKeyDictionary
 
 from tercet.domain import Block
 from tercet.engine.shades import Shade, Thresholds, easy_share
 from tercet.library import plans
 from tercet.library.dated import in_force
+from tercet.library.planned_rows import planned_views
 from tercet.library.session_rows import session_views
 from tercet.library.views import (
     ZERO,
@@ -36,6 +38,10 @@ if TYPE_CHECKING:
 
 DAY = timedelta(days=1)
 UNPLANNED_TARGET = 0.8
+#: The blocks as they were last laid out, by their first day, with all they were made of.
+_made: WeakKeyDictionary[Store, dict[date, tuple[Any, BlockView]]] = WeakKeyDictionary()
+#: The build-up of blocks by unit, as long as they are the same objects.
+_built: dict[str, dict[int, tuple[BlockView, date, BuildUp]]] = {}
 
 
 @dataclass(frozen=True)
@@ -69,28 +75,42 @@ def _sum(parts: Sequence[Five]) -> Five:
 def season(store: Store, today: date | None = None) -> SeasonView:
     """Lay out everything in the store: blocks, the unplanned stretches between, weeks, sums."""
     today = today or date.today()
-    sessions = session_views(store)
-    running = [view for view in sessions if view.sport == "running"]
-    races = queries.races(store)
-    planned = plans.planned_views(store, running, today)
-    days = [view.day for view in sessions] + list(planned)
-    blocks = _stretches(queries.blocks(store), days)
-    by_day: dict[date, list[SessionView]] = {}
+    sessions = sorted(session_views(store), key=lambda view: view.day)
+    running: dict[date, list[SessionView]] = {}
     for view in sessions:
-        by_day.setdefault(view.day, []).append(view)
+        if view.sport == "running":
+            running.setdefault(view.day, []).append(view)
+    races = queries.races(store)
+    planned = planned_views(store, running, today)
+    days = [view.day for view in sessions]
+    ahead = sorted(planned)
+    blocks = _stretches(queries.blocks(store), days + ahead)
+    race_days = [race.day for race in races]
+    before, made = _made.get(store, {}), {}
+    for block, meant in blocks:
+        # A block of which nothing has changed is the same object as before.
+        inside = sessions[bisect_left(days, block.start) : bisect_right(days, block.end)]
+        asked = [
+            planned[day]
+            for day in ahead[bisect_left(ahead, block.start) : bisect_right(ahead, block.end)]
+        ]
+        key = (block, meant, inside, asked, race_days)
+        held = before.get(block.start)
+        if held is None or held[0] != key:
+            held = key, block_view(block, meant, inside, asked, race_days)
+        made[block.start] = held
+    _made[store] = made
+    count = sum(map(len, running.values()))
     return SeasonView(
-        blocks=tuple(
-            _block_view(block, meant, by_day, planned, [race.day for race in races])
-            for block, meant in blocks
-        ),
+        blocks=tuple(view for _, view in made.values()),
         races=tuple(
             RaceView(race.id or 0, race.day, race.name, race.distance_m, race.goal_s, race.main)
             for race in races
         ),
         today=today,
-        session_count=len(running),
-        other_sports=len(sessions) - len(running),
-        estimated=any(view.estimated for view in running),
+        session_count=count,
+        other_sports=len(sessions) - count,
+        estimated=any(view.estimated for _, view in made.values()),
     )
 
 
@@ -143,13 +163,18 @@ def _outside(start: date, end: date, covered: list[tuple[date, date]]) -> list[t
     return parts
 
 
-def _block_view(
+def block_view(
     block: Block,
     meant: bool,
-    by_day: dict[date, list[SessionView]],
-    planned: dict[date, tuple[PlannedView, ...]],
+    sessions: list[SessionView],
+    asked: list[tuple[PlannedView, ...]],
     races: list[date],
 ) -> BlockView:
+    """Lay a block out in its weeks; ``sessions`` and ``asked`` are those of its days."""
+    by_day: dict[date, list[SessionView]] = {}
+    for view in sessions:
+        by_day.setdefault(view.day, []).append(view)
+    planned = {items[0].day: items for items in asked}
     weeks = []
     for monday, wanted in plans.wanted_weeks(block, races):
         days = [monday + k * DAY for k in range(7)]
@@ -201,38 +226,42 @@ def build_up(view: SeasonView, unit: str = "time") -> list[BuildUp]:
     unit : {"time", "metres"}
         Seconds or metres.
     """
+    before, kept = _built.get(unit, {}), {}
+    for block in view.blocks:
+        last = block.end if block.end <= view.today else max(view.today, block.start)
+        held = before.get(id(block))
+        if held is None or held[0] is not block or held[1] != last:
+            held = block, last, _built_up(block, last, view.today, unit)
+        kept[id(block)] = held
+    _built[unit] = kept
+    return [built for _, _, built in kept.values()]
+
+
+def _built_up(block: BlockView, last: date, today: date, unit: str) -> BuildUp:
     import numpy as np
 
     from tercet.engine import tally
 
-    out = []
-    for block in view.blocks:
-        runs = [
-            session
-            for week in block.weeks
-            for day in week.days
-            for session in day
-            if session.sport == "running"
-        ]
-        last = block.end if block.end <= view.today else max(view.today, block.start)
-        amounts = np.array(
-            [session.seconds if unit == "time" else session.metres for session in runs]
-        ).reshape(len(runs), 5)
-        table = tally.cumulative_by_day(
-            [session.day for session in runs], amounts, block.start, last
-        )
-        first = block.start.toordinal()
-        out.append(
-            BuildUp(
-                block,
-                tuple(range(first, first + len(table))),
-                tuple(table[:, Shade.EASY].tolist()),
-                tuple(table[:, Shade.MODERATE].tolist()),
-                tuple(table[:, Shade.HARD].tolist()),
-                plans.easy_ahead(block, view.today, unit, float(table[-1, Shade.EASY])),
-            )
-        )
-    return out
+    runs = [
+        session
+        for week in block.weeks
+        for day in week.days
+        for session in day
+        if session.sport == "running"
+    ]
+    amounts = np.array(
+        [session.seconds if unit == "time" else session.metres for session in runs]
+    ).reshape(len(runs), 5)
+    table = tally.cumulative_by_day([session.day for session in runs], amounts, block.start, last)
+    first = block.start.toordinal()
+    return BuildUp(
+        block,
+        tuple(range(first, first + len(table))),
+        tuple(table[:, Shade.EASY].tolist()),
+        tuple(table[:, Shade.MODERATE].tolist()),
+        tuple(table[:, Shade.HARD].tolist()),
+        plans.easy_ahead(block, today, unit, float(table[-1, Shade.EASY])),
+    )
 
 
 def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:

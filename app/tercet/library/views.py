@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, datetime
+from functools import cached_property
 from typing import NamedTuple
 
 from tercet.engine.countback import USUAL_SHARES, Volume
@@ -130,7 +131,7 @@ class SeasonView:
     other_sports: int  # sessions of other sports, kept apart
     estimated: bool
 
-    @property
+    @cached_property
     def sessions(self) -> tuple[SessionView, ...]:
         """All sessions, oldest first."""
         return tuple(

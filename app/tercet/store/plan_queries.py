@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from datetime import date
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from tercet.domain import Planned
@@ -14,13 +16,16 @@ if TYPE_CHECKING:
     from tercet.engine.judgement import Repetition
 
 
-def planned(store: Store) -> list[Planned]:
-    """All planned sessions, by day and their order in it."""
+def planned(store: Store, ids: Sequence[int] | None = None) -> list[Planned]:
+    """All planned sessions, or those with the given ids, by day and their order in it."""
+    chosen = "" if ids is None else f"WHERE id IN ({', '.join('?' for _ in ids)}) "
     return [
         Planned(
             date.fromisoformat(row["day"]), row["notation"], row["place"], row["note"], row["id"]
         )
-        for row in store.rows("SELECT * FROM planned ORDER BY day, place, id")
+        for row in store.rows(
+            f"SELECT * FROM planned {chosen}ORDER BY day, place, id", tuple(ids or ())
+        )
     ]
 
 
@@ -37,8 +42,6 @@ def planned_row(entry: Planned) -> Row:
 
 def repetitions(store: Store) -> list[tuple[int, date, str, tuple[Repetition, ...]]]:
     """Id, local day, words and repetitions of every running session that has some."""
-    from tercet.engine.judgement import Repetition
-
     found = store.rows(
         "SELECT r.id, r.day, j.words, j.repetitions FROM run r JOIN judgement j ON j.run_id = r.id "
         "WHERE r.sport = 'running' AND j.repetitions NOT IN ('', '[]') ORDER BY r.start_utc, r.id"
@@ -48,10 +51,15 @@ def repetitions(store: Store) -> list[tuple[int, date, str, tuple[Repetition, ..
             row["id"],
             date.fromisoformat(row["day"]),
             row["words"],
-            tuple(
-                Repetition(**{**item, "shade": Shade(item["shade"])})
-                for item in json.loads(row["repetitions"])
-            ),
+            _read(row["repetitions"]),
         )
         for row in found
     ]
+
+
+@lru_cache(maxsize=8192)
+def _read(text: str) -> tuple[Repetition, ...]:
+    """Repetitions as they are kept; the same text is read once."""
+    from tercet.engine.judgement import Repetition
+
+    return tuple(Repetition(**{**item, "shade": Shade(item["shade"])}) for item in json.loads(text))

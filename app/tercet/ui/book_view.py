@@ -164,6 +164,20 @@ class BookView(QWidget):
         if ahead:
             self._choose(min(ahead, key=lambda c: (abs(c[0] - row), abs(c[1] - place))))
 
+    def current_rect(self) -> QRectF:
+        """Where the block of today lies, or else the last one; nothing without repetitions."""
+        top, found = 0.0, QRectF()
+        for block, week in self.rows():
+            height = self._height(week)
+            if week is None:
+                found = QRectF(0, top, self.width(), height)
+            elif found.isValid():
+                found.setHeight(found.height() + height)
+            top += height
+            if block.current and week is block.weeks[-1]:
+                break
+        return found
+
     def chosen_rect(self) -> QRectF:
         """Where the chosen cell lies, or nothing."""
         return self._cell(self._at) if self._at is not None else QRectF()
@@ -192,6 +206,9 @@ class BookView(QWidget):
         for row, (block, week) in enumerate(self.rows()):
             height = self._height(week)
             rect = QRectF(0, top, self.width(), height)
+            top += height
+            if not rect.intersects(event.rect().toRectF()):
+                continue
             if week is None:
                 self._heading(painter, rect, block)
             else:
@@ -202,15 +219,14 @@ class BookView(QWidget):
                     painter.setPen(QPen(look.color(role), 2))
                     painter.setBrush(Qt.BrushStyle.NoBrush)
                     painter.drawRoundedRect(ring, 4, 4)
-            top += height
 
     def _heading(self, painter: QPainter, rect: QRectF, block: BookBlock) -> None:
         look = theme.current()
         painter.setFont(look.font("block"))
         painter.setPen(look.color("text"))
         line = rect.adjusted(look.px(17), look.px(4), -look.px(12), 0)
-        wide = QFontMetricsF(painter.font()).horizontalAdvance(block.name)
-        painter.drawText(line, _LEFT, block.name)
+        wide = QFontMetricsF(painter.font()).horizontalAdvance(block_words(block))
+        painter.drawText(line, _LEFT, block_words(block))
         painter.setFont(look.font("small"))
         painter.setPen(look.color("text_2"))
         painter.drawText(line.adjusted(wide + look.px(12), 1, 0, 0), _LEFT, metres_words(block))
@@ -264,6 +280,11 @@ _STEPS = {
 }
 
 
+def block_words(block: BookBlock) -> str:
+    """A block's name with its year, unless the name has it already."""
+    return block.name if block.years in block.name else f"{block.name} {block.years}"
+
+
 def metres_words(block: BookBlock) -> str:
     """A block's fast metres: ``13.6 km, 3.0 km in long ones``."""
     total = sum(block.metres)
@@ -290,7 +311,7 @@ def table_rows(book: Book) -> list[tuple[str, ...]]:
                 rest = "" if reps.recovery_s is None else words.duration(reps.recovery_s)
                 rows.append(
                     (
-                        block.name,
+                        block_words(block),
                         words.short_day(item.day),
                         CLASSES[reps.length],
                         str(len(reps.metres)),

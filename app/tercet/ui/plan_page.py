@@ -7,7 +7,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -172,8 +172,12 @@ class PlanPage(Page):
             self.weeks.choose(monday_of(day))
             self.week.type_on(day)
         elif fresh:
-            rect = self.weeks.chosen_rect()
-            self.area.ensureVisible(0, int(rect.center().y()), 0, self.area.height() // 2)
+            # Once the weeks have their height: this one in the middle.
+            QTimer.singleShot(0, self, self._bring_chosen)
+
+    def _bring_chosen(self) -> None:
+        rect = self.weeks.chosen_rect()
+        self.area.ensureVisible(0, int(rect.center().y()), 0, self.area.viewport().height() // 2)
 
     def _say(self, rows: PlanRows) -> None:
         race = next(

@@ -48,12 +48,12 @@ class PlanWeeks(QWidget):
         theme.changed.connect(self._theme_changed)
 
     def set_rows(self, rows: PlanRows) -> None:
-        """Show another plan; the chosen week stays, else this one is chosen."""
+        """Show another plan; the chosen week stays, else this or the first to come."""
         self._rows = self._shown = rows
         mondays = [week.monday for week in rows.weeks]
         if self.chosen not in mondays:
-            now = [week.monday for week in rows.weeks if week.state == "now"]
-            self.chosen = (now or mondays[-1:])[0]
+            ahead = [week.monday for week in rows.weeks if week.state != "run"]
+            self.chosen = (ahead or mondays[-1:])[0]
         self._place_grips()
         self._describe()
         self.updateGeometry()

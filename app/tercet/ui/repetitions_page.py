@@ -6,7 +6,7 @@ import math
 from datetime import date
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtCore import QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -77,6 +77,7 @@ class RepetitionsPage(Page):
     def __init__(self, context: Context) -> None:
         super().__init__(context)
         self._view: SeasonView | None = None
+        self._opened = False
         self._values: Thresholds | None = None
         self._remark: Remark | None = None
         self.book, self.shorter, self.longer = (
@@ -209,6 +210,9 @@ class RepetitionsPage(Page):
         self, view: SeasonView, found: Book, thresholds: list[DatedThresholds], runner: str
     ) -> None:
         self.book.set_book(found)
+        if found.blocks and not self._opened:
+            self._opened = True
+            QTimer.singleShot(0, self, self._bring_current)
         self.heads.update()
         self.none.setVisible(not found.blocks)
         self.heads.setVisible(bool(found.blocks) and not self.twin.show_table.isChecked())
@@ -238,6 +242,13 @@ class RepetitionsPage(Page):
         if fresh or self.shorter.predicted is None:
             self._reckon()
         self._fill_days(view.today)
+
+    def _bring_current(self) -> None:
+        """Open at the block of today: its last weeks in view, and its heading if there is room."""
+        rect = self.book.current_rect()
+        self.area.ensureVisible(0, int(rect.bottom()), 0, 4)
+        if rect.height() < self.area.viewport().height():
+            self.area.ensureVisible(0, int(rect.top()), 0, 4)
 
     def _chosen(self, sets: tuple[BookSet, ...]) -> None:
         self.said.setText(" ".join(map(set_words, sets)))
