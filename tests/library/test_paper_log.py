@@ -8,7 +8,7 @@ import pytest
 
 from tercet import resources
 from tercet.formats.paper import Shorthand, parse_session
-from tercet.library import operations, paper_keep, paper_log
+from tercet.library import operations, paper_keep, paper_log, season
 from tercet.library.library import Library
 from tercet.library.paper_log import Draft
 from tercet.library.paper_words import in_words
@@ -95,3 +95,43 @@ def test_changing_words_needs_one_run_and_a_run_from_paper(judged_library) -> No
 )
 def test_pieces_in_plain_words(typed, said) -> None:
     assert in_words(parse_session(typed).pieces) == said
+
+
+@pytest.mark.parametrize(
+    ("typed", "unjudged_s", "asked"),
+    [
+        ("20 min stdy", 1200, "“stdy”: steady or easy?"),
+        ("6 x 1 min on / 1 min off", 720, "hard"),
+        ("10 km @ 4:30-4:40/km", 0, "@ 4:35/km"),
+    ],
+)
+def test_what_nobody_answered_is_kept_unjudged_with_its_question(
+    judged_library, typed: str, unjudged_s: int, asked: str
+) -> None:
+    draft = Draft(f"2026-06-09: 30 min easy, {typed}\n")
+    (row,) = judged_library.call(paper_log.read, draft, TODAY).rows
+    assert row.state == "guessed" and row.seconds[0] == 1800 and row.seconds[1:3] == (0, 0)
+    judged_library.call(paper_keep.keep, draft, TODAY)
+    (run,) = judged_library.call(queries.sessions)
+    assert (run["easy_s"], run["moderate_s"], run["hard_s"]) == (1800, 0, 0)
+    if unjudged_s:
+        assert run["unjudged_s"] == unjudged_s
+    else:
+        assert run["distance_m"] == pytest.approx(10_000 + 1800 / (0.339 / 0.85), rel=1e-3)
+    detail = judged_library.call(season.session_detail, run["id"])
+    assert asked in detail.remarks[0] and detail.remarks[0].startswith("Not judged until you say")
+    # the line to change holds what was typed, so the question stands there again
+    line = judged_library.call(paper_keep.line_of, run["id"])
+    assert typed in line
+    answer = Draft(line, Shorthand({"stdy": "steady"}, ""), changing=run["id"])
+    if "stdy" in typed:
+        judged_library.call(paper_keep.change_words, run["id"], answer, TODAY)
+        (run,) = judged_library.call(queries.sessions)
+        assert (run["moderate_s"], run["unjudged_s"]) == (1200, 0)
+        remarks = judged_library.call(season.session_detail, run["id"]).remarks
+        assert not any("until you say" in remark for remark in remarks)
+
+
+def test_a_guess_of_a_unit_is_not_taken_for_a_word(judged_library) -> None:
+    (row,) = judged_library.call(paper_log.read, Draft("2026-06-09: 30 minn easy\n"), TODAY).rows
+    assert "run" not in row.entry.notation and row.seconds[1:3] == (0, 0)

@@ -360,7 +360,7 @@ def test_every_row_is_spoken(qtbot, page) -> None:
     model = page.list.model()
     told = [model.index(k, 0).data() for k in range(model.rowCount())]
     assert told[0] == "Mon 4 Nov, day off"
-    assert "stdy read as steady" in told[2] and "0:12 moderate" in told[2]
+    assert "stdy: steady?" in told[2] and "0:12 not judged" in told[2]
     assert "not read: 3/4 x. 3 or 4 times?" in told[4]
     assert fit.nameless(page.window()) == []
 

@@ -71,6 +71,7 @@ def _rows(entry: Entry, part: int, known: Known) -> tuple[Row, Row]:
     judged = written.judge(said, force)
     row = written.run_row(run, part, known.zone, race)
     row |= written.figures(said, judged, force)
+    row["asks"] = " ".join(paper_log.guess_question(guess) for guess in entry.guesses)
     return row, reading.judgement_row(judged, force)
 
 

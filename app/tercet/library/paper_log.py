@@ -10,7 +10,7 @@ from functools import lru_cache
 from tercet.domain import DatedThresholds, RaceResult
 from tercet.engine.notation import Piece, stretches
 from tercet.engine.shades import Thresholds
-from tercet.formats.paper import Entry, Shorthand, Unclear, read_lines
+from tercet.formats.paper import Entry, Guess, Shorthand, Unclear, parse_session, read_lines
 from tercet.library import localtime, written
 from tercet.library.known_race import basis, known_race, pair_of
 from tercet.library.paper_words import in_words, length
@@ -82,6 +82,12 @@ class Draft:
 def piece_key(entry: Entry, item: Unclear) -> str:
     """What a piece is left out by: its own line of its own day, so that no other goes with it."""
     return f"{entry.start or ''}|{entry.typed}|{item.text.strip()}"
+
+
+def guess_question(guess: Guess) -> str:
+    """What is asked of a guess, with its likeliest readings."""
+    readings = (guess.reading, *guess.others[:1])
+    return f"“{guess.text}”: {' or '.join(reading.strip(' :') for reading in readings)}?"
 
 
 def waiting(entry: Entry, left_out: Collection[str]) -> list[Unclear]:
@@ -159,6 +165,8 @@ def _row(
         return PaperRow(entry, REST, "day off" + (f", note: {entry.note}" if entry.note else ""))
     if entry.kind in ("heading", "other", "rest"):
         return PaperRow(entry, ASKED if open_questions else LEFT_OUT, entry.typed)
+    if entry.guesses:  # what nobody has said is not judged
+        entry = replace(entry, notation=entry.held, session=parse_session(entry.held))
     row = understood(entry, known)
     if open_questions or entry.start is None or not entry.session.pieces:
         undone = ASKED if open_questions else LEFT_OUT

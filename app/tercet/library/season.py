@@ -302,7 +302,11 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         evidence=tuple(judged.evidence.tolist()),
         scale=tuple(judged.scale.tolist()),
         mends=dict(judged.mends),
-        remarks=(*judged.remarks, *([f"Read as: {row['notation']}."] if row["typed"] else [])),
+        remarks=(
+            *([f"Not judged until you say: {row['asks']}"] if row["asks"] else []),
+            *judged.remarks,
+            *([f"Read as: {row['notation']}."] if row["typed"] else []),
+        ),
         thresholds=values,
         threshold_words=""
         if entry is None

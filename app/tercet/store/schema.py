@@ -111,6 +111,8 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         # What is known of the time of day: "" for the start itself, "day", "am" or "pm" where
         # nobody wrote one.
         "ALTER TABLE run ADD COLUMN clock TEXT NOT NULL DEFAULT ''",
+        # Questions about a paper run's words that nobody has answered; those pieces are unjudged.
+        "ALTER TABLE run ADD COLUMN asks TEXT NOT NULL DEFAULT ''",
         """UPDATE run SET clock = CASE CAST(start_utc + utc_offset_s AS INTEGER) % 86400
             WHEN 43200 THEN 'day' WHEN 25200 THEN 'am' ELSE 'pm' END
             WHERE format = 'paper'

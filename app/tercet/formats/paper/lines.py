@@ -53,6 +53,7 @@ class Entry:
     unclear: tuple[Unclear, ...] = ()
     guesses: tuple[Guess, ...] = ()
     note: str = ""
+    held: str = ""  # the notation to be kept while nobody has said whether guesses are right
 
 
 @dataclass
@@ -182,6 +183,7 @@ def _entry(
         unclear,
         guesses,
         found.session.note,
+        found.held[: comment_at(found.held)].strip(),
     )
 
 

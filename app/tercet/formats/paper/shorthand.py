@@ -23,6 +23,11 @@ RESERVED = frozenset(
 PLAUSIBLE = {"min": (10.0, 240.0), "km": (2.0, 42.0), "miles": (1.0, 26.0)}
 #: More guesses than this in one session are left as questions.
 MOST_GUESSES = 12
+#: What stands for a word that says nothing of how hard it was.
+NOT_JUDGED = "run"
+_SHADE_WORD = re.compile(
+    rf"(?<![\w-])(?:{'|'.join(sorted(WORDS, key=len, reverse=True))})(?![\w-])"
+)
 _WARM = re.compile(r"\s*(?:w/?u|c/?d|warm|cool)", re.IGNORECASE)
 _WORD = re.compile(r"[^\W\d_]+(?:[-/.][^\W\d_]+)*")
 
@@ -73,6 +78,8 @@ class Resolved:
     session: Session
     notation: str
     guesses: tuple[Guess, ...] = ()
+    #: The notation as it is kept while nobody has said whether the guesses are right.
+    held: str = ""
 
 
 #: Characters ``start`` to ``end`` of the typed text and what stands there instead.
@@ -129,7 +136,20 @@ def _resolve(text: str, key: tuple[tuple[tuple[str, str], ...], str], guess: boo
             break
         edits += more
     places = _moved(session, text, edits)
-    return Resolved(places, notation, tuple(sorted(guesses, key=lambda item: item.start)))
+    guesses.sort(key=lambda item: item.start)
+    open_at = {(guess.start, guess.end): guess for guess in guesses}
+    waiting = [
+        edit if edit[:2] not in open_at else (*edit[:2], _held(open_at[edit[:2]])) for edit in edits
+    ]
+    return Resolved(places, notation, tuple(guesses), _edited(text, waiting))
+
+
+def _held(guess: Guess) -> str:
+    """What stands in the place of a guess: its time or length, and nothing of how hard it was."""
+    if guess.reading.startswith("@"):
+        return ""
+    held = _SHADE_WORD.sub(NOT_JUDGED, guess.reading)
+    return guess.text if held == guess.reading else held
 
 
 def _reading(unclear: Unclear, notation: str, bare: str, guess: bool) -> str | None:

@@ -159,7 +159,7 @@ class PaperPage(Page):
             for item in paper_log.waiting(row.entry, left_out)
         ]
         marks += [
-            Mark(guess.start, guess.end, f"Read as {guess.reading}")
+            Mark(guess.start, guess.end, f"{guess.reading}? Not judged until you say")
             for row in view.rows
             for guess in row.entry.guesses
         ]

@@ -25,7 +25,8 @@ EXAMPLE = (
 )
 NOTHING_YET = (
     "Each line becomes a run here, as you type: a day, how long, how hard. What is not certain is "
-    "asked about; a guess says that it is one. Nothing is kept before you press Keep."
+    "asked about; until you answer, that piece is kept unjudged. Nothing is kept before you press "
+    "Keep."
 )
 
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 from tercet.engine.notation import WORDS
 from tercet.engine.shades import Shade
 from tercet.formats.paper import Guess, Unclear
+from tercet.formats.paper.shorthand import NOT_JUDGED
 from tercet.library import paper_log
 from tercet.library.paper_log import PaperRow
 from tercet.ui import theme
@@ -20,8 +21,6 @@ from tercet.ui.paper.rows import HEIGHT, when
 from tercet.ui.widgets import Label, button
 
 _SHADES = {Shade.EASY: "easy", Shade.MODERATE: "moderate", Shade.HARD: "hard"}
-#: What stands for a word that says nothing of how hard it was.
-NOT_JUDGED = "run"
 #: So many likely readings are offered.
 OFFERED = 3
 
@@ -69,7 +68,8 @@ def _guess(guess: Guess) -> tuple[str, list[Choice]]:
         choices.append(choice(f"It was {other}" if word else other.strip(" :"), other))
     shade = WORDS.get(guess.reading)
     told = f", {_SHADES[shade]}" if shade in _SHADES and _SHADES[shade] != guess.reading else ""
-    return f"“{guess.text}” read as {guess.reading}{told}.", choices
+    told = f"{told} (not judged until you say)"
+    return f"“{guess.text}”: {guess.reading}?{told}", choices
 
 
 def _unclear(row: PaperRow, item: Unclear) -> tuple[str, list[Choice]]:

@@ -151,7 +151,7 @@ def sentence(row: PaperRow) -> str:
         told.append(f"{words.hours(row.seconds[4])} not judged")
     parts = [when(row), row.words, row.lengths, lasts(row), *told, remark(row)]
     parts += [f"not read: {item.text}. {item.question}" for item in row.entry.unclear]
-    parts += [f"{g.text} read as {g.reading}" for g in row.entry.guesses]
+    parts += [f"{g.text}: {g.reading}?" for g in row.entry.guesses]
     return ", ".join(part for part in parts if part)
 
 
