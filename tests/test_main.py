@@ -200,8 +200,8 @@ def test_a_review_is_written_without_a_display(
         asked = ["review", "--store", str(store), "--out", str(wrong), "--about", "1999-01-01"]
         assert main(asked) == 2
         said = capsys.readouterr().err
-        assert "no block begins on 1999-01-01; they begin on 2026-" in said
-        first = said.split("begin on ")[1][:10]
+        assert "nothing here is 1999-01-01; there are 2026-" in said
+        first = said.split("there are ")[1][:10]
         assert not wrong.exists()
         assert main([*asked[:-1], first]) == 0
     finally:

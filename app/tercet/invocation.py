@@ -73,8 +73,9 @@ def review_parser() -> argparse.ArgumentParser:
     review.add_argument("--units", choices=("km", "miles"), default="km")
     review.add_argument(
         "--about", default="", metavar="DAY",
-        help="the block that begins on this day, such as 2026-04-13, or two as DAY+DAY; "
-        "without it the last season",
+        help="the block that begins on this day, such as 2026-04-13, or the season from one "
+        "block's first day to another's, as DAY..DAY; two of either joined by +; without it the "
+        "last season",
     )  # fmt: skip
     return review
 

@@ -160,6 +160,17 @@ def test_choices_last_and_are_taken_back(season_library: Library) -> None:
     assert made(season_library) == before
 
 
+def test_the_words_of_the_review_before_come_along(season_library: Library) -> None:
+    first = Choices(next_lines=("More hills",), written="2026-07-06")
+    season_library.call(choices.keep, "2026-04-13", first)
+    season_library.call(choices.keep, "2026-08-10", Choices(next_lines=("Later",)))
+    before = made(season_library, "2026-07-06").before
+    assert before is not None
+    assert (before.name, before.day) == ("Groundwork", "6 July 2026")
+    assert before.lines == ("More hills",)
+    assert made(season_library, "2026-04-13").before is None
+
+
 def test_damaged_choices_are_as_none(library: Library) -> None:
     for value in ("{", "[]", '{"titles": 3, "order": 1, "hidden": null}'):
         library.call(operations.set_setting, "review x", value)

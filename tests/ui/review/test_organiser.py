@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -15,9 +17,12 @@ from tests.ui import fit
 
 from tercet.library.library import Library
 from tercet.library.review import choices
+from tercet.library.review.content import Before
 from tercet.ui import theme
 from tercet.ui.review.organiser import Organiser
+from tercet.ui.review.page_list import NUMBER
 from tercet.ui.review.presenter import Presenter
+from tercet.ui.widgets import Label
 from tercet.ui.window import MainWindow
 
 
@@ -86,6 +91,12 @@ def test_alt_and_arrow_move_a_page_and_a_click_leaves_it_out(qtbot, organiser: O
     organiser.pane.out.click()
     qtbot.waitUntil(lambda: "volume" not in shown(organiser), timeout=5_000)
     assert "volume" in keys(organiser)
+    # Numbers count what is shown, in the list and at the foot alike.
+    numbers = [organiser.list.item(k).data(NUMBER) for k in range(organiser.list.count())]
+    assert [k for k in numbers if k] == list(range(1, len(shown(organiser)) + 1))
+    assert numbers[keys(organiser).index("volume")] == 0
+    qtbot.waitUntil(lambda: bool(organiser.page.marks), timeout=5_000)
+    assert not any(re.fullmatch(r"\d+ of \d+", mark.words) for mark in organiser.page.marks)
 
 
 def test_a_number_leads_to_its_runs(qtbot, organiser: Organiser) -> None:
@@ -153,6 +164,15 @@ def test_into_a_run_and_back_to_the_same_page(qtbot, organiser: Organiser) -> No
     QTest.keyClick(wall, Qt.Key.Key_O)
     qtbot.waitUntil(lambda: show.run is not None and show.run.page.session is not None)
     assert wall.on_run
+    # A remote's keys blank a run, bring it back, and lead to the page again.
+    for wanted in (True, False):
+        QTest.keyClick(show.run.page, Qt.Key.Key_B)
+        assert wall.blank == wanted
+    QTest.keyClick(show.run.page, Qt.Key.Key_PageDown)
+    assert not wall.on_run
+    assert show.page.key == "blocks"
+    QTest.keyClick(wall, Qt.Key.Key_O)
+    qtbot.waitUntil(lambda: wall.on_run)
     show.run.page.effort_changed.emit(show.run.page.session.id, 4)
     qtbot.waitUntil(lambda: show.run.page.session.effort == 4, timeout=10_000)
     # Shaded otherwise on the wall, the page shows other numbers when one comes back to it.
@@ -193,6 +213,11 @@ def test_the_presenters_screen(qtbot, organiser: Organiser) -> None:
     made.resize(1280, 720)
     made.show_page(organiser.review, 2, organiser.look, 1)
     made.show()
+    before = Before("Season 2025", "3 October 2025", ("Easy to the wedding",))
+    made.show_page(replace(organiser.review, before=before), 2, organiser.look, 1)
+    told = [label.text() for label in made.findChildren(Label) if label.isVisible()]
+    assert "Last review, Season 2025, written 3 October 2025" in told
+    assert "Easy to the wedding" in told
     assert made.table.rowCount() == len(organiser.review.shown[2].table.rows)
     turned: list[int] = []
     made.turned.connect(turned.append)

@@ -10,6 +10,7 @@ from tercet.library.review import (
     ahead,
     blocks,
     choices,
+    figures,
     levels,
     middle,
     overview,
@@ -19,9 +20,9 @@ from tercet.library.review import (
     work,
 )
 from tercet.library.review.choices import Choices
-from tercet.library.review.content import Review
+from tercet.library.review.content import Before, Review
 from tercet.library.views import SeasonView
-from tercet.store import queries, season_queries
+from tercet.store import queries, record_queries, season_queries
 from tercet.store.database import Store
 
 
@@ -83,5 +84,19 @@ def of_view(
         name=about.name,
         pages=choices.apply(pages, chosen),
         scopes=tuple(scope.choices(view)),
+        before=_before(store, view, about.key),
     )
     return made, chosen
+
+
+def _before(store: Store, view: SeasonView, key: str) -> Before | None:
+    """The words of the review before this one, with the day they were written."""
+    found = choices.last_words(record_queries.settings_like(store, choices.PREFIX), key)
+    if found is None:
+        return None
+    other, made = found
+    try:
+        day = figures.day(date.fromisoformat(made.written))
+    except ValueError:
+        day = ""
+    return Before(scope.scope(view, other).name, day, made.next_lines)

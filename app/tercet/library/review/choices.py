@@ -26,6 +26,7 @@ class Choices:
     remarks: Mapping[str, str] = field(default_factory=dict)
     notes: Mapping[str, str] = field(default_factory=dict)
     next_lines: tuple[str, ...] = ()
+    written: str = ""  # day on which those lines were written last
     then: str = ""  # first days of the two blocks that the intensity curve compares
     now: str = ""
 
@@ -53,6 +54,34 @@ def read(store: Store, scope: str) -> Choices:
     return parse(queries.setting(store, PREFIX + scope, "{}"))
 
 
+def last_words(kept: Mapping[str, str], scope: str) -> tuple[str, Choices] | None:
+    """The scope and the choices of the review before this one whose coach wrote what comes next.
+
+    Parameters
+    ----------
+    kept : mapping of str to str
+        Settings of reviews, by their name.
+    scope : str
+        Of the review at hand. Earlier is what was written earlier or, where that was not kept,
+        what is about earlier blocks.
+    """
+    now = parse(kept.get(PREFIX + scope, "{}")).written or "9999"
+    found = []
+    for name, text in kept.items():
+        other, made = name.removeprefix(PREFIX), parse(text)
+        if other == scope or not made.next_lines:
+            continue
+        about = other.replace("..", "+").rpartition("+")[2]
+        own = scope.replace("..", "+").rpartition("+")[2]
+        earlier = made.written <= now if made.written else about <= own
+        if earlier and about <= own:
+            found.append((made.written or about, other, made))
+    if not found:
+        return None
+    _, other, made = max(found, key=lambda item: item[:2])
+    return other, made
+
+
 def parse(text: str) -> Choices:
     """Choices as they are kept; what is not understood is as if it had not been chosen."""
     try:
@@ -78,6 +107,7 @@ def parse(text: str) -> Choices:
         remarks=words.get("remarks", {}),
         notes=words.get("notes", {}),
         next_lines=lists.get("next_lines", ()),
+        written=str(kept.get("written", "")),
         then=str(kept.get("then", "")),
         now=str(kept.get("now", "")),
     )

@@ -57,6 +57,15 @@ class Page:
 
 
 @dataclass(frozen=True)
+class Before:
+    """What a coach wrote for the next block in the review before this one."""
+
+    name: str  # what that review was about
+    day: str  # when it was written; empty where that was not kept
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Review:
     """All pages in their order, those left out among them."""
 
@@ -65,6 +74,7 @@ class Review:
     name: str  # of the season or the blocks
     pages: tuple[Page, ...]
     scopes: tuple[tuple[str, str], ...] = field(default=())  # key and name of what may be chosen
+    before: Before | None = None
 
     @property
     def shown(self) -> tuple[Page, ...]:

@@ -129,10 +129,12 @@ class ChoicesPane(QWidget):
         first, _, second = review.scope.partition("+")
         _fill(self.scope, review.scopes, first)
         blocks = [entry for entry in review.scopes if ".." not in entry[0]]
-        others = [entry for entry in blocks if entry[0] != first]
+        # A season stands beside a season, a block beside a block.
+        of_a_kind = [e for e in review.scopes if (".." in e[0]) == (".." in first)]
+        others = [entry for entry in of_a_kind if entry[0] != first]
         _fill(self.beside, [("", "Nothing else"), *others], second)
-        self.beside.setEnabled(".." not in first and bool(others))
-        self._compare.setVisible(page.key == "curve" and len(blocks) > 1)
+        self.beside.setEnabled(bool(others))
+        self._compare.setVisible(page.key == "curve" and len(blocks) > 1 and not second)
         offered = [("", "Chosen by the program"), *blocks]
         _fill(self.then, offered, chosen.then)
         _fill(self.now, offered, chosen.now)

@@ -38,8 +38,8 @@ def write(asked: Namespace, folder: Path | None, out: TextIO) -> int:
         raise UsageError("there is no running to review")
     asked_for = "+".join(sorted(set(asked.about.split("+"))))
     if asked_for and asked_for != review.scope:
-        days = ", ".join(f"{key} ({name})" for key, name in review.scopes if ".." not in key)
-        raise UsageError(f"no block begins on {asked.about}; they begin on {days}")
+        known = ", ".join(f"{key} ({name})" for key, name in review.scopes)
+        raise UsageError(f"nothing here is {asked.about}; there are {known}")
     target: Path = asked.out
     if target.suffix.lower() == ".pdf":
         look = looks.look(asked.theme, paper=asked.theme != "dark")

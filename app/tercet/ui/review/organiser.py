@@ -175,7 +175,8 @@ class Organiser(Page):
 
     def _lines(self, text: str) -> None:
         lines = tuple(line.strip() for line in text.splitlines() if line.strip())
-        self._keep(replace(self._chosen, next_lines=lines), "Write the next block")
+        day = self._view.today.isoformat() if self._view is not None and lines else ""
+        self._keep(replace(self._chosen, next_lines=lines, written=day), "Write the next block")
 
     def _leave_out(self, out: bool) -> None:
         page = self.current()
@@ -315,7 +316,11 @@ class Organiser(Page):
         self.saving.progressed.connect(pane.show_progress)
         self.saving.ended.connect(lambda words: pane.show_writing(words, False))
         self.show_.left.connect(self.choose_in_list)
-        for keys, call in (("F5", self.present), ("Ctrl+T", self._numbers.toggle)):
+        for keys, call in (
+            ("F5", self.present),
+            ("Shift+F5", self.present),
+            ("Ctrl+T", self._numbers.toggle),
+        ):
             action = QAction(self)
             action.setShortcut(QKeySequence(keys))
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QCursor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.library.review.content import Page
@@ -21,6 +21,7 @@ class PageView(QWidget):
     """
 
     row_asked = Signal(int)
+    pointed = Signal(QPointF)  # where the pointer is, as shares of the page; outside when it left
     words_asked = Signal()
 
     def __init__(self, *, fills: bool = False) -> None:
@@ -32,6 +33,8 @@ class PageView(QWidget):
         self._marks: list[Mark] = []
         self._spots: list[Mark] = []
         self._drawn = QPixmap()
+        self._point: QPointF | None = None
+        self.arrow: QCursor | Qt.CursorShape = Qt.CursorShape.ArrowCursor
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -88,6 +91,10 @@ class PageView(QWidget):
         if self._drawn.size() != size:
             self._draw(size, ratio, room)
         painter.drawPixmap(room.topLeft(), self._drawn)
+        if self._point is not None:
+            place = QPointF(self._point.x() * room.width(), self._point.y() * room.height())
+            radius = 19.0 * frame.scale_of(room.width(), room.height())
+            paint_pointer(painter, room.topLeft() + place, radius)
         if not self._fills:
             painter.setPen(theme.current().color("edge"))
             painter.drawRect(room.adjusted(0.5, 0.5, -0.5, -0.5))
@@ -108,10 +115,23 @@ class PageView(QWidget):
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         hand = self.row_at(event.position()) is not None
-        shape = Qt.CursorShape.PointingHandCursor if hand else Qt.CursorShape.ArrowCursor
+        shape = Qt.CursorShape.PointingHandCursor if hand else self.arrow
         if self.cursor().shape() != Qt.CursorShape.BlankCursor:
             self.setCursor(shape)
+        room = self.room()
+        inside = event.position() - room.topLeft()
+        self.pointed.emit(QPointF(inside.x() / room.width(), inside.y() / room.height()))
         super().mouseMoveEvent(event)
+
+    def leaveEvent(self, event: QEvent) -> None:
+        self.pointed.emit(QPointF(-1.0, -1.0))
+        super().leaveEvent(event)
+
+    def point_at(self, place: QPointF) -> None:
+        """Show a pointer at shares of the page; none outside of it."""
+        inside = 0.0 <= place.x() <= 1.0 and 0.0 <= place.y() <= 1.0
+        self._point = place if inside else None
+        self.update()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         row = self.row_at(event.position())
@@ -128,6 +148,17 @@ class PageView(QWidget):
             self.row_asked.emit(-1)
         else:
             super().keyPressEvent(event)
+
+
+def paint_pointer(painter: QPainter, place: QPointF, radius: float) -> None:
+    """A ring in the colour of the focus on white, to point with."""
+    look = theme.current()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    for role, width in (("pane", 7.0), ("focus", 4.0)):
+        painter.setPen(QPen(look.color(role), width))
+        painter.drawEllipse(place, radius, radius)
+        painter.drawPoint(place)
 
 
 def thumbnail(page: Page, look: Look, width: int, height: int, ratio: float) -> QPixmap:

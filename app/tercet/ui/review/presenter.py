@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QSize, Qt, Signal
 from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
-from tercet.library.review.content import Page, Review
+from tercet.library.review.content import Before, Page, Review
 from tercet.ui import theme
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.looks import Look
@@ -16,8 +16,8 @@ from tercet.ui.twin import fill_table, number_table
 from tercet.ui.widgets import Label, button, clear_scroll
 
 KEYS = (
-    "Right, space: on    Left: back    number, Enter: go to    B: blank    O: open a run    "
-    "Esc: end"
+    "Right, space, page down: on    Left, page up: back    number, Enter: go to    "
+    "B: blank    O: open a run    Esc: end"
 )
 #: The notes are written this large. [px]
 NOTE_PX = 24
@@ -76,6 +76,8 @@ class Presenter(QWidget):
     blanked = Signal()
     ended = Signal()
     run_asked = Signal()
+    row_asked = Signal(int)
+    pointed = Signal(QPointF)
 
     def __init__(self) -> None:
         super().__init__()
@@ -89,9 +91,13 @@ class Presenter(QWidget):
         self._top = Label("", "body_bold")
         self._clock = Label("", "body", "text_2")
         self.notes = Notes()
+        self._before, self._before_words = Label("", "small_bold"), Label("", "body", wrap=True)
         self.table = number_table("Numbers behind this page")
         self.table.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.table.clicked.connect(lambda index: self.row_asked.emit(index.row()))
         self.now, self.next = PageView(), PageView()
+        self.now.row_asked.connect(self.row_asked)
+        self.now.pointed.connect(self.pointed)
         self.open = button("Open a run behind this page")
         self.open.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.open.clicked.connect(self.run_asked)
@@ -104,6 +110,7 @@ class Presenter(QWidget):
         self._top.setText(f"{at + 1} of {len(pages)}: {page.title}")
         self._clock.setText("1 minute" if minutes == 1 else f"{minutes} minutes")
         self.notes.show_text(page.notes)
+        self._show_before(review.before)
         fill_table(self.table, page.table.headings, page.table.rows, set(page.table.words) or {0})
         self.now.show_page(page, look, Foot(review.runner, at + 1, len(pages)))
         after: Page | None = pages[at + 1] if at + 1 < len(pages) else None
@@ -112,6 +119,15 @@ class Presenter(QWidget):
         if after is not None:
             self.next.show_page(after, look, Foot(review.runner, at + 2, len(pages)))
         self.open.setEnabled(any(page.table.runs))
+
+    def _show_before(self, before: Before | None) -> None:
+        for label in (self._before, self._before_words):
+            label.setVisible(before is not None)
+        if before is None:
+            return
+        when = f"written {before.day}" if before.day else "day not kept"
+        self._before.setText(f"Last review, {before.name}, {when}")
+        self._before_words.setText("\n".join(before.lines))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if not self.keys.press(event):
@@ -132,7 +148,14 @@ class Presenter(QWidget):
         sides = QHBoxLayout()
         sides.setSpacing(24)
         left = QVBoxLayout()
-        left.addWidget(clear_scroll(self.notes), 3)
+        words = QWidget()
+        held = QVBoxLayout(words)
+        held.setContentsMargins(0, 0, 8, 0)
+        held.addWidget(self.notes)
+        held.addWidget(self._before)
+        held.addWidget(self._before_words)
+        held.addStretch(1)
+        left.addWidget(clear_scroll(words), 3)
         left.addWidget(Label("Numbers behind this page", "small_bold"))
         left.addWidget(self.table, 2)
         sides.addLayout(left, 3)

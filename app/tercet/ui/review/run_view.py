@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tercet.library import season
@@ -20,6 +21,7 @@ class RunView(QWidget):
     """Shows one of some runs; earlier and later go among them."""
 
     back_asked = Signal()
+    blank_asked = Signal()
 
     def __init__(self, context: Context) -> None:
         super().__init__()
@@ -37,6 +39,16 @@ class RunView(QWidget):
         page.previous_asked.connect(lambda: self._step(-1))
         page.next_asked.connect(lambda: self._step(1))
         keep_what_is_said(page, acts, self._find)
+        # A remote has these keys alone: on and back lead to the page, the blank key blanks.
+        for key, signal in (
+            ("PgDown", self.back_asked),
+            ("PgUp", self.back_asked),
+            ("B", self.blank_asked),
+            (".", self.blank_asked),
+        ):
+            taken = QShortcut(QKeySequence(key), self)
+            taken.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            taken.activated.connect(signal)
 
     def open(self, view: SeasonView, held: Sequence[SessionView], run_id: int) -> None:
         """Open a run of these."""

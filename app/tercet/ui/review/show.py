@@ -100,6 +100,8 @@ class Show(QObject):
         """Go to a page by its place; past the ends nothing happens."""
         count = len(self._review.shown) if self._review is not None else 0
         self._at = min(max(at, 0), max(count - 1, 0))
+        if self.wall is not None and self.wall.on_run:
+            self.wall.show_run(False)
         self._draw()
         self.turned.emit(self._at)
 
@@ -124,6 +126,7 @@ class Show(QObject):
         if self.run is None:
             self.run = RunView(self._window.context)
             self.run.back_asked.connect(self.escape)
+            self.run.blank_asked.connect(self.wall.toggle_blank)
             self.wall.add_run(self.run)
         self.run.open(self._view, held, max(held, key=lambda s: s.running_s).id)
         self.wall.show_run(True)
@@ -167,7 +170,9 @@ class Show(QObject):
                 self.presenter = None
         elif self.presenter is None:
             self.presenter = Presenter()
-            self.presenter.turned.connect(self.turn)
+            self.presenter.turned.connect(wall.turn_by)
+            self.presenter.row_asked.connect(self.open_row)
+            self.presenter.pointed.connect(wall.view.point_at)
             self.presenter.jumped.connect(self.go_to)
             self.presenter.blanked.connect(wall.toggle_blank)
             self.presenter.ended.connect(self.escape)

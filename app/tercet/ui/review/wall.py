@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QEvent, QObject, QPointF, Qt, QTimer, Signal
+from PySide6.QtGui import QCursor, QKeyEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.review.content import Page
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.looks import Look
-from tercet.ui.review.page_view import PageView
+from tercet.ui.review.page_view import PageView, paint_pointer
 
 #: The pointer hides after so long. [ms]
 POINTER_MS = 2_000
+#: How large it is. [px]
+POINTER_PX = 44.0
 ON = (Qt.Key.Key_Right, Qt.Key.Key_Space, Qt.Key.Key_PageDown, Qt.Key.Key_Down)
 BACK = (Qt.Key.Key_Left, Qt.Key.Key_PageUp, Qt.Key.Key_Up, Qt.Key.Key_Backspace)
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -58,8 +60,20 @@ class Keys(QObject):
         elif key in (Qt.Key.Key_O, *ENTER):
             self.run_asked.emit()
         else:
-            return False
+            # Remotes send F5 to begin, and some again and again.
+            return key == Qt.Key.Key_F5
         return True
+
+
+def pointer(ratio: float) -> QCursor:
+    """A pointer that is seen from the back of a room."""
+    made = QPixmap(round(POINTER_PX * ratio), round(POINTER_PX * ratio))
+    made.setDevicePixelRatio(ratio)
+    made.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(made)
+    paint_pointer(painter, QPointF(POINTER_PX / 2.0, POINTER_PX / 2.0), POINTER_PX / 2.0 - 3.0)
+    painter.end()
+    return QCursor(made, round(POINTER_PX / 2.0), round(POINTER_PX / 2.0))
 
 
 class Blank(QWidget):
@@ -88,6 +102,7 @@ class Wall(QWidget):
         self.setWindowTitle("Review")
         self.view = PageView(fills=True)
         self.view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.view.arrow = pointer(self.devicePixelRatio())
         self.view.row_asked.connect(self.row_asked)
         self._blank = Blank()
         self._run: QWidget | None = None
@@ -99,7 +114,7 @@ class Wall(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._stack)
         self.keys = Keys(self)
-        self.keys.turned.connect(self._turn)
+        self.keys.turned.connect(self.turn_by)
         self.keys.jumped.connect(self.jumped)
         self.keys.blanked.connect(self.toggle_blank)
         self.keys.ended.connect(self.ended)
@@ -151,18 +166,17 @@ class Wall(QWidget):
             self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if self.on_run:
-            if event.key() == Qt.Key.Key_Escape:
-                self.ended.emit()
-            return
         if not self.keys.press(event):
             super().keyPressEvent(event)
 
-    def _turn(self, by: int) -> None:
+    def turn_by(self, by: int) -> None:
+        """Turn a page; from a blank screen or a run come back to the page first."""
         if self.blank:
             self.toggle_blank()
-            return
-        self.turned.emit(by)
+        elif self.on_run:
+            self.ended.emit()
+        else:
+            self.turned.emit(by)
 
     def _hide_pointer(self) -> None:
         if not self.on_run:
@@ -170,6 +184,7 @@ class Wall(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if watched is self.view and event.type() == QEvent.Type.MouseMove:
-            self.view.unsetCursor()
+            if self.view.cursor().shape() == Qt.CursorShape.BlankCursor:
+                self.view.setCursor(self.view.arrow)
             self._pointer.start()
         return super().eventFilter(watched, event)
