@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, QPointF, QTimer, Signal
 from PySide6.QtGui import QGuiApplication, QScreen
 from PySide6.QtWidgets import QWidget
 
@@ -14,6 +14,10 @@ from tercet.ui.review.looks import Look
 from tercet.ui.review.presenter import Presenter
 from tercet.ui.review.run_view import RunView
 from tercet.ui.review.wall import Wall
+
+
+#: Off the page.
+NOWHERE = QPointF(-1.0, -1.0)
 
 
 class Show(QObject):
@@ -168,6 +172,7 @@ class Show(QObject):
                 self.presenter.close()
                 self.presenter.deleteLater()
                 self.presenter = None
+                wall.view.point_at(NOWHERE)
         elif self.presenter is None:
             self.presenter = Presenter()
             self.presenter.turned.connect(wall.turn_by)
