@@ -192,6 +192,8 @@ class Organiser(Page):
 
     def _choose_scope(self, key: str) -> None:
         self._scope = key
+        if "+" in key:
+            self._key = "pair"
         self.context.settings.setValue("review_scope", key)
         if self._view is not None:
             self.refresh(self._view)
