@@ -15,7 +15,6 @@ from tercet.ui.review.presenter import Presenter
 from tercet.ui.review.run_view import RunView
 from tercet.ui.review.wall import Wall
 
-
 #: Off the page.
 NOWHERE = QPointF(-1.0, -1.0)
 
