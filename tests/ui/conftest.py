@@ -5,22 +5,36 @@ from __future__ import annotations
 import gc
 import shutil
 from collections.abc import Callable, Iterator
+from importlib import import_module
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
 
 from tercet import resources
 from tercet.library.library import Library
 from tercet.ui import theme
+from tercet.ui.loading import HEAVY
 from tercet.ui.window import MainWindow
 
 
+@pytest.fixture(autouse=True, scope="session")
+def what_stays_is_not_collected() -> None:
+    """Leave modules out of every collection between tests: they stay, and are most of it."""
+    for name in HEAVY:
+        import_module(name)
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.fixture(autouse=True)
-def collecting_in_this_thread() -> Iterator[None]:
-    """Collect cycles between tests, here: in another thread it would delete widgets there."""
+def collecting_in_this_thread(what_stays_is_not_collected: None) -> Iterator[None]:
+    """Delete what was closed and collect cycles between tests, here and in no other thread."""
     gc.disable()  # and not enabled again: fixtures of other scopes run threads as well
     yield
+    # No loop runs that would delete closed windows; each that is left slows every new look.
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     gc.collect()
 
 
