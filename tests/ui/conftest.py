@@ -45,39 +45,60 @@ def library(tmp_path: Path) -> Iterator[Library]:
     made.close()
 
 
+#: Some sample files: runs in three formats, a pair, a ride.
+SOME = (
+    "2026-04-14-1843.fit",
+    "2026-04-15-1806.fit",
+    "2026-04-17-1831.fit",
+    "2026-05-02-0845.tcx",
+    "2026-05-08-1855.gpx",
+    "2026-07-23-0623.fit",
+    "2026-07-23-0623.gpx",
+    "2026-06-27-0839.fit.gz",
+    "2026-05-21-1815.fit",
+    "2026-06-20-0905.gpx",
+)
+
+
 @pytest.fixture
 def some_logs(tmp_path: Path) -> Path:
-    """A dozen sample files: runs in three formats, a pair, a ride, the broken ones."""
+    """Those files in a folder, to be taken in."""
     folder = tmp_path / "logs"
     folder.mkdir()
-    wanted = [
-        "2026-04-14-1843.fit",
-        "2026-04-15-1806.fit",
-        "2026-04-17-1831.fit",
-        "2026-05-02-0845.tcx",
-        "2026-05-08-1855.gpx",
-        "2026-07-23-0623.fit",
-        "2026-07-23-0623.gpx",
-        "2026-06-27-0839.fit.gz",
-        "2026-05-21-1815.fit",
-        "2026-06-20-0905.gpx",
-    ]
-    for name in wanted:
+    for name in SOME:
         shutil.copy(resources.samples() / name, folder / name)
     return folder
 
 
+@pytest.fixture(scope="session")
+def some_store(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A store that took them in; to be copied, not written to."""
+    folder = tmp_path_factory.mktemp("some") / "store"
+    library = Library(folder)
+    library.take_in([resources.samples() / name for name in SOME])
+    library.close()
+    return folder
+
+
 @pytest.fixture
-def open_window(qtbot, library: Library) -> Iterator[Callable[[], MainWindow]]:
+def some_library(some_store: Path, tmp_path: Path) -> Iterator[Library]:
+    """A library of one's own that holds those runs."""
+    made = Library(shutil.copytree(some_store, tmp_path / "store"))
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def open_window(qtbot, library: Library) -> Iterator[Callable[..., MainWindow]]:
     """Open a window over the library and wait until it shows its season or its empty page."""
 
     windows: list[MainWindow] = []
 
-    def opened() -> MainWindow:
+    def opened(over: Library = library) -> MainWindow:
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         theme.apply(app, False)
-        window = MainWindow(library)
+        window = MainWindow(over)
         qtbot.addWidget(window)
         windows.append(window)
         window.resize(1366, 768)

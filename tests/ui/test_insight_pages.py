@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSize, Qt
@@ -21,18 +22,19 @@ from tercet.ui.window import MainWindow
 
 
 @pytest.fixture
-def window(library: Library, some_logs, open_window) -> MainWindow:
+def window(some_library: Library, tmp_path: Path, open_window) -> MainWindow:
     """A window over a dozen runs in two blocks."""
     words = "easy 90 min", "moderate 40 min", "easy 40 min, 20 min moderate"
     days = (f"{15 + k}.06.2026 {text}" for k, text in enumerate(words))
-    (some_logs / "diary.txt").write_text("\n".join(days), "utf-8")
-    library.take_in([some_logs])
+    diary = tmp_path / "diary.txt"
+    diary.write_text("\n".join(days), "utf-8")
+    some_library.take_in([diary])
     blocks = [
         Block(date(2026, 4, 13), date(2026, 5, 31), "Groundwork", "base", 0.9),
         Block(date(2026, 6, 1), date(2026, 8, 2), "Support", "support", 0.8),
     ]
-    library.call(operations.set_plan, blocks, [])
-    return open_window()
+    some_library.call(operations.set_plan, blocks, [])
+    return open_window(some_library)
 
 
 def shown(qtbot, window: MainWindow, key: str):
@@ -196,14 +198,14 @@ def test_a_blocks_heading_leads_to_its_middle(qtbot, window: MainWindow) -> None
 
 
 def test_runs_without_causes_are_looked_into_on_asking(
-    qtbot, library: Library, window: MainWindow
+    qtbot, some_library: Library, window: MainWindow
 ) -> None:
     def forget(store) -> None:
         with store.atomic("Forget causes"):
             for number in queries.run_ids(store):
                 store.put("judgement", {"run_id": number, "causes": ""})
 
-    library.call(forget)
+    some_library.call(forget)
     page = shown(qtbot, window, "middle")
     page.choose("season")
     qtbot.waitUntil(lambda: page.data.shown.key == "season", timeout=5_000)

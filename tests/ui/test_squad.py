@@ -21,9 +21,13 @@ TODAY = date.today()
 
 
 @pytest.fixture
-def desk(qtbot, library: Library, some_logs: Path) -> Iterator[Desk]:
+def library(some_library: Library) -> Library:
+    return some_library
+
+
+@pytest.fixture
+def desk(qtbot, library: Library) -> Iterator[Desk]:
     """A window over a runner with some runs, and a second runner beside."""
-    library.take_in([some_logs])
     library.call(operations.set_setting, "runner", "Ines Aldana")
     block = Block(TODAY - timedelta(days=8), TODAY + timedelta(days=12), "Hills", "base", 0.9)
     library.call(operations.set_plan, [block], [Race(TODAY + timedelta(days=46), "Half")])
@@ -33,6 +37,7 @@ def desk(qtbot, library: Library, some_logs: Path) -> Iterator[Desk]:
         made.main.show()
     yield made
     made.main.close()
+    made.main.deleteLater()
     made.close()
 
 
