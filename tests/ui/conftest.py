@@ -83,7 +83,7 @@ def some_store(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture
 def some_library(some_store: Path, tmp_path: Path) -> Iterator[Library]:
     """A library of one's own that holds those runs."""
-    made = Library(shutil.copytree(some_store, tmp_path / "store"))
+    made = Library(shutil.copytree(some_store, tmp_path / "some"))
     yield made
     made.close()
 
