@@ -40,6 +40,7 @@ class SquadRow:
     race_day: date | None = None
     last_run: date | None = None
     estimated: bool = False
+    last: BlockView | None = None  # the block run last, where none holds today
 
 
 def root_of(folder: Path) -> Path:
@@ -132,7 +133,13 @@ def squad_row(runner: Runner, view: SeasonView) -> SquadRow:
         race_day=race.day if race is not None else None,
         last_run=days[-1] if days else None,
         estimated=block is not None and block.estimated,
+        last=None if block is not None else _last(view),
     )
+
+
+def _last(view: SeasonView) -> BlockView | None:
+    ran = [b for b in view.blocks if b.end < view.today and sum(b.seconds[:3]) + b.seconds[4] > 0]
+    return ran[-1] if ran else None
 
 
 def _current(view: SeasonView) -> BlockView | None:

@@ -97,6 +97,7 @@ class SquadLine(QWidget):
         share, wanted, _ = share_words(row)
         ran = f"{words.spoken(sum(row.block.seconds[:3]))} run" if row.block is not None else ""
         parts = [row.runner.name, where(row), f"{race} {away}".strip(), ran, share, wanted]
+        parts.append(self._before())
         return ", ".join(part for part in (*parts, one_word(row, self._today)) if part)
 
     def sizeHint(self) -> QSize:
@@ -168,8 +169,9 @@ class SquadLine(QWidget):
         ran = sum(block.seconds[:3]) + block.seconds[4] if block is not None else 0.0
         line = foot + QFontMetricsF(font).ascent() + look.px(7)
         if block is None or ran <= 0:
-            words_ = "" if block is None else "no runs in this block"
-            painter.drawText(QPointF(left, self.height() / 2 + look.px(4)), words_)
+            said = self._before() if block is None else "no runs in this block"
+            shown = QFontMetricsF(font).elidedText(said, Qt.TextElideMode.ElideRight, right - left)
+            painter.drawText(QPointF(left, self.height() / 2 + look.px(4)), shown)
             return
         per_hour = (right - left) * 3600.0 / self._full
         heights = stairs.heights((11, 17, 23), look)
@@ -185,6 +187,14 @@ class SquadLine(QWidget):
         painter.setFont(font)
         of = f" of {words.hours(wanted)} wanted" if wanted else ""
         painter.drawText(QPointF(left, line), f"{words.hours(ran)} run{of}")
+
+    def _before(self) -> str:
+        """The block before today, in words."""
+        last = self.row.last
+        if last is None:
+            return ""
+        ran = words.hours(sum(last.seconds[:3]) + last.seconds[4])
+        return f"last {last.name}, {ran} run, ended {words.short_day(last.end)}"
 
     def _share(self, painter: QPainter, left: float, right: float, look: theme.Theme) -> None:
         share, wanted, short = share_words(self.row)

@@ -29,13 +29,18 @@ from tercet.ui.widgets import ElidedLabel, Label, Pane, Rule, button, clear_scro
 
 HEADS = ("runner", "race", "block so far, hours", "easy", "worth a word")
 WORDS = "Wanted shares are each block's own. Order is by race day, then by name, never by a number."
+ALONE = (
+    "Add a runner makes another runner's record, kept apart from this one; Take in a record merges "
+    "a copy of this runner's."
+)
 
 
 class Heads(QWidget):
     """The heads of the columns."""
 
-    def __init__(self) -> None:
+    def __init__(self, lines: QWidget) -> None:
         super().__init__()
+        self._lines = lines  # as wide as what stands below, beside its scroll bar
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self._dress(theme.current())
         theme.changed.connect(self._dress)
@@ -53,10 +58,11 @@ class Heads(QWidget):
         painter.setPen(look.color("text_2"))
         metrics = QFontMetricsF(font)
         y = (self.height() + metrics.ascent() - metrics.descent()) / 2
-        lefts = [*column_lefts(self.width(), look), float(self.width())]
+        room = self._lines.width()
+        lefts = [*column_lefts(room, look), float(room)]
         for k, text in enumerate(HEADS):
-            room = lefts[k + 1] - lefts[k] - look.px(8)
-            shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room)
+            width = lefts[k + 1] - lefts[k] - look.px(8)
+            shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, width)
             painter.drawText(int(lefts[k]), int(y), shown)
 
 
@@ -84,17 +90,17 @@ class SquadPage(Page):
         column.addLayout(self._head())
         for part in (self.error, self.record.bar):
             column.addWidget(part)
-        column.addWidget(Heads())
         inside = QWidget()
+        column.addWidget(Heads(inside))
         self._rows = QVBoxLayout(inside)
         self._rows.setContentsMargins(0, 0, 0, 0)
         self._rows.setSpacing(0)
         self._rows.addStretch(1)
         column.addWidget(clear_scroll(inside), 1)
         column.addWidget(Rule())
-        foot = Label(WORDS, "small", "text_2", wrap=True)
-        foot.setContentsMargins(15, 2, 15, 8)
-        column.addWidget(foot)
+        self._foot = Label(WORDS, "small", "text_2", wrap=True)
+        self._foot.setContentsMargins(15, 2, 15, 8)
+        column.addWidget(self._foot)
 
     def _head(self) -> QHBoxLayout:
         head = QHBoxLayout()
@@ -128,6 +134,7 @@ class SquadPage(Page):
 
     def show_rows(self, rows: list[SquadRow]) -> None:
         """Draw a line for each."""
+        self._foot.setText(WORDS if len(rows) > 1 else ALONE)
         focused = next((line.row.runner.folder for line in self.lines if line.hasFocus()), None)
         for line in self.lines:
             self._rows.removeWidget(line)

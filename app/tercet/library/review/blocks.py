@@ -11,7 +11,7 @@ from tercet.engine.scale import Shade
 from tercet.library import season
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
-from tercet.library.review.overview import running
+from tercet.library.review.overview import running, total
 from tercet.library.review.pictures import BuildUpPart, BuildUpPicture
 from tercet.library.review.scope import APART, bare
 from tercet.library.views import BlockView, BuildUp, SeasonView
@@ -37,7 +37,12 @@ def build_up(view: SeasonView) -> Page:
         )
         for block in view.blocks
     )
-    if len(behind) == 1:
+    if judged and all(block.id is None for block in judged):
+        # Nothing was asked of stretches that nobody planned.
+        sums = total(judged)
+        easy = figures.share(sums[0] / sum(sums), estimated=view.estimated)
+        title = f"{easy[0].upper()}{easy[1:]} of the running was easy"
+    elif len(behind) == 1:
         title = f"{behind[0].name} fell short of its easy share"
     elif behind:
         title = f"{len(behind)} of {len(judged)} blocks fell short of their easy share"

@@ -136,9 +136,11 @@ def _block_label(
         return last  # too many short blocks to name each
     board.text(left + 14.0, y, board.fit(block.name, "block", 190.0), "block")
     if y + 32.0 <= max(bottom + 10.0, y + 1.0) or bottom - top > 52.0:
-        for part in board.wrap(block.words, "body", 205.0)[: 2 if bottom - top > 84.0 else 1]:
+        whole = board.wide(block.words) <= 205.0
+        parts = [block.words] if whole else block.words.split(", ", 1)
+        for part in parts[: 2 if bottom - top > 84.0 else 1]:
             y += 31.0
-            board.text(left + 14.0, y, part.rstrip(","), "body", "text_2")
+            board.text(left + 14.0, y, board.fit(part, "body", 205.0), "body", "text_2")
     return y
 
 
