@@ -78,6 +78,11 @@ def of_view(
     if about.sides:
         spacing = season_queries.spacing(store)
         pages[:0] = [pair.back(about.sides, cut), pair.differs(about.sides, cut, spacing)]
+    # A page with nothing to show claims nothing.
+    pages = [
+        replace(page, title=page.name, line="", picture=None) if page.empty else page
+        for page in pages
+    ]
     made = Review(
         runner=queries.setting(store, "runner") or "Runner",
         scope=about.key,

@@ -219,7 +219,9 @@ def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], unit
         "The most and the fastest of these weeks, each with its day.",
         Facts(tuple(rows[:8])),
         Table(("figure", "what", "when"), tuple(rows[:8]), frozenset({1, 2}), tuple(behind[:8])),
-        missing="" if rows else "Nothing has been run in these blocks yet.",
+        missing=""
+        if rows
+        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
     )
 
 

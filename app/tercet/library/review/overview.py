@@ -123,7 +123,9 @@ def season_line(view: SeasonView, units: str) -> Page:
         line,
         SeasonLine(tuple(values), parts, tuple(races), len(view.blocks)),
         table,
-        missing="" if blocks else "Nothing has been run in these blocks yet.",
+        missing=""
+        if blocks
+        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
     )
 
 
@@ -200,5 +202,7 @@ def weeks(view: SeasonView) -> Page:
             tuple(behind),
             exact=tuple(sums),
         ),
-        missing="" if any(behind) else "Nothing has been run in these blocks yet.",
+        missing=""
+        if any(behind)
+        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
     )

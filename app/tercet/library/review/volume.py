@@ -94,7 +94,9 @@ def volume(view: SeasonView) -> Page:
             frozenset({0}),
             tuple(behind),
         ),
-        missing="" if sessions else "Nothing has been run in these blocks yet.",
+        missing=""
+        if sessions
+        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
     )
 
 

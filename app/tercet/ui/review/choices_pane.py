@@ -127,7 +127,8 @@ class ChoicesPane(QWidget):
         self.lines.show_words("\n".join(own) if page.key == "next" else "", other=other)
         _check(self.out, page.hidden)
         first, _, second = review.scope.partition("+")
-        _fill(self.scope, review.scopes, first)
+        _fill(self.scope, review.scopes or ((review.scope, review.name),), first)
+        self.scope.setEnabled(len(review.scopes) > 1)
         blocks = [entry for entry in review.scopes if ".." not in entry[0]]
         # A season stands beside a season, a block beside a block.
         of_a_kind = [e for e in review.scopes if (".." in e[0]) == (".." in first)]

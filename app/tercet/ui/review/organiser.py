@@ -82,8 +82,8 @@ class Organiser(Page):
         keys = [page.key for page in self._review.pages]
         if self._key not in keys:
             self._key = keys[0]
-        out = len(self._review.pages) - len(self._review.shown)
-        self._count.setText(f"{len(keys)} pages, {out} left out" if out else f"{len(keys)} pages")
+        count = len(self._review.shown)
+        self._count.setText(f"{count} of {len(keys)} shown")
         self.list.show_pages(self._review.pages, self.look, self._key)
         self._show_page()
         self.show_.update(self._review, self._view)

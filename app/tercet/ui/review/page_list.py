@@ -33,8 +33,13 @@ class _Row(QStyledItemDelegate):
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         look = theme.current()
-        lines = QFontMetrics(look.font("small_bold")).height() * 2 + look.px(22)
-        return QSize(look.px(200), max(THUMB[1] + look.px(16), lines))
+        view = option.widget
+        wide = view.viewport().width() if isinstance(view, QListWidget) else look.px(236)
+        room = wide - look.px(22) - THUMB[0] - 28
+        high = QFontMetrics(look.font("small_bold")).boundingRect(
+            QRect(0, 0, room, 10_000), int(Qt.TextFlag.TextWordWrap), _words(index)
+        )
+        return QSize(look.px(200), max(THUMB[1] + look.px(16), high.height() + look.px(16)))
 
     def paint(
         self,
@@ -67,10 +72,15 @@ class _Row(QStyledItemDelegate):
         room = QRect(left, rect.top() + 4, rect.right() - left - 4, rect.height() - 8)
         painter.setPen(look.color("text_3" if out else "text"))
         painter.setFont(look.font("small_bold"))
-        words = str(index.data(Qt.ItemDataRole.DisplayRole))
         flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-        painter.drawText(room, int(flags), f"{words}\n{out}" if out else words)
+        painter.drawText(room, int(flags), _words(index))
         painter.restore()
+
+
+def _words(index: QModelIndex | QPersistentModelIndex) -> str:
+    """A page's name, and below it why it is not shown."""
+    words, out = str(index.data(Qt.ItemDataRole.DisplayRole)), str(index.data(OUT) or "")
+    return f"{words}\n{out}" if out else words
 
 
 class PageList(QListWidget):
