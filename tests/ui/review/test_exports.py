@@ -25,6 +25,7 @@ from tercet.library.review.choices import Choices
 from tercet.library.review.content import Review
 from tercet.ui import theme
 from tercet.ui.review import frame, looks, paper, web
+from tercet.ui.review.board import Mark
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.writing import Stopped
 
@@ -75,6 +76,26 @@ def test_every_number_on_a_page_stands_in_its_table_or_claim(review: Review) -> 
         said = [w for w in words if re.fullmatch(r"(about )?\d+:\d\d(:\d\d)?", w)]
         for figure in said:
             assert plain(figure) in cells, (page.key, figure)
+
+
+def test_every_number_and_every_shape_leads_to_its_runs(review: Review) -> None:
+    from PySide6.QtGui import QImage, QPainter
+
+    picture = QImage(1366, 768, QImage.Format.Format_RGB32)
+    for page in review.shown:
+        spots: list[Mark] = []
+        painter = QPainter(picture)
+        marks = frame.paint(painter, page, looks.look("light"), 1366, 768, Foot("", 1, 1), spots)
+        painter.end()
+        if page.key not in ("curve", "next"):
+            assert spots, page.key
+        for mark in (*marks, *spots):
+            assert mark.row is None or mark.row < len(page.table.rows), page.key
+        # What no run stands behind: thresholds, gaps, empty weeks, races not recorded, words.
+        for k, row in enumerate(page.table.rows):
+            without = page.key == "next" or row[1].startswith(("thresholds", "no runs"))
+            empty = "0:00" in row if page.key in ("weeks", "volume") else row[-1] == "–"
+            assert page.table.behind(k) or without or empty, (page.key, row)
 
 
 def test_the_pdf_is_vector_text_with_bookmarks_and_language(review: Review, written: bytes) -> None:

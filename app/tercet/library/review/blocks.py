@@ -131,7 +131,7 @@ def is_short(block: BlockView) -> bool:
 
 
 def months(first: date, last: date, most: int = 12) -> tuple[tuple[float, str], ...]:
-    """First days of months with their names, thinned."""
+    """First days of months with their names, thinned; the first day where no month begins."""
     out = []
     year, month = first.year, first.month
     while (year, month) <= (last.year, last.month):
@@ -139,6 +139,8 @@ def months(first: date, last: date, most: int = 12) -> tuple[tuple[float, str], 
         if day >= first:
             out.append((float(day.toordinal()), figures.MONTHS[month - 1][:3]))
         year, month = (year + 1, 1) if month == 12 else (year, month + 1)
+    if not out:
+        return ((float(first.toordinal()), figures.short_day(first)),)
     every = max(1, math.ceil(len(out) / most))
     return tuple(out[::every])
 

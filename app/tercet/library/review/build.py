@@ -20,10 +20,14 @@ from tercet.library.review import (
     work,
 )
 from tercet.library.review.choices import Choices
-from tercet.library.review.content import Before, Review
+from tercet.library.review.content import Before, Page, Review
 from tercet.library.views import SeasonView
 from tercet.store import queries, record_queries, season_queries
 from tercet.store.database import Store
+
+#: Pages whose numbers come from the shades of running, and so from the thresholds.
+SHADED = frozenset({"pair", "differs", "line", "weeks", "blocks", "curve", "middle"})
+ESTIMATED = "By estimated thresholds."
 
 
 def review(
@@ -78,11 +82,7 @@ def of_view(
     if about.sides:
         spacing = season_queries.spacing(store)
         pages[:0] = [pair.back(about.sides, cut), pair.differs(about.sides, cut, spacing)]
-    # A page with nothing to show claims nothing.
-    pages = [
-        replace(page, title=page.name, line="", picture=None) if page.empty else page
-        for page in pages
-    ]
+    pages = [_honest(page, estimated=cut.estimated) for page in pages]
     made = Review(
         runner=queries.setting(store, "runner") or "Runner",
         scope=about.key,
@@ -92,6 +92,15 @@ def of_view(
         before=_before(store, view, about.key),
     )
     return made, chosen
+
+
+def _honest(page: Page, *, estimated: bool) -> Page:
+    """A page that claims nothing without data, and says where its shades are an estimate."""
+    if page.empty:
+        return replace(page, title=page.name, line="", picture=None)
+    if estimated and page.key in SHADED:
+        return replace(page, line=f"{page.line} {ESTIMATED}".strip())
+    return page
 
 
 def _before(store: Store, view: SeasonView, key: str) -> Before | None:

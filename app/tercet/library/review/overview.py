@@ -165,7 +165,7 @@ def weeks(view: SeasonView) -> Page:
                     figures.short_day(week.monday),
                     figures.hours(ran),
                     *(figures.hours(value) for value in week.seconds[:3]),
-                    figures.share(tally.easy_share(week.seconds)),
+                    figures.share(tally.easy_share(week.seconds), estimated=block.estimated),
                     str(len(runs)),
                 )
             )
