@@ -7,6 +7,7 @@ import random
 import shutil
 import zipfile
 from collections.abc import Callable, Iterator
+from datetime import date
 from hashlib import sha256
 from pathlib import Path
 from threading import Event
@@ -15,8 +16,10 @@ from typing import Any
 import pytest
 
 from tercet import resources
-from tercet.library import figures, operations, record, record_merge, roster
+from tercet.formats.paper import Shorthand
+from tercet.library import figures, operations, paper_keep, pieces, record, record_merge, roster
 from tercet.library.library import Library
+from tercet.library.paper_log import Draft
 from tercet.library.record import RecordError
 from tercet.library.review import build, choices
 from tercet.library.review.choices import Choices
@@ -327,3 +330,92 @@ def test_words_of_a_review_go_along_and_are_settled(
     athlete.call(record_merge.choose, [], done.conflicts)
     assert athlete.call(choices.read, key).next_lines == ("Coach",)
     assert not record_merge.take_in(athlete, source).conflicts
+
+
+def recorded(library: Library) -> list[Any]:
+    return [row for row in library.call(queries.sessions) if row["channels"]]
+
+
+def test_joined_and_cut_runs_go_over_and_back(two: tuple[Library, Library], tmp_path: Path) -> None:
+    coach, athlete = two
+    record_merge.take_in(athlete, handed(coach, tmp_path / "one.zip"))
+    athlete.call(operations.set_note, number(athlete), "the athlete's")
+    whole = number(coach)
+    coach.call(pieces.cut, whole, 1200.0)
+    coach.call(operations.set_note, number(coach, 1), "second half")
+    done = record_merge.take_in(athlete, handed(coach, tmp_path / "two.zip"))
+    assert done.conflicts == [] and "1 joined, cut or typed" in done.words
+    assert len(recorded(athlete)) == len(recorded(coach))
+    cut_here = [totals(library) for library in (coach, athlete)]
+    assert {place: sums[:10] for place, sums in cut_here[0].items()} == {
+        place: sums[:10] for place, sums in cut_here[1].items()
+    }
+    assert {"the athlete's", "second half"} <= {row["note"] for row in recorded(athlete)}
+    # put together again by the athlete: the coach's older pieces give way
+    first, second = number(athlete), number(athlete, 1)
+    athlete.call(pieces.join, first, second)
+    back = handed(athlete, tmp_path / "three.zip")
+    record_merge.take_in(coach, back)
+    assert len(recorded(coach)) == len(recorded(athlete))
+    before = totals(coach)
+    assert record_merge.take_in(coach, back).taken == [] and totals(coach) == before
+    coach.call(operations.undo)
+    assert len(recorded(coach)) == len(cut_here[0]) - len(
+        [row for row in coach.call(queries.sessions) if not row["channels"]]
+    )
+
+
+def test_both_sides_cut_otherwise_and_each_keeps_its_own(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    record_merge.take_in(athlete, handed(coach, tmp_path / "one.zip"))
+    coach.call(pieces.cut, number(coach), 1200.0)
+    athlete.call(pieces.cut, number(athlete), 900.0)
+    before = totals(athlete)
+    done = record_merge.take_in(athlete, handed(coach, tmp_path / "two.zip"))
+    assert "otherwise here and left so" in done.words
+    assert totals(athlete) == before
+
+
+def test_a_typed_page_goes_over_as_it_was_answered(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    page = "2026-08-03 am: 30 min Q\n2026-08-04: 20 min stdy\n2026-08-05: 40 min easy  # calf\n"
+    coach.call(paper_keep.keep, Draft(page, Shorthand({"Q": "hard"}, "km")), date(2026, 11, 25))
+    archive = handed(coach, tmp_path / "one.zip")
+    record_merge.take_in(athlete, archive)
+    assert totals(athlete) == totals(coach) and everything(athlete) == everything(coach)
+    rows_of = athlete.call(queries.sessions)
+    asked = [athlete.call(queries.run, row["id"]) for row in rows_of if row["unjudged_s"] == 1200]
+    assert len(asked) == 1 and "stdy" in asked[0]["asks"]
+    assert record_merge.take_in(athlete, archive).taken == []
+
+
+def test_a_piece_that_cannot_be_one_is_not_believed(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    coach.call(pieces.cut, number(coach), 1200.0)
+    archive = handed(coach, tmp_path / "one.zip")
+    for name, value in (("time", [5.0, 1.0]), ("part", "x"), ("start_utc", 1e300), ("day", "no")):
+
+        def change(lines: Any, name: str = name, value: Any = value) -> Any:
+            return [{**line, name: value} if "time" in line else line for line in lines]
+
+        bad = change_lines(archive, tmp_path / "bad.zip", "pieces.jsonl", change)
+        with pytest.raises(RecordError, match="damaged"):
+            record_merge.take_in(athlete, bad)
+    assert totals(athlete) == {}
+
+
+def change_lines(source: Path, target: Path, name: str, change: Callable[[Any], Any]) -> Path:
+    with zipfile.ZipFile(source) as old, zipfile.ZipFile(target, "w") as new:
+        for item in old.namelist():
+            data = old.read(item)
+            if item == name:
+                lines = change([json.loads(line) for line in data.splitlines()])
+                data = "".join(json.dumps(line) + "\n" for line in lines).encode()
+            new.writestr(item, data)
+    return target

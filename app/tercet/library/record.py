@@ -1,9 +1,10 @@
 """A runner's whole record as one archive of open parts: written whole, read within bounds.
 
 The archive is a zip file. ``manifest.json`` says what it is; ``files.jsonl``, ``runs.jsonl``,
-``threshold.jsonl``, ``block.jsonl``, ``race.jsonl``, ``planned.jsonl`` and ``test.jsonl`` hold a
-JSON object a line; ``settings.json`` one object; ``shared.jsonl`` what earlier copies said, as
-pairs of what and fingerprint; ``originals/`` every original file, byte for byte, by its SHA-256.
+``pieces.jsonl``, ``threshold.jsonl``, ``block.jsonl``, ``race.jsonl``, ``planned.jsonl`` and
+``test.jsonl`` hold a JSON object a line; ``settings.json`` one object; ``shared.jsonl`` what
+earlier copies said, as pairs of what and fingerprint; ``originals/`` every original file, byte for
+byte, by its SHA-256.
 """
 
 from __future__ import annotations
@@ -13,15 +14,17 @@ import os
 import zipfile
 import zlib
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from hashlib import sha256
 from pathlib import Path
 from threading import Event
 from typing import Any
 
+from tercet.library import record_pieces
 from tercet.library.importing import Progress
 from tercet.library.library import Library
+from tercet.library.record_pieces import Piece
 from tercet.store import record_queries as rows
 from tercet.store.database import Row, Store
 
@@ -56,6 +59,7 @@ class Parts:
     plan: dict[str, list[Row]]
     settings: dict[str, Any]
     shared: set[tuple[str, str]]
+    pieces: list[Piece] = field(default_factory=list)
     by: str = ""  # whose copy it is, as that copy calls itself
     written: str = ""
 
@@ -96,14 +100,18 @@ def parts_of(store: Store) -> Parts:
         plan={table: rows.plan_part(store, table) for table in rows.PLAN_PARTS},
         settings=settings,
         shared=rows.shared(store),
+        pieces=record_pieces.pieced(store),
     )
 
 
 def sayings(parts: Parts) -> Iterator[tuple[str, str]]:
     """Every fingerprint of what a record says."""
     for run in parts.runs:
-        for field, value in said(run).items():
-            yield subject(run, field), fingerprint(value)
+        for name, value in said(run).items():
+            yield subject(run, name), fingerprint(value)
+    for files, pieces in record_pieces.groups(parts.pieces):
+        what, told = record_pieces.saying(files, pieces)
+        yield what, fingerprint(told)
     for table, held in parts.plan.items():
         yield f"plan:{table}", fingerprint(held)
     for name, value in parts.settings.items():
@@ -170,7 +178,8 @@ def _write_texts(
     }
     archive.writestr("manifest.json", json.dumps(manifest, indent=1, ensure_ascii=False))
     archive.writestr("settings.json", json.dumps(parts.settings, indent=1, ensure_ascii=False))
-    tables = {"files": parts.files, "runs": parts.runs, **parts.plan}
+    pieces = [piece.told() for piece in parts.pieces]
+    tables = {"files": parts.files, "runs": parts.runs, "pieces": pieces, **parts.plan}
     for name, held in tables.items():
         archive.writestr(f"{name}.jsonl", _lines(held))
     archive.writestr("shared.jsonl", _lines(sorted(parts.shared | known)))
@@ -229,6 +238,7 @@ class Archive:
                     for name, value in settings.items()
                     if name in SETTINGS or name.startswith(REVIEW)
                 },
+                pieces=[record_pieces.read(row) for row in self._pieces()],
                 shared={(str(what), str(hash_)) for what, hash_ in self._table("shared")},
                 by=str(manifest.get("by", "")),
                 written=str(manifest.get("written", "")),
@@ -273,6 +283,10 @@ class Archive:
                 raise RecordError(f"The record is damaged at {name}.jsonl.") from error
         return out
 
+    def _pieces(self) -> list[Any]:
+        # records of earlier versions carry none
+        return self._table("pieces") if "pieces.jsonl" in self._names else []
+
     def original(self, name: str) -> bytes:
         """An original by its SHA-256, checked against it."""
         data = self._bytes(f"originals/{name[:2]}/{name}", LARGEST_ORIGINAL)
@@ -282,6 +296,7 @@ class Archive:
 
 
 def _checked_run(run: Row) -> Row:
+    run = {**rows.LATER, **run}
     missing = [name for name in (*rows.RUN_COLUMNS, "attached", "corrections") if name not in run]
     if missing:
         raise ValueError(f"a run without {missing[0]}")

@@ -6,13 +6,12 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from threading import Event
 from typing import Any
 
 from tercet.domain import Changes
 from tercet.engine import judging
-from tercet.library import reading, rejudge
+from tercet.library import reading, record_pieces, rejudge
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import (
@@ -21,18 +20,17 @@ from tercet.library.record import (
     Archive,
     OtherRunner,
     Parts,
-    RecordError,
     fingerprint,
     places,
     said,
     subject,
 )
+from tercet.library.record_files import STEP, take_files
 from tercet.library.review import choices
 from tercet.store import queries
 from tercet.store import record_queries as rows
 from tercet.store.database import Row, Store
 
-STEP = "Take in a record"
 #: What each part is called where a conflict is told.
 PART_WORDS = {
     "threshold": "thresholds",
@@ -130,78 +128,15 @@ def take_in(
         done.here = len(parts.files) - len(wanted)
         # The other copy's lines first, so that its runs are judged once.
         _add(done, library.call(_merge_plan, parts, token))
-        _take_files(library, archive, wanted, done, token, progress, stop)
+        take_files(library, archive, wanted, done, token, progress, stop)
         fresh = {file["sha256"] for file in wanted}
+        _add(done, library.call(_merge_pieces, parts, fresh, token))
         _add(done, library.call(_merge_runs, parts, fresh, token))
         if library.call(queries.judged_by_others, judging.METHOD):
             done.changes |= library.judge_all_again(progress, token=token, step=STEP)
         return done
     finally:
         archive.close()
-
-
-def _take_files(
-    library: Library,
-    archive: Archive,
-    wanted: Sequence[Row],
-    done: Merged,
-    token: object,
-    progress: Callable[[Progress], None],
-    stop: Event,
-) -> None:
-    """Read the files that this store lacks, as if they had been dropped."""
-    read = [file for file in wanted if file["status"] != "season file"]
-    # A season file's lines came with the plan; reading it again would bring its first ones back.
-    rest = [(file, archive.original(file["sha256"])) for file in wanted if file not in read]
-    with TemporaryDirectory(prefix="tercet-") as folder:
-        paths = []
-        for number, file in enumerate(read):
-            if stop.is_set():
-                break
-            paths.append(_unpacked(archive, file, Path(folder) / str(number)))
-            progress(Progress(number + 1, len(read), file["name"]))
-        if paths:
-            report = library.take_in(paths, progress, stop, token=token, step=STEP)
-            done.new_files = len(report.taken) - report.count("already here", "refused")
-            done.refused = report.count("refused")
-            done.changes |= report.changes
-        done.stopped = stop.is_set()
-        done.changes |= library.call(_name_files, read, rest, token)
-
-
-def _unpacked(archive: Archive, file: Row, folder: Path) -> Path:
-    """An original as a file that bears its own name, as far as this system allows."""
-    name = Path(str(file["name"]).replace("\\", "/")).name.strip() or "recording"
-    data = archive.original(file["sha256"])
-    folder.mkdir()
-    for candidate in (name, "recording"):
-        place = folder / candidate
-        try:
-            place.write_bytes(data)
-        except (OSError, ValueError) as error:
-            if candidate == "recording":
-                raise RecordError(
-                    f"A file of the record could not be unpacked: {error}."
-                ) from error
-        else:
-            return place
-    raise AssertionError("unreachable")
-
-
-def _name_files(
-    store: Store, read: Sequence[Row], rest: Sequence[tuple[Row, bytes]], token: object
-) -> Changes:
-    """Forget the folder that files were unpacked to; keep those that need no reading."""
-    for file, data in rest:
-        store.originals.keep(file["sha256"], data)
-    with store.atomic(STEP, token):
-        for file in read:
-            if queries.file(store, file["sha256"]) is not None:
-                kept = {name: file[name] for name in ("sha256", "name", "put_away", "taken_in")}
-                store.put("file", {**kept, "folder": ""})
-        for file, _ in rest:
-            store.put("file", {**{name: file[name] for name in rows.FILE_COLUMNS}, "folder": ""})
-    return Changes(files=True, step=STEP) if read or rest else Changes()
 
 
 def _add(done: Merged, more: tuple[list[str], list[Conflict], Changes]) -> None:
@@ -292,6 +227,43 @@ def put_part(store: Store, table: str, theirs: Sequence[Row]) -> None:
     known = rows.columns(store, table)
     for row in theirs:
         store.put(table, {name: row[name] for name in row if name in known and name != "id"})
+
+
+def _merge_pieces(
+    store: Store, parts: Parts, fresh: set[str], token: object
+) -> tuple[list[str], list[Conflict], Changes]:
+    """Runs that were joined, cut or typed, those of the same files as a whole."""
+    taken = kept = 0
+    here, own = rows.shared(store), record_pieces.pieced(store)
+    mine_said = {(run["sha256"], run["part"]): run for run in rows.runs(store)}
+    with store.atomic(STEP, token):
+        for files, theirs in record_pieces.groups(parts.pieces):
+            mine = [piece for piece in own if piece.files & files]
+            what, told = record_pieces.saying(files, theirs)
+            verdict = _verdict(what, record_pieces.saying(files, mine)[1], told, here, parts.shared)
+            if verdict != "same" and files <= fresh:
+                verdict = "theirs"
+            elif verdict == "theirs" and _shaded_here(mine_said, files, parts):
+                verdict = "both"
+            if verdict == "theirs":
+                record_pieces.replace_by(store, mine, theirs)
+                taken += 1
+            elif verdict == "both":
+                kept += 1
+                continue
+            store.put("shared", {"what": what, "hash": fingerprint(told)})
+    words = [f"{taken} joined, cut or typed"] if taken else []
+    words += [f"{kept} joined, cut or typed otherwise here and left so"] if kept else []
+    return words, [], Changes(runs=True, step=STEP) if taken else Changes()
+
+
+def _shaded_here(mine: dict[Any, Row], files: set[str], parts: Parts) -> bool:
+    """Whether stretches of these files were shaded here and the other copy has not had that."""
+    held = [run for place, run in mine.items() if place[0] in files and run["corrections"]]
+    return any(
+        not _older(subject(run, "corrections"), said(run)["corrections"], parts.shared)
+        for run in held
+    )
 
 
 def _merge_runs(

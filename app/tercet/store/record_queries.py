@@ -35,7 +35,13 @@ RUN_COLUMNS = (
     "race_m",
     "known_s",
     "known_m",
+    "format",
+    "zone_from",
+    "clock",
+    "asks",
 )
+#: Columns that records of earlier versions do not hold, and what they mean then.
+LATER = {"format": "", "zone_from": "", "clock": "", "asks": ""}
 
 
 def plan_part(store: Store, table: str) -> list[Row]:
