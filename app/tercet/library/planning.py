@@ -237,7 +237,7 @@ def add_planned(store: Store, day: date, notation: str, note: str = "") -> Chang
         return Changes()
     step = "Plan a session"
     with store.atomic(step):
-        _put(store, Planned(day, text, _next_place(store, day), note))
+        _put(store, Planned(day, text, plan_queries.next_place(store, day), note))
     return Changes(plan=True, step=step)
 
 
@@ -258,7 +258,7 @@ def move_planned(store: Store, planned_id: int, day: date, *, copy: bool = False
     with store.atomic(step):
         entry = _planned(store, planned_id)
         if copy or day != entry.day:
-            moved = replace(entry, day=day, place=_next_place(store, day))
+            moved = replace(entry, day=day, place=plan_queries.next_place(store, day))
             _put(store, replace(moved, id=None) if copy else moved)
     return Changes(plan=True, step=step)
 
@@ -278,7 +278,7 @@ def copy_week(store: Store, monday: date) -> Changes:
     with store.atomic(step):
         for entry in entries:
             day = entry.day + 7 * DAY
-            _put(store, replace(entry, id=None, day=day, place=_next_place(store, day)))
+            _put(store, replace(entry, id=None, day=day, place=plan_queries.next_place(store, day)))
     return Changes(plan=True, step=step)
 
 
@@ -304,14 +304,10 @@ def calendar_entries(store: Store) -> list[Entry]:
 
 
 def _planned(store: Store, planned_id: int) -> Planned:
-    found = next((e for e in plan_queries.planned(store) if e.id == planned_id), None)
-    if found is None:
+    found = plan_queries.planned(store, [planned_id])
+    if not found:
         raise ValueError("that planned session is no longer there")
-    return found
-
-
-def _next_place(store: Store, day: date) -> int:
-    return max((e.place + 1 for e in plan_queries.planned(store) if e.day == day), default=0)
+    return found[0]
 
 
 def _put(store: Store, entry: Planned) -> None:

@@ -264,6 +264,8 @@ class Store:
         if all(row.get(key) is not None for key in keys):
             earlier = self._fetch(table, tuple(row[key] for key in keys))
         later = {**(earlier or {}), **row}
+        if earlier == later and len(keys) == 1 and isinstance(later[keys[0]], int):
+            return int(later[keys[0]])  # nothing to write
         number = self._write(table, later)
         if len(keys) == 1 and later.get(keys[0]) is None:
             later[keys[0]] = number

@@ -29,6 +29,12 @@ def planned(store: Store, ids: Sequence[int] | None = None) -> list[Planned]:
     ]
 
 
+def next_place(store: Store, day: date) -> int:
+    """Place after all that is planned on a day."""
+    found = store.rows("SELECT MAX(place) FROM planned WHERE day = ?", (day.isoformat(),))
+    return 0 if found[0][0] is None else int(found[0][0]) + 1
+
+
 def planned_row(entry: Planned) -> Row:
     """A row to put for a planned session."""
     return {

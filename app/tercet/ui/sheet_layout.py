@@ -81,7 +81,7 @@ def _longest_hour(needs: Needs, room: float, least: float) -> tuple[float, list[
 def bars(cell: Cell, px_per_hour: float, cap_s: float) -> tuple[Bar, ...]:
     """Place a day's sessions side by side; over the cap the longest is cut to what is left."""
     lengths = list(cell.lengths)
-    over = sum(lengths) - cap_s
+    over = cell.total_s - cap_s
     longest = max(range(len(lengths)), key=lengths.__getitem__, default=0)
     placed = []
     x = LEFT
@@ -110,7 +110,7 @@ def _needs(sheet: Sheet, extra: Callable[[Cell], float], part: float) -> Needs:
     for cell in _cells(sheet.rows):
         if cell.sessions or cell.race or cell.ahead_s:
             ahead = cell.ahead_s
-            hours = min(sum(cell.lengths) + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
+            hours = min(cell.total_s + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
             gaps = DOUBLE_GAP * max(0, len(cell.sessions) + len(ahead) - 1)
             besides = LEFT + RIGHT + gaps + part * extra(cell)
             found[cell.day.weekday()].add((hours, besides))

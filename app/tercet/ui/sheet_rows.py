@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import cached_property
 
 from PySide6.QtCore import QDate, QLocale
 
@@ -16,6 +18,8 @@ from tercet.ui import words
 #: Bars are cut only if the longest is this much longer than the cap.
 WORTH_CUTTING = 1.4
 CAP_SHARE = 0.98
+#: Rows of blocks as last laid out, with what they were made of; an edit makes few of them anew.
+_laid: dict[int, tuple[BlockView, object, list[Row]]] = {}
 
 
 @dataclass(frozen=True)
@@ -29,15 +33,21 @@ class Cell:
     race: str = ""
     planned: tuple[PlannedView, ...] = ()
 
-    @property
+    # Reckoned once: a day that did not change is the same object after an edit.
+    @cached_property
     def ahead_s(self) -> tuple[float, ...]:
         """Length of each session still to run [s]."""
         return tuple(item.running_s for item in self.planned if item.state == "to run")
 
-    @property
+    @cached_property
     def lengths(self) -> tuple[float, ...]:
         """Drawn length of each session [s]."""
         return tuple(session_length(session) for session in self.sessions)
+
+    @cached_property
+    def total_s(self) -> float:
+        """Length of all of them [s]."""
+        return sum(self.lengths)
 
 
 @dataclass(frozen=True)
@@ -84,41 +94,26 @@ def build(season: SeasonView, cap_s: float | None = None) -> Sheet:
     for race in season.races:
         races[race.day].append(race.name)
     rows: list[Row] = []
+    before, kept = dict(_laid), {}
+    for block in season.blocks:
+        named = {day: names for day, names in races.items() if block.start <= day <= block.end}
+        key = (season.today, named)
+        held = before.get(id(block))
+        if held is None or held[0] is not block or held[1] != key:
+            held = block, key, _rows_of(block, season.today, named)
+        kept[id(block)] = held
+        rows += held[2]
+    _laid.clear()
+    _laid.update(kept)
     places: dict[date, tuple[int, int]] = {}
     sessions: dict[int, tuple[int, int, int]] = {}
-    for block in season.blocks:
-        current = block.start <= season.today <= block.end
-        rows.append(Row(block, current))
-        for number, week in enumerate(block.weeks):
-            cells = []
-            for weekday in range(7):
-                day = week.monday + timedelta(days=weekday)
-                inside = week.inside[weekday]
-                cell = Cell(
-                    day,
-                    inside,
-                    inside and day == season.today,
-                    week.days[weekday],
-                    words.listed(races[day]) if inside and day in races else "",
-                    week.planned[weekday],
-                )
-                cells.append(cell)
-                if inside:
-                    places[day] = (len(rows), weekday + 1)
-                for part, session in enumerate(cell.sessions):
-                    sessions[session.id] = (len(rows), weekday + 1, part)
-            rows.append(
-                Row(
-                    block,
-                    current,
-                    week,
-                    tuple(cells),
-                    first=number == 0,
-                    last=number == len(block.weeks) - 1,
-                    future=week.monday > season.today,
-                )
-            )
-    days = [sum(cell.lengths) for row in rows for cell in row.cells if cell.sessions]
+    for place, row in enumerate(rows):
+        for column, cell in enumerate(row.cells, 1):
+            if cell.inside:
+                places[cell.day] = (place, column)
+            for part, session in enumerate(cell.sessions):
+                sessions[session.id] = (place, column, part)
+    days = [cell.total_s for row in rows for cell in row.cells if cell.sessions]
     cap = _nearest_rank(days, CAP_SHARE)
     # Cutting a bar that is hardly longer costs more room for its words than it saves.
     if days and max(days) <= WORTH_CUTTING * cap:
@@ -135,8 +130,41 @@ def build(season: SeasonView, cap_s: float | None = None) -> Sheet:
         has_unjudged=any(s.seconds[4] > 0.0 and s.sport == "running" for s in every),
         has_other=any(s.sport != "running" for s in every),
         has_cut=any(day > cap for day in days),
-        has_planned=any(cell.planned for row in rows for cell in row.cells),
+        has_planned=any(any(week.planned) for block in season.blocks for week in block.weeks),
     )
+
+
+def _rows_of(block: BlockView, today: date, races: Mapping[date, Sequence[str]]) -> list[Row]:
+    """A block's heading and weeks."""
+    current = block.start <= today <= block.end
+    rows = [Row(block, current)]
+    for number, week in enumerate(block.weeks):
+        cells = []
+        for weekday in range(7):
+            day = week.monday + timedelta(days=weekday)
+            inside = week.inside[weekday]
+            cells.append(
+                Cell(
+                    day,
+                    inside,
+                    inside and day == today,
+                    week.days[weekday],
+                    words.listed(races[day]) if inside and day in races else "",
+                    week.planned[weekday],
+                )
+            )
+        rows.append(
+            Row(
+                block,
+                current,
+                week,
+                tuple(cells),
+                first=number == 0,
+                last=number == len(block.weeks) - 1,
+                future=week.monday > today,
+            )
+        )
+    return rows
 
 
 def week_words(row: Row) -> tuple[str, str]:
