@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Sequence
+from dataclasses import dataclass
 from threading import Event
 
 from pypdf import PdfWriter
@@ -21,6 +23,8 @@ from tercet.ui.review.writing import Progress, Stopped, title_of
 #: Dots an inch that the pages are laid out in; everything on them is vector.
 RESOLUTION = 144
 ROW = 26.0
+#: Room for a table's name and headings, between two tables, and the rows worth parting one for.
+HEAD, APART, GOOD_PART = 76.0, 30.0, 8
 
 
 def pdf(
@@ -49,11 +53,7 @@ def pdf(
     writer.setCreator(f"Tercet {__version__}")
     width = width_mm / 25.4 * RESOLUTION
     height = height_mm / 25.4 * RESOLUTION
-    appendix = [
-        (number, page, part)
-        for number, page in enumerate(pages, 1)
-        for part in _parts(page, width, height)
-    ]
+    appendix = _packed(pages, width, height)
     count = len(pages) + len(appendix)
     marks: list[tuple[str, int]] = []
     painter = QPainter(writer)
@@ -65,13 +65,13 @@ def pdf(
         frame.paint(painter, page, look, width, height, frame.foot_of(review, page))
         if progress is not None:
             progress(k + 1, count)
-    for k, (number, page, rows) in enumerate(appendix, len(pages)):
+    for k, held in enumerate(appendix, len(pages)):
         _check(stop, painter)
         writer.newPage()
-        if not rows[0]:
-            marks.append((f"Numbers of page {number}: {page.name}", k))
+        begun = [part for part in held if not part.rows[0]]
+        marks += [(f"Numbers of page {part.number}: {part.page.name}", k) for part in begun]
         foot = Foot(review.runner, k + 1 - len(pages), len(appendix))
-        _table(painter, number, page, rows, look, (width, height), foot)
+        _tables(painter, held, look, (width, height), foot)
         if progress is not None:
             progress(k + 1, count)
     painter.end()
@@ -85,26 +85,60 @@ def _check(stop: Event | None, painter: QPainter) -> None:
         raise Stopped
 
 
-def _parts(page: Page, width: float, height: float) -> list[tuple[int, int]]:
-    """First and last row of each page that a table takes."""
-    room = height / frame.scale_of(width, height) - TOP - FOOT - 100.0
-    each = max(int(room // ROW) - 1, 1)
-    count = len(page.table.rows)
-    return [(first, min(first + each, count)) for first in range(0, max(count, 1), each)]
+@dataclass(frozen=True)
+class _Part:
+    """Rows of a page's table, and how far down a page they stand."""
+
+    number: int
+    page: Page
+    rows: tuple[int, int]  # first, and the one after the last
+    top: float
 
 
-def _table(
-    painter: QPainter, number: int, page: Page, rows: tuple[int, int], look: Look,
-    size: tuple[float, float], foot: Foot,
-) -> None:  # fmt: skip
-    """One page of a table, columns as wide as their words."""
+def _packed(pages: Sequence[Page], width: float, height: float) -> list[list[_Part]]:
+    """Tables under each other, on as few pages as hold them; one too long for a page is parted."""
+    bottom = height / frame.scale_of(width, height) - FOOT - 40.0
+    out: list[list[_Part]] = []
+    y = bottom
+    for number, page in enumerate(pages, 1):
+        count, first = len(page.table.rows), 0
+        while first < max(count, 1):
+            # A table begins on a new page unless all of it, or a good part, has room.
+            room = int((bottom - y - HEAD) // ROW)
+            if room < min(count - first, GOOD_PART) or not out:
+                out.append([])
+                y = TOP - 40.0
+                room = int((bottom - y - HEAD) // ROW)
+            last = min(first + max(room, 1), count)
+            out[-1].append(_Part(number, page, (first, last), y))
+            y += HEAD + (last - first) * ROW + APART
+            first = max(last, first + 1)
+    return out
+
+
+def _tables(
+    painter: QPainter, held: Sequence[_Part], look: Look, size: tuple[float, float], foot: Foot
+) -> None:
+    """A page of tables."""
     scale = frame.scale_of(*size)
     painter.save()
     painter.fillRect(QRectF(0.0, 0.0, *size), look.color("pane"))
     painter.scale(scale, scale)
     board = Board(painter, look, size[0] / scale, size[1] / scale)
-    board.text(SIDE, TOP - 16.0, f"Numbers of page {number}: {page.name}", "block")
-    table = page.table
+    for part in held:
+        _table(board, part)
+    base = board.height - FOOT
+    board.text(SIDE, base, foot.runner, "cell_bold")
+    words = f"numbers, {foot.number} of {foot.count}"
+    board.text(board.width - SIDE, base, words, "cell", "text_2", align="right")
+    painter.restore()
+
+
+def _table(board: Board, part: _Part) -> None:
+    """One table, columns as wide as their words."""
+    words = f"Numbers of page {part.number}: {part.page.name}"
+    board.text(SIDE, part.top + 24.0, words, "block")
+    table, rows = part.page.table, part.rows
     columns = list(zip(table.headings, *table.rows, strict=True))
     wide = [
         max(board.wide(cell, "cell_bold" if k == 0 else "cell") for k, cell in enumerate(column))
@@ -119,7 +153,7 @@ def _table(
         widest = max(table.words, key=lambda k: wide[k], default=0)
         wide[widest] = max(wide[widest] - over, 60.0)
     x = SIDE
-    y = TOP + 24.0
+    y = part.top + 64.0
     for k, column in enumerate(columns):
         at = x if k in table.words else x + wide[k]
         align = "left" if k in table.words else "right"
@@ -129,11 +163,6 @@ def _table(
             board.text(at, y + j * ROW + 4.0, shown, "cell", align=align)
         x += wide[k] + apart
     board.line((SIDE, board.width - SIDE), (y + 9.0, y + 9.0), "edge", 1.0)
-    base = board.height - FOOT
-    board.text(SIDE, base, foot.runner, "cell_bold")
-    words = f"numbers, {foot.number} of {foot.count}"
-    board.text(board.width - SIDE, base, words, "cell", "text_2", align="right")
-    painter.restore()
 
 
 def _bookmarked(data: bytes, title: str, marks: list[tuple[str, int]], pages: int) -> bytes:
