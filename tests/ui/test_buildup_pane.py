@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import csv
 from datetime import date
+from pathlib import Path
+from xml.etree.ElementTree import fromstring
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QMenu
 from pytestqt.qtbot import QtBot
 from tests.ui import invented
 
+from tercet.library.stretch import Stretch
+from tercet.ui import taken
 from tercet.ui import theme as themes
 from tercet.ui.buildup_pane import EMPTY, BuildUpPane
 
@@ -124,7 +129,7 @@ def test_context_menu_offers_all_three(pane: BuildUpPane) -> None:
     for widget in (pane, pane.chart, pane.twin.table):
         assert widget.contextMenuPolicy() == Qt.ContextMenuPolicy.ActionsContextMenu
         names = [action.text() for action in widget.actions()]
-        assert names == ["Show as table", "Copy picture", "Copy numbers"]
+        assert names == ["Show as table", "Copy picture", "Copy numbers", "Save chart…"]
 
 
 def test_week_is_passed_both_ways(pane: BuildUpPane, qtbot: QtBot) -> None:
@@ -155,3 +160,91 @@ def test_nothing_is_cut_at_larger_text(pane: BuildUpPane, qapp: QApplication, sc
         if label.isVisible() and not label.wordWrap():
             assert label.width() >= label.sizeHint().width() or not label.text()
     assert pane.chart.height() > 150
+
+
+def test_dragging_chooses_whole_weeks_and_a_click_lets_go(pane: BuildUpPane, qtbot: QtBot) -> None:
+    view, seen = pane.chart.viewport(), []
+    pane.stretch_chosen.connect(seen.append)
+    qtbot.mousePress(view, Qt.MouseButton.LeftButton, pos=QPoint(120, 150))
+    qtbot.mouseMove(view, QPoint(180, 150))
+    qtbot.mouseMove(view, QPoint(240, 150))
+    qtbot.mouseRelease(view, Qt.MouseButton.LeftButton, pos=QPoint(240, 150))
+    first, last = seen[-1]
+    assert (first.weekday(), last.weekday()) == (0, 6)
+    assert (last - first).days > 14
+    qtbot.mouseMove(view, QPoint(400, 150))
+    assert pane.chart.stretch == (first, last)
+    qtbot.mouseClick(view, Qt.MouseButton.LeftButton, pos=QPoint(300, 150))
+    assert seen[-1] is None
+    assert pane.chart.stretch is None
+
+
+def test_shift_and_arrows_choose_weeks_and_escape_lets_go(pane: BuildUpPane, qtbot: QtBot) -> None:
+    seen: list[object] = []
+    pane.stretch_chosen.connect(seen.append)
+    for _ in range(2):
+        qtbot.keyClick(pane.chart, Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier)
+    first, last = seen[-1]  # type: ignore[misc]
+    assert (last - first).days == 13
+    assert first.weekday() == 0
+    qtbot.keyClick(pane.chart, Qt.Key.Key_Escape)
+    assert seen[-1] is None
+
+
+def test_a_stretch_shows_its_own_sums_in_words(pane: BuildUpPane) -> None:
+    before = pane.easy.text
+    hours = (18000.0, 900.0, 1800.0, 0.0, 0.0)
+    metres = (50000.0, 3000.0, 7000.0, 0.0, 0.0)
+    days = date(2026, 4, 6), date(2026, 5, 3)
+    pane.show_stretch(Stretch(*days, 17, hours, metres, 0.87, estimated=False))
+    assert [v.text for v in (pane.easy, pane.moderate, pane.hard)] == ["5:00", "0:15", "0:30"]
+    assert (pane.in_hand.text, pane.in_hand.word) == ("87 %", "of it easy")
+    said = pane.chart.accessibleDescription()
+    assert said.startswith("4 weeks, 6 Apr to 3 May: easy 5:00, moderate 0:15, hard 0:30")
+    pane.show_stretch(None)
+    assert pane.easy.text == before
+    assert pane.chart.stretch is None
+
+
+def test_what_is_dragged_out_is_picture_drawing_numbers_and_file(pane: BuildUpPane) -> None:
+    data = taken.mime(pane, pane.twin.handle.name, pane.twin.handle.numbers)
+    assert data.hasImage()
+    assert bytes(data.data(taken.PNG).data()).startswith(b"\x89PNG")
+    root = fromstring(bytes(data.data(taken.SVG).data()))
+    assert root.tag.endswith("svg")
+    assert any("Groundwork" in (node.text or "") for node in root.iter())
+    assert data.text() == pane.twin.text
+    dropped = Path(data.urls()[0].toLocalFile())
+    assert dropped.name == "Build-up by block.png"
+    assert dropped.read_bytes() == bytes(data.data(taken.PNG).data())
+
+
+@pytest.mark.parametrize(("ending", "begins"), [("png", b"\x89PNG"), ("svg", b"<?xml")])
+def test_a_chart_is_saved_by_its_ending(pane: BuildUpPane, tmp_path, ending, begins) -> None:
+    target = tmp_path / f"chart.{ending}"
+    taken.save(pane, "Build-up", pane.twin.text, target)
+    assert target.read_bytes().startswith(begins)
+
+
+def test_saved_numbers_are_comma_separated(pane: BuildUpPane, tmp_path: Path) -> None:
+    target = tmp_path / "chart.csv"
+    taken.save(pane, "Build-up", 'block\teasy\n"Hills", long\t5:00', target)
+    with target.open(encoding="utf-8", newline="") as lines:
+        assert list(csv.reader(lines)) == [["block", "easy"], ['"Hills", long', "5:00"]]
+
+
+def test_the_handle_comes_with_the_pointer_and_opens_a_menu(
+    pane: BuildUpPane, qtbot: QtBot
+) -> None:
+    handle = pane.twin.handle
+    QApplication.sendEvent(pane.chart, QEvent(QEvent.Type.Enter))
+    assert handle.isVisible()
+    qtbot.mouseClick(handle, Qt.MouseButton.LeftButton)
+    menu = QApplication.activePopupWidget()
+    assert isinstance(menu, QMenu)
+    assert [action.text() for action in menu.actions()] == [
+        "Copy picture", "Copy numbers", "Save chart…",
+    ]  # fmt: skip
+    menu.close()
+    QApplication.sendEvent(pane.chart, QEvent(QEvent.Type.Leave))
+    assert not handle.isVisible()

@@ -546,8 +546,10 @@ def test_today_selection_and_ring_look_different(
     assert name("focus") in colours(sheet, where(sheet, TODAY))
     assert name("sunken") in colours(sheet, where(sheet, TODAY))
     qtbot.mouseClick(sheet.viewport(), Qt.MouseButton.LeftButton, pos=rect.center())
-    right = QRect(rect.right() - 5, rect.top(), 6, rect.height())
+    right = QRect(rect.right() - 2, rect.center().y() - 5, 1, 4)
+    edge = right.translated(1, 0)
     assert name("selected") in colours(sheet, rect)
+    assert colours(sheet, edge) == {name("focus")}  # a thin edge all round, which today has not
     assert name("focus") not in colours(sheet, right)
     press(Key.Key_Left, Key.Key_Right)
     assert name("focus") in colours(sheet, right)
@@ -659,6 +661,29 @@ def test_shift_and_arrows_choose_days_and_plain_moves_let_them_go(
     assert chosen == [s.id for s in every if every[0].day <= s.day <= last] and len(chosen) > 1
     qtbot.keyClick(sheet, Qt.Key.Key_Left)
     assert len(sheet.chosen_sessions()) <= 1
+
+
+def test_dates_and_shift_space_choose_whole_weeks(
+    qtbot: QtBot, sheet: SeasonSheet, press: Callable[..., None]
+) -> None:
+    seen: list[object] = []
+    sheet.stretch_chosen.connect(seen.append)
+    row = where(sheet, date(2026, 4, 14))
+    left, below = QPoint(40, row.center().y()), QPoint(40, row.center().y() + row.height())
+    qtbot.mousePress(sheet.viewport(), Qt.MouseButton.LeftButton, pos=left)
+    assert seen[-1] == (date(2026, 4, 13), date(2026, 4, 19))
+    qtbot.mouseMove(sheet.viewport(), below)
+    qtbot.mouseRelease(sheet.viewport(), Qt.MouseButton.LeftButton, pos=below)
+    press(Key.Key_Escape)
+    assert seen[-1] is None
+    press(Key.Key_T)
+    shift = Qt.KeyboardModifier.ShiftModifier
+    qtbot.keyClick(sheet, Key.Key_Space, shift)
+    assert seen[-1] == (date(2026, 4, 27), date(2026, 5, 3))
+    qtbot.keyClick(sheet, Key.Key_Up, shift)
+    assert seen[-1] == (date(2026, 4, 20), date(2026, 5, 3))
+    sheet.set_season(small())
+    assert sheet.stretch == (date(2026, 4, 20), date(2026, 5, 3))
 
 
 def test_control_and_clicks_choose_single_sessions(qtbot: QtBot, sheet: SeasonSheet) -> None:

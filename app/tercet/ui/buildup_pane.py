@@ -6,9 +6,11 @@ from collections.abc import Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from tercet.engine.shades import Shade
+from tercet.library.stretch import Stretch
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -21,6 +23,16 @@ HEADINGS = ("block", "easy", "moderate", "hard", "share of easy")
 UNIT_NAMES = {"km": "kilometres", "miles": "miles"}
 
 
+def stretch_words(stretch: Stretch) -> str:
+    """Which days a stretch holds: ``4 weeks, 6 Apr to 3 May``."""
+    days = f"{words.short_day(stretch.first)} to {words.short_day(stretch.last)}"
+    if stretch.first == stretch.last:
+        return words.short_day(stretch.first)
+    if (stretch.last - stretch.first).days % 7 != 6:
+        return days
+    return f"1 week, {days}" if stretch.weeks == 1 else f"{stretch.weeks} weeks, {days}"
+
+
 class BuildUpPane(QFrame):
     """Cumulative easy, moderate and hard by block, in hours or by distance.
 
@@ -28,6 +40,7 @@ class BuildUpPane(QFrame):
     """
 
     week_pointed = Signal(object)
+    stretch_chosen = Signal(object)  # first and last day of a stretch of weeks, or None
     folded = Signal()  # the chart was shown or hidden, on asking
 
     def __init__(self, units: words.Units = "km") -> None:
@@ -51,6 +64,8 @@ class BuildUpPane(QFrame):
         self.in_hand = Value("easy in hand", TARGET)
         self.chart = BuildUpChart()
         self.chart.week_pointed.connect(self.week_pointed)
+        self.chart.stretch_chosen.connect(self.stretch_chosen)
+        self._stretch: Stretch | None = None
         self.twin = Twin(self.chart, "Build-up by block as a table", self)
         self._folded = False
         self.show_chart = QPushButton("Show chart")
@@ -97,6 +112,14 @@ class BuildUpPane(QFrame):
     def mark_week(self, monday: date | None) -> None:
         """Mark the week pointed at in the sheet."""
         self.chart.mark_week(monday)
+
+    def show_stretch(self, stretch: Stretch | None) -> None:
+        """Show the sums of a stretch in place of the block's, or the block's again."""
+        if stretch is None and self._stretch is None:
+            return
+        self._stretch = stretch
+        self.chart.mark_stretch((stretch.first, stretch.last) if stretch is not None else None)
+        self._redraw()
 
     def restyle(self, *_: object) -> None:
         look = themes.current()
@@ -179,6 +202,9 @@ class BuildUpPane(QFrame):
         if not ran or current is None:
             self._block.setText("")
             return
+        if self._stretch is not None:
+            self._show_stretch(self._stretch)
+            return
         going = current.left <= self._today.toordinal() < current.right
         self._block.setText(f"{current.block.name} so far" if going else current.block.name)
         ends = (current.easy, current.moderate, current.hard)
@@ -188,6 +214,26 @@ class BuildUpPane(QFrame):
         short = current.in_hand < 0.0
         self.in_hand.show_value(
             about + self.chart.value(current.in_hand), "easy short" if short else "easy in hand"
+        )
+
+    def _show_stretch(self, stretch: Stretch) -> None:
+        about = "about " if stretch.estimated else ""
+        time = not self.unit_button.isChecked()
+        amounts = stretch.seconds if time else stretch.metres
+        for value, amount in zip((self.easy, self.moderate, self.hard), amounts, strict=False):
+            written = words.hours(amount) if time else words.distance(amount, self._units)
+            value.show_value(about + written)
+        easy = words.NOTHING
+        if stretch.share is not None:
+            easy = words.share(stretch.share, estimated=stretch.estimated)
+        self.in_hand.show_value(easy, "of it easy")
+        self._block.setText(stretch_words(stretch))
+        said = ", ".join(
+            value.accessibleName() for value in (self.easy, self.moderate, self.hard, self.in_hand)
+        )
+        self.chart.setAccessibleDescription(f"{stretch_words(stretch)}: {said}.")
+        QAccessible.updateAccessibility(
+            QAccessibleEvent(self.chart, QAccessible.Event.DescriptionChanged)
         )
 
     def _rows(self) -> list[tuple[str, ...]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -101,6 +102,8 @@ class SeasonPage(QWidget):
         self.sheet.session_selected.connect(self._selected)
         self.sheet.week_pointed.connect(self.build_up.mark_week)
         self.build_up.week_pointed.connect(self.sheet.mark_week)
+        self.build_up.stretch_chosen.connect(self._brushed)
+        self.sheet.stretch_chosen.connect(self._show_stretch)
         self.build_up.folded.connect(self._fold)
         self.charts.installEventFilter(self)
         self._fold()
@@ -168,6 +171,7 @@ class SeasonPage(QWidget):
         self.build_up.show_build_up(
             seasons.build_up(view), seasons.build_up(view, "metres"), view.today, view.races
         )
+        self._show_stretch(self.sheet.stretch)
         self._selected(self.sheet.selected_session() or -1)
 
     def offer(self, menu: SheetMenu) -> None:
@@ -211,6 +215,21 @@ class SeasonPage(QWidget):
         self.card.show_session(found, self._units)
         if found is not None and (found != before or not self.card.trace.shown):
             self._rest.start()
+
+    def _brushed(self, days: tuple[date, date] | None) -> None:
+        """Choose in the sheet what was chosen in the chart."""
+        if days is None:
+            self.sheet.choose(())
+            return
+        self.sheet.choose_days(*days)
+        self.sheet.reveal(days[0])
+
+    def _show_stretch(self, days: tuple[date, date] | None) -> None:
+        """Mark in the chart what was chosen in the sheet, with its sums."""
+        if self._view is not None:
+            from tercet.library.stretch import stretch
+
+            self.build_up.show_stretch(stretch(self._view, *days) if days is not None else None)
 
     def _want_trace(self) -> None:
         if self.card.session is not None:

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QWidget
 
 from tercet.ui import sheet_layout, sheet_moves
 from tercet.ui.panes import KEYBOARD
-from tercet.ui.sheet_view import SheetView
+from tercet.ui.sheet_view import WEEK, SheetView
 
 
 class SeasonSheet(SheetView):
@@ -33,6 +33,7 @@ class SeasonSheet(SheetView):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._pressed: QModelIndex | None = None
+        self._weeks_from: date | None = None  # the week whose date was pressed
         self._pointed: date | None = None
         self._heading = -1  # row of the heading pressed
 
@@ -50,11 +51,13 @@ class SeasonSheet(SheetView):
         day = self._current_day()
         if extending and before is not None and day is not None and day != before:
             self._from_day = self._from_day or before
-            self.choose_days(self._from_day, day)
+            (self.choose_weeks if self._whole else self.choose_days)(self._from_day, day)
 
     def _by_key(self, event: QKeyEvent, key: int, control: bool) -> None:
-        if key == Qt.Key.Key_Escape and self._delegate.chosen:
+        if key == Qt.Key.Key_Escape and (self._delegate.chosen or self._delegate.stretch):
             self.choose(())
+        elif key == Qt.Key.Key_Space and self._extending and self._current_day() is not None:
+            self._choose_week()
         elif key == Qt.Key.Key_Space and control:
             self._toggle()
         elif key == Qt.Key.Key_Menu:
@@ -134,6 +137,19 @@ class SeasonSheet(SheetView):
         if selected is not None:
             self.choose(self._delegate.chosen ^ {selected})
 
+    def _choose_week(self) -> None:
+        """Choose the current day's whole week; moving on with Shift takes further weeks along."""
+        day = self._current_day()
+        if day is not None:
+            self._from_day, self._whole = day, True
+            self.choose_weeks(day, day)
+
+    def _week_at(self, point: QPoint) -> date | None:
+        """The week whose date stands under a point."""
+        row = self.rowAt(point.y()) if self.columnAt(point.x()) == 0 else -1
+        week = self._model.rows()[row].week if row >= 0 else None
+        return week.monday if week is not None else None
+
     def _ask_menu(self) -> None:
         """Open the menu beside the current day."""
         rect = self.visualRect(self.currentIndex())
@@ -188,18 +204,31 @@ class SeasonSheet(SheetView):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._delegate.ring = False
-        self._pressed = None
-        row = self.rowAt(event.position().toPoint().y())
+        self._pressed = self._weeks_from = None
+        point = event.position().toPoint()
+        row = self.rowAt(point.y())
         self._heading = row if row >= 0 and self._model.rows()[row].week is None else -1
-        index, part = self._hit(event.position().toPoint())
+        index, part = self._hit(point)
         modifiers = event.modifiers()
         many = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
         if event.button() == Qt.MouseButton.LeftButton and modifiers & many:
             self._choose_at(index, part, to=bool(modifiers & Qt.KeyboardModifier.ShiftModifier))
+        elif event.button() == Qt.MouseButton.LeftButton and self._week_at(point) is not None:
+            self._press_week(point)
         elif event.button() == Qt.MouseButton.LeftButton and index.isValid():
             self._pressed = index
             self._set_current(index.row(), index.column(), part)
         event.accept()
+
+    def _press_week(self, point: QPoint) -> None:
+        """Choose a week by its date; pressed again, let it go."""
+        monday = self._weeks_from = self._week_at(point)
+        if monday is None:
+            return
+        if self._delegate.stretch == (monday, monday + WEEK):
+            self.choose(())
+        else:
+            self.choose_weeks(monday, monday)
 
     def _choose_at(self, index: QModelIndex, part: int, *, to: bool) -> None:
         """Choose up to a day clicked on, or put its session among the chosen ones."""
@@ -231,6 +260,8 @@ class SeasonSheet(SheetView):
         row = self.rowAt(point.y())
         week = self._model.rows()[row].week if row >= 0 else None
         self._point(week.monday if week else None)
+        if event.buttons() & Qt.MouseButton.LeftButton and self._weeks_from and week is not None:
+            self.choose_weeks(self._weeks_from, week.monday)
         index, part = self._hit(point)
         self.card.point((index.row(), index.column(), part) if index.isValid() else None)
         event.accept()

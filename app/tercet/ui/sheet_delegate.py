@@ -18,7 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from tercet.library.views import SessionView
-from tercet.ui import sheet_layout, sheet_planned, sheet_rows, words
+from tercet.ui import sheet_layout, sheet_marks, sheet_planned, sheet_rows, words
 from tercet.ui.sheet_layout import Bar, Layout
 from tercet.ui.sheet_model import SheetModel
 from tercet.ui.sheet_rows import Cell, Row
@@ -58,6 +58,7 @@ class SheetDelegate(QStyledItemDelegate):
         self.ring = False
         self.found: frozenset[int] | None = None  # what a search found, if one is on
         self.chosen: frozenset[int] = frozenset()  # several sessions for one action
+        self.stretch: tuple[date, date] | None = None  # first and last day of those chosen
         self.zoom = Zoom()
         self.set_theme(theme)
 
@@ -179,6 +180,8 @@ class SheetDelegate(QStyledItemDelegate):
 
     def _gutter(self, painter: QPainter, rect: QRect, row: Row) -> None:
         px = self.theme.px
+        if row.week is not None and sheet_marks.holds(self.stretch, row.week):
+            sheet_marks.paint_stretch(painter, rect, self.colors)
         top, bottom = (4 if row.first else 0), (3 if row.last else 0)
         bracket = QRect(rect.left() + px(11), rect.top() + top, 2, rect.height() - top - bottom)
         painter.fillRect(bracket, self.colors["text" if row.current else "edge"])
@@ -219,11 +222,7 @@ class SheetDelegate(QStyledItemDelegate):
         here = self.current == (row, column)
         placed = self.bars(row, column)
         if here:
-            ground = self.part_rect(rect, placed)
-            painter.fillRect(ground, self.colors["selected"])
-            painter.fillRect(
-                QRectF(ground.left(), ground.top(), 3, ground.height()), self.colors["focus"]
-            )
+            sheet_marks.paint_chosen(painter, self.part_rect(rect, placed), self.colors)
         start = rect.left() + (int(sheet_layout.LEFT) if column == 1 else 0)
         end = rect.right() + 1 - (self.theme.px(12) if column == 7 else 0)
         painter.fillRect(QRectF(start, base, end - start, 1), self.colors["rule"])
@@ -240,13 +239,10 @@ class SheetDelegate(QStyledItemDelegate):
             gap = 7 if cell.sessions or cell.planned else 2
             self._pennant(painter, rect, right + gap, base, cell.race)
         if cell.today:
-            painter.fillRect(
-                QRectF(rect.left() + 2, rect.top(), 3, rect.height()), self.colors["focus"]
-            )
+            sheet_marks.paint_today(painter, rect, self.colors)
         if here and self.ring:
-            self._ring(
-                painter, self.part_rect(rect, placed), gap=len(placed) < 2 and self.zoom.dated
-            )
+            ground, gap = self.part_rect(rect, placed), len(placed) < 2 and self.zoom.dated
+            sheet_marks.paint_ring(painter, ground, self.colors, gap=gap)
 
     def _session(
         self, painter: QPainter, rect: QRect, base: float, bar: Bar, session: SessionView
@@ -365,17 +361,6 @@ class SheetDelegate(QStyledItemDelegate):
         painter.setPen(self.colors["text"])
         metrics, right = self.metrics["small_bold"], Qt.TextElideMode.ElideRight
         painter.drawText(box, _LEFT_MIDDLE, metrics.elidedText(name, right, box.width()))
-
-    def _ring(self, painter: QPainter, ground: QRectF, *, gap: bool) -> None:
-        """Draw the keyboard's ring with its gap of pane colour."""
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        # One of several sessions stands too close to its neighbours for the gap.
-        lines = ((3.0, "pane"), (1.0, "focus")) if gap else ((1.0, "focus"),)
-        for inset, role in lines:
-            pen = QPen(self.colors[role], 2)
-            pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
-            painter.setPen(pen)
-            painter.drawRect(ground.adjusted(inset, inset, -inset, -inset))
 
     def _width(self, font: str, text: str) -> float:
         return self.metrics[font].horizontalAdvance(text) if text else 0.0

@@ -38,9 +38,13 @@ def by_weeks(sheet: Sheet, day: date, weeks: int) -> date | None:
 
 def week_end(sheet: Sheet, day: date, *, last: bool) -> date:
     """First or last day of the week that the season has."""
-    monday = day - timedelta(days=day.weekday())
-    days = [monday + timedelta(days=n) for n in range(7)]
+    days = [week_start(day) + timedelta(days=n) for n in range(7)]
     return [d for d in days if d in sheet.places][-1 if last else 0]
+
+
+def week_start(day: date) -> date:
+    """First day of a day's week."""
+    return day - timedelta(days=day.weekday())
 
 
 def by_block(sheet: Sheet, row: int, column: int, step: int) -> date | None:

@@ -14,15 +14,17 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QTableView, QWidget
 
 from tercet.library.views import SeasonView, SessionView
-from tercet.ui import sheet_layout, sheet_zoom, theme, words
+from tercet.ui import sheet_layout, sheet_moves, sheet_zoom, theme, words
 from tercet.ui.glance import Glance
 from tercet.ui.sheet_card import CardKeeper, Found, Place
 from tercet.ui.sheet_delegate import SheetDelegate
 from tercet.ui.sheet_header import SheetHeader
 from tercet.ui.sheet_model import SheetModel
+from tercet.ui.sheet_rows import Cell
 from tercet.ui.sheet_zoom import Zoom
 
 GUTTER = 112
+WEEK = timedelta(days=6)  # from its first day to its last
 
 
 class SheetView(QTableView):
@@ -31,6 +33,7 @@ class SheetView(QTableView):
     session_selected = Signal(int)  # the current session is another one
     first_painted = Signal()
     several_chosen = Signal(int)  # how many sessions are chosen for one action
+    stretch_chosen = Signal(object)  # first and last day of what is chosen, or None
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -44,6 +47,7 @@ class SheetView(QTableView):
         self._given: Glance | None = None  # a layout made for the whole season
         self._extending = False  # the choice goes on to where one moves
         self._from_day: date | None = None  # where a choice of several days began
+        self._whole = False  # it goes on by whole weeks
         self._unshown = False  # a season was set before the sheet had its size
         self.card = CardKeeper(self, self._find)
         self.setHorizontalHeader(self._header)
@@ -71,7 +75,7 @@ class SheetView(QTableView):
     def set_season(self, season: SeasonView) -> None:
         """Show a season; the place scrolled to and the selection stay where they can."""
         anchor, selected, day = self._anchor(), self.selected_session(), self._current_day()
-        first = self._model.sheet is None
+        first, stretch = self._model.sheet is None, self._delegate.stretch
         self._given = None
         self.card.hide()
         self._model.set_season(season)
@@ -83,6 +87,8 @@ class SheetView(QTableView):
             self.select_session(selected)
         elif day is not None:
             self._go(day)
+        if stretch is not None:
+            self.choose_days(*stretch)
         if first and self.isVisible():
             self.scroll_to_today()
         elif first:
@@ -141,19 +147,47 @@ class SheetView(QTableView):
         selected = self.selected_session()
         return chosen or ([selected] if selected is not None else [])
 
+    @property
+    def stretch(self) -> tuple[date, date] | None:
+        """First and last day of what is chosen."""
+        return self._delegate.stretch
+
     def choose(self, sessions: Collection[int]) -> None:
         """Choose several sessions for one action."""
-        if self._delegate.chosen != frozenset(sessions):
-            self._delegate.chosen = frozenset(sessions)
-            self.viewport().update()
-            self.several_chosen.emit(len(self._delegate.chosen))
+        sheet = self._model.sheet
+        cells = (
+            [self._cell_of(number) for number in sessions] if sheet and len(sessions) > 1 else []
+        )
+        days = [cell.day for cell in cells if cell is not None]
+        self._choose(frozenset(sessions), (min(days), max(days)) if days else None)
 
     def choose_days(self, first: date, last: date) -> None:
         """Choose every session from one day to another."""
         sheet = self._model.sheet
         low, high = sorted((first, last))
         cells = [cell for row in sheet.rows for cell in row.cells] if sheet else []
-        self.choose([s.id for cell in cells if low <= cell.day <= high for s in cell.sessions])
+        inside = [s.id for cell in cells if low <= cell.day <= high for s in cell.sessions]
+        self._choose(frozenset(inside), (low, high))
+
+    def choose_weeks(self, one: date, other: date) -> None:
+        """Choose every session of the weeks from that of one day to that of another."""
+        low, high = sorted((one, other))
+        self.choose_days(sheet_moves.week_start(low), sheet_moves.week_start(high) + WEEK)
+
+    def reveal(self, day: date) -> None:
+        """Bring a day's week into view."""
+        place = self._model.sheet.places.get(day) if self._model.sheet else None
+        if place is not None:
+            self.scrollTo(self._model.index(place[0], 0))
+
+    def _choose(self, chosen: frozenset[int], stretch: tuple[date, date] | None) -> None:
+        delegate = self._delegate
+        if (chosen, stretch) == (delegate.chosen, delegate.stretch):
+            return
+        delegate.chosen, delegate.stretch = chosen, stretch
+        self.viewport().update()
+        self.several_chosen.emit(len(chosen))
+        self.stretch_chosen.emit(stretch)
 
     def mark_week(self, monday: date | None) -> None:
         """Mark a week that is pointed at elsewhere."""
@@ -305,6 +339,10 @@ class SheetView(QTableView):
     def _where(self, session_id: int) -> tuple[int, int, int] | None:
         return self._model.sheet.sessions.get(session_id) if self._model.sheet else None
 
+    def _cell_of(self, session_id: int) -> Cell | None:
+        place = self._where(session_id)
+        return self._model.cell(self._model.index(*place[:2])) if place is not None else None
+
     def _session(self, index: QModelIndex, part: int) -> SessionView | None:
         cell = self._model.cell(index)
         if cell is None or not cell.sessions:
@@ -319,7 +357,7 @@ class SheetView(QTableView):
         self._delegate.part = part
         self._delegate.current = (row, column)
         if not self._extending:
-            self._from_day = None
+            self._from_day, self._whole = None, False
             self.choose(())
         index = self._model.index(row, column)
         self.setCurrentIndex(index)

@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QGuiApplication, QKeySequence, QPainter
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
+    QMessageBox,
     QStackedWidget,
     QStyle,
     QStyledItemDelegate,
@@ -19,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.ui import theme as themes
+from tercet.ui.taken import Handle, ask_where, save
 
 
 class _MarkedRow(QStyledItemDelegate):
@@ -114,10 +116,15 @@ class Twin(QStackedWidget):
         self.copy_picture.triggered.connect(self._copy_picture)
         self.copy_numbers = QAction("Copy numbers", self)
         self.copy_numbers.triggered.connect(self._copy_numbers)
+        self.save = QAction("Save chart…", self)
+        self.save.triggered.connect(self._save)
+        several = [self.copy_picture, self.copy_numbers, self.save]
+        self.handle = Handle(chart, owner, several)
+        self.handle.name = name.removesuffix(" as a table")
         self._left = {0}
         self._stale = False
         themes.changed.connect(self.restyle)
-        for action in (self.show_table, self.copy_picture, self.copy_numbers):
+        for action in (self.show_table, *several):
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             for widget in (owner, chart, self.table):
                 widget.addAction(action)
@@ -131,6 +138,7 @@ class Twin(QStackedWidget):
         self._headings = tuple(headings)
         self._rows = tuple(tuple(row) for row in rows)
         self._left = set(left)
+        self.handle.numbers = self.text
         self._stale = True
         if self.currentWidget() is self.table:
             self._fill()
@@ -165,6 +173,19 @@ class Twin(QStackedWidget):
 
     def _copy_picture(self) -> None:
         QGuiApplication.clipboard().setPixmap(self._owner.grab())
+
+    def _save(self) -> None:
+        target = ask_where(self, self.handle.name)
+        if target is None:
+            return
+        try:
+            save(self._owner, self.handle.name, self.text, target)
+        except OSError as error:
+            box = QMessageBox(self.window())
+            box.setText(f"{target.name} was not written: {error.strerror}.")
+            box.setInformativeText("Choose another folder, or free some room on the disk.")
+            box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+            box.open()
 
     def _copy_numbers(self) -> None:
         QGuiApplication.clipboard().setText(self.text)

@@ -13,7 +13,7 @@ from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words
-from tercet.ui.charts.buildup_paint import Picture, end_words, paint_build_up, paint_marked_week
+from tercet.ui.charts.buildup_paint import Picture, end_words, paint_build_up, paint_marked
 from tercet.ui.charts.buildup_shape import (
     DOWN_STEPS,
     UP_STEPS,
@@ -26,12 +26,19 @@ from tercet.ui.charts.buildup_shape import (
 from tercet.ui.charts.canvas import Axis, Canvas, Drawing, Mapper
 
 MOST_UP, MOST_DOWN = 3, 2
+DAY = timedelta(days=1)
+Days = tuple[date, date]
 
 
 class BuildUpChart(Canvas):
-    """The chart itself; pointing at a week, or stepping by arrow keys, names its Monday."""
+    """The chart itself; pointing at a week, or stepping by arrow keys, names its Monday.
+
+    Dragging along it, or Shift and the arrow keys, chooses a stretch of whole weeks; a click or
+    Esc lets it go.
+    """
 
     week_pointed = Signal(object)
+    stretch_chosen = Signal(object)  # its first and last day, or None
 
     def __init__(self) -> None:
         super().__init__()
@@ -40,6 +47,9 @@ class BuildUpChart(Canvas):
         self.addItem(self._plot, row=0, col=0)
         self._picture = Picture((), date.min, (), None, (), ())
         self._week: date | None = None
+        self._stretch: Days | None = None
+        self._from: date | None = None  # Monday of the week where a stretch was begun
+        self._dragged = False
         self._unit = "time"
         self._units: words.Units = "km"
         self._plot.addItem(Drawing(self._paint_week, z=-10.0))
@@ -95,6 +105,17 @@ class BuildUpChart(Canvas):
             self.redraw()
 
     @property
+    def stretch(self) -> Days | None:
+        """First and last day of the stretch chosen."""
+        return self._stretch
+
+    def mark_stretch(self, stretch: Days | None) -> None:
+        """Mark a stretch that was chosen elsewhere, or none."""
+        if stretch != self._stretch:
+            self._stretch = stretch
+            self.redraw()
+
+    @property
     def unit_word(self) -> str:
         """What stands behind a number of the scale: ``h``, ``km`` or ``mi``."""
         return "h" if self._unit == "time" else words.UNIT_WORDS[self._units]
@@ -147,12 +168,36 @@ class BuildUpChart(Canvas):
         paint_build_up(painter, mapper, self._picture, themes.current())
 
     def _paint_week(self, painter: QPainter, mapper: Mapper) -> None:
-        if self._week is not None and self._picture.shapes:
-            paint_marked_week(painter, mapper, self._week, themes.current())
+        if not self._picture.shapes:
+            return
+        look = themes.current()
+        if self._stretch is not None:
+            paint_marked(painter, mapper, *self._stretch, look, 2.0)
+        if self._week is not None:
+            paint_marked(painter, mapper, self._week, self._week + 6 * DAY, look)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        super().mousePressEvent(event)
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._from, self._dragged = self._monday_at(event.position()), False
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         super().mouseMoveEvent(event)
-        self._point(self._monday_at(event.position()))
+        week = self._monday_at(event.position())
+        self._point(week)
+        pressed = bool(event.buttons() & Qt.MouseButton.LeftButton)
+        if not pressed or self._from is None or week is None:
+            return
+        if self._dragged or week != self._from:
+            self._dragged = True
+            self._choose(self._from, week)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        super().mouseReleaseEvent(event)
+        if event.button() == Qt.MouseButton.LeftButton:
+            if not self._dragged:
+                self._let_go()
+            self._from, self._dragged = None, False
 
     def leaveEvent(self, event: QEvent) -> None:
         super().leaveEvent(event)
@@ -161,7 +206,10 @@ class BuildUpChart(Canvas):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         shapes = self._picture.shapes
         step = {Qt.Key.Key_Left: -7, Qt.Key.Key_Right: 7}.get(Qt.Key(event.key()))
-        if event.key() == Qt.Key.Key_Escape and self._week is not None:
+        extending = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        if event.key() == Qt.Key.Key_Escape and self._stretch is not None:
+            self._let_go()
+        elif event.key() == Qt.Key.Key_Escape and self._week is not None:
             self._point(None)
         elif step is None or not shapes:
             event.ignore()
@@ -170,7 +218,24 @@ class BuildUpChart(Canvas):
             first, last = shapes[0].block.start, shapes[-1].block.end
             start = self._week or _monday(min(max(self._picture.today, first), last))
             wanted = start + timedelta(days=step) if self._week else start
-            self._point(min(max(wanted, _monday(first)), _monday(last)))
+            wanted = min(max(wanted, _monday(first)), _monday(last))
+            self._point(wanted)
+            self._from = (self._from or start) if extending else None
+            if self._from is not None:
+                self._choose(self._from, wanted)
+
+    def _choose(self, one: date, other: date) -> None:
+        """Choose the weeks from one to another."""
+        stretch = (min(one, other), max(one, other) + 6 * DAY)
+        if stretch != self._stretch:
+            self.mark_stretch(stretch)
+            self.stretch_chosen.emit(stretch)
+
+    def _let_go(self) -> None:
+        self._from = None
+        if self._stretch is not None:
+            self.mark_stretch(None)
+            self.stretch_chosen.emit(None)
 
     def _point(self, monday: date | None) -> None:
         if monday != self._week:

@@ -96,14 +96,16 @@ def paint_build_up(painter: QPainter, mapper: Mapper, picture: Picture, theme: T
     _paint_end_labels(painter, mapper, picture, theme)
 
 
-def paint_marked_week(painter: QPainter, mapper: Mapper, monday: date, theme: Theme) -> None:
-    """Paint the ground of the week pointed at, with its two edges."""
-    left, right = mapper.x(monday.toordinal()), mapper.x(monday.toordinal() + 7)
+def paint_marked(
+    painter: QPainter, mapper: Mapper, first: date, last: date, theme: Theme, width: float = 1.0
+) -> None:
+    """Paint the ground of marked days, both included, with its two edges."""
+    left, right = mapper.x(first.toordinal()), mapper.x(last.toordinal() + 1)
     top = mapper.area.top() + QFontMetricsF(theme.font("block")).height() + theme.px(6)
     band = QRectF(left, top, max(right - left, 2.0), mapper.area.bottom() - top)
     painter.fillRect(band, theme.color("selected"))
     for x in (band.left(), band.right()):
-        upright_line(painter, x, top, band.bottom(), line_pen(theme.color("focus")))
+        upright_line(painter, x, top, band.bottom(), line_pen(theme.color("focus"), width))
 
 
 def _fill(painter: QPainter, polygon: QPolygonF, shade: Shade, theme: Theme) -> None:
