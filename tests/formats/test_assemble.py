@@ -20,7 +20,7 @@ def matrix(seconds, **columns):
     samples[:, 0] = ZERO + np.asarray(seconds, dtype=float)
     for name, values in columns.items():
         samples[:, COLUMN[name]] = values
-    return samples
+    return samples.T
 
 
 def pairs(stream):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 from types import MappingProxyType
@@ -14,7 +14,7 @@ from tercet.domain import STREAM_UNITS, Failed, Lap, Recording, Stream
 from tercet.engine.scale import Floats
 from tercet.formats.sports import on_foot
 
-#: Columns of a reader's sample matrix: unix time [s], then every stream in its own unit.
+#: Columns that a reader gathers: unix time [s], then every stream in its own unit.
 COLUMNS = ("time", *STREAM_UNITS)
 COLUMN = MappingProxyType({name: index for index, name in enumerate(COLUMNS)})
 
@@ -63,7 +63,7 @@ class Draft:
     damage: list[str] = field(default_factory=list)
 
 
-def assemble(draft: Draft, samples: Floats) -> Recording | Failed:
+def assemble(draft: Draft, columns: Sequence[Floats]) -> Recording | Failed:
     """Put samples in order, drop what cannot be, and make a Recording.
 
     Samples are sorted by time, those of one time staying in the file's order. Where several
@@ -76,9 +76,10 @@ def assemble(draft: Draft, samples: Floats) -> Recording | Failed:
     ----------
     draft : Draft
         The rest of what the file says; not changed.
-    samples : ndarray of float64, shape (n, len(COLUMNS))
-        One row a sample, NaN where nothing was measured. Cadence may count one foot only
-        (doubled here if its median is at most ``MAX_STRIDE_RATE``). Not changed.
+    columns : sequence of ndarray of float64, shape (n,) each
+        In the order of ``COLUMNS``, NaN where nothing was measured. Cadence may count one foot
+        only (doubled here if its median is at most ``MAX_STRIDE_RATE``). Not changed, and may
+        be taken over into the recording.
 
     Returns
     -------
@@ -89,43 +90,45 @@ def assemble(draft: Draft, samples: Floats) -> Recording | Failed:
     def failed(reason: str) -> Failed:
         return Failed(" ".join([reason, *draft.damage]), format=draft.format)
 
-    if not len(samples):
+    if not len(columns[0]):
         return failed("It holds no samples.")
-    if len(samples) > MAX_SAMPLES:
+    if len(columns[0]) > MAX_SAMPLES:
         return failed(f"It holds more than {MAX_SAMPLES:,} samples.")
     damage = list(draft.damage)
-    timed = np.isfinite(samples[:, 0])
+    timed = np.isfinite(columns[0])
     if not timed.any():
-        return failed(f"None of its {len(samples):,} samples carries a time.")
+        return failed(f"None of its {len(timed):,} samples carries a time.")
     if not timed.all():
         damage.append(f"Samples left out for want of a time: {np.count_nonzero(~timed):,}.")
-        samples = samples[timed]
+        columns = [column[timed] for column in columns]
 
     share = MAX_STRAY_SHARE_DAMAGED if draft.damage else MAX_STRAY_SHARE
-    allowed = max(1, int(share * len(samples)))
-    possible = (samples[:, 0] >= EARLIEST) & (samples[:, 0] < LATEST)
+    unix = columns[0]
+    allowed = max(1, int(share * len(unix)))
+    possible = (unix >= EARLIEST) & (unix < LATEST)
     if not possible.any() or np.count_nonzero(~possible) > allowed:
         return failed("Its times lie before 1990 or after 2106.")
-    middle = np.median(samples[possible, 0])
-    near = possible & (np.abs(samples[:, 0] - middle) <= MAX_ELAPSED_S)
+    middle = np.median(unix[possible])
+    near = possible & (np.abs(unix - middle) <= MAX_ELAPSED_S)
     if np.count_nonzero(~near) > allowed:
         return failed(_TOO_LONG)
     if not near.all():
         damage.append(f"Samples left out for an impossible time: {np.count_nonzero(~near):,}.")
-        samples = samples[near]
-    if (np.diff(samples[:, 0]) < 0).any():  # sorting copies, and a recording may be long
-        samples = samples[np.argsort(samples[:, 0], kind="stable")]
-    first, last = float(samples[0, 0]), float(samples[-1, 0])
+        columns = [column[near] for column in columns]
+    if (np.diff(columns[0]) < 0).any():  # sorting copies, and a recording may be long
+        order = np.argsort(columns[0], kind="stable")
+        columns = [column[order] for column in columns]
+    first, last = float(columns[0][0]), float(columns[0][-1])
     if last - first > MAX_ELAPSED_S:
         return failed(_TOO_LONG)
 
     offset = draft.utc_offset_s
     # Unix seconds as floats carry a quarter of a microsecond of noise.
-    time = np.round(samples[:, 0] - first, 6)
+    time = np.round(columns[0] - first, 6)
     return Recording(
         start=datetime.fromtimestamp(first, UTC),
         time=time,
-        streams=_streams(time, samples, steps=on_foot(draft.sport)),
+        streams=_streams(time, columns, steps=on_foot(draft.sport)),
         format=draft.format,
         sport=draft.sport,
         kind=draft.kind,
@@ -167,12 +170,13 @@ def gather(results: Iterable[Recording | Failed], format_name: str) -> list[Reco
     return recordings
 
 
-def _streams(time: Floats, samples: Floats, *, steps: bool) -> dict[str, Stream]:
+def _streams(time: Floats, columns: Sequence[Floats], *, steps: bool) -> dict[str, Stream]:
     # a plain dict, since recordings travel between processes
     streams: dict[str, Stream] = {}
-    here = _position_known(samples)
+    here = _position_known(columns)
+    rising = not (np.diff(time) <= 0).any()
     for name, (low, high) in BOUNDS.items():
-        values = samples[:, COLUMN[name]]
+        values = columns[COLUMN[name]]
         if name == "cadence":
             values = _steps(values) if steps else np.full_like(values, np.nan)
         good = (values >= low) & (values <= high)  # false for NaN
@@ -180,9 +184,8 @@ def _streams(time: Floats, samples: Floats, *, steps: bool) -> dict[str, Stream]
             good &= here
         if not good.any():
             continue
-        rising = not (np.diff(time) <= 0).any()
         if rising and good.all():
-            streams[name] = Stream(time, values.copy())  # one clock for all
+            streams[name] = Stream(time, np.ascontiguousarray(values))  # one clock for all
             continue
         clock, values = time[good], values[good]
         rises = np.concatenate(([True], np.diff(clock) > 0))
@@ -190,9 +193,9 @@ def _streams(time: Floats, samples: Floats, *, steps: bool) -> dict[str, Stream]
     return streams
 
 
-def _position_known(samples: Floats) -> NDArray[np.bool_]:
+def _position_known(columns: Sequence[Floats]) -> NDArray[np.bool_]:
     """Both coordinates possible; exactly 0, 0 is how some devices write "no position"."""
-    latitude, longitude = (samples[:, COLUMN[name]] for name in ("latitude", "longitude"))
+    latitude, longitude = (columns[COLUMN[name]] for name in ("latitude", "longitude"))
     known: NDArray[np.bool_] = (
         (np.abs(latitude) <= BOUNDS["latitude"][1])
         & (np.abs(longitude) <= BOUNDS["longitude"][1])

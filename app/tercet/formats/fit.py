@@ -130,10 +130,10 @@ def _recordings(decoded: Decoded, samples: Floats, name: str) -> Iterator[Record
             damage=decoded.damage,
         )
         draft.sport, draft.kind = _sport(decoded, session)
-        yield assemble(draft, _matrix(rows))
+        yield assemble(draft, _columns(rows))
 
 
-def _matrix(rows: Floats) -> Floats:
+def _columns(rows: Floats) -> list[Floats]:
     """From the columns of ``FIELDS`` to ``COLUMNS``; semicircles to degrees, time to unix."""
     column = dict(zip(FIELDS, rows.T, strict=True))
     fraction = column["fractional_cadence"]
@@ -150,7 +150,7 @@ def _matrix(rows: Floats) -> Floats:
         "power": column["power"],
         "temperature": column["temperature"],
     }
-    return np.column_stack([found[name] for name in COLUMNS])
+    return [found[name] for name in COLUMNS]
 
 
 def _either(better: Floats, other: Floats) -> Floats:

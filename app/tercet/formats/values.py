@@ -4,8 +4,20 @@ from __future__ import annotations
 
 import math
 from datetime import UTC, datetime
+from functools import lru_cache
 
+_UTC_SECONDS = len("2026-01-01T00:00:00Z")
+_SIXTY = {f"{value:02}": value for value in range(60)}
 _SHORTEST_TIME = len("2026-01-01T00:00")
+
+
+@lru_cache(maxsize=64)
+def _hour(text: str) -> float:
+    """Unix time of an hour written as "2026-01-01T00:", NaN for anything else. [s]"""
+    try:
+        return datetime.fromisoformat(f"{text}00:00+00:00").timestamp()
+    except ValueError:
+        return math.nan
 
 
 def number(text: str) -> float:
@@ -42,6 +54,13 @@ def moment(text: str) -> tuple[float, int | None]:
     (float, int or None)
         Unix time [s], NaN if it cannot be read, and the offset [s] if it is given and not 0.
     """
+    if len(text) == _UTC_SECONDS and text[-1] == "Z":
+        # Most files write whole seconds of UTC, thousands in a row within one hour.
+        minutes, seconds = _SIXTY.get(text[14:16]), _SIXTY.get(text[17:19])
+        if minutes is not None and seconds is not None and text[16] == ":":
+            hour = _hour(text[:14])
+            if not math.isnan(hour):
+                return hour + 60 * minutes + seconds, None
     text = text.strip()
     try:
         time = datetime.fromisoformat(text)

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from array import array
 from collections.abc import Iterable, Mapping
-from functools import lru_cache
 from types import MappingProxyType
+from typing import Any
 from xml.etree.ElementTree import ParseError
 from xml.parsers.expat import errors
 
@@ -25,6 +25,7 @@ MAX_TEXT = 1_000_000  # characters of one element; looked at once for each piece
 #: A break between two stretches of points is a stop of the timer from this gap on.
 STOP_GAP_S = 5.0
 _ROOT_WITHIN = 64 * 1024
+_REMEMBERED = 1024  # tags
 _NOTHING = (math.nan,) * len(COLUMNS)
 #: What expat says about a document that merely ends too soon.
 _CUT = frozenset(
@@ -53,12 +54,13 @@ class Walker:
     def __init__(self) -> None:
         self.path: list[str] = []
         self.draft = Draft(self.format)
-        self._found: list[tuple[Draft, Floats]] = []
-        self._rows: array[float] = array("d")
+        self._found: list[tuple[Draft, list[Floats]]] = []
+        self._rows: array[float] = array("d")  # the latest points
+        self._settled: list[array[float]] = [array("d") for _ in COLUMNS]  # those before, by column
+        self._points = 0
         self._breaks: list[int] = []
         self._utc_offset_s: int | None = None
-        self._slots = {name: COLUMN[column] for name, column in self.numbers.items()}
-        self._row: list[float] | None = None
+        self._slots = _Slots({name: COLUMN[column] for name, column in self.numbers.items()})
         self._text: list[str] = []
 
     def opened(self, name: str, attributes: Mapping[str, str]) -> None:
@@ -83,22 +85,42 @@ class Walker:
 
     def stretch_ends(self) -> None:
         """Note that the timer may have stood still between the last point and the next."""
-        self._breaks.append(len(self._rows) // len(COLUMNS))
+        self._settle()
+        self._breaks.append(self._points)
 
     def finish(self) -> None:
         """Set the draft and the points gathered so far aside as one activity."""
-        samples = np.frombuffer(self._rows, dtype=np.float64).reshape(-1, len(COLUMNS))
+        self._settle()
+        points, nothing = self._points, np.broadcast_to(np.float64(math.nan), self._points)
+        columns = [
+            np.frombuffer(column, dtype=np.float64) if len(column) else nothing
+            for column in self._settled
+        ]
+        time = columns[0]
         draft, self.draft = self.draft, Draft(self.format)
         for index in self._breaks:
-            if 0 < index < len(samples):
-                before, after = samples[index - 1, 0], samples[index, 0]
+            if 0 < index < points:
+                before, after = float(time[index - 1]), float(time[index])
                 if after - before > STOP_GAP_S:  # false where a time is missing
-                    draft.stops.append((float(before), float(after)))
+                    draft.stops.append((before, after))
         draft.utc_offset_s = self._utc_offset_s
-        self._rows, self._breaks, self._utc_offset_s = array("d"), [], None
-        if len(samples) and self.counts():
+        self._settled = [array("d") for _ in COLUMNS]
+        self._points, self._breaks, self._utc_offset_s = 0, [], None
+        if points and self.counts():
             self.completed(draft)
-            self._found.append((draft, samples))
+            self._found.append((draft, columns))
+
+    def _settle(self) -> None:
+        """Put the latest points to those before; a column that says nothing takes no room."""
+        rows = np.frombuffer(self._rows, dtype=np.float64).reshape(-1, len(COLUMNS))
+        for column, values in zip(self._settled, rows.T, strict=True):
+            if len(column) or not np.isnan(values).all():
+                if len(column) < self._points:
+                    column.frombytes(np.full(self._points - len(column), math.nan).tobytes())
+                column.frombytes(values.tobytes())
+        self._points += len(rows)
+        del rows, values
+        self._rows = array("d")
 
     def read(self, pieces: bytes | Iterable[bytes], name: str) -> list[Recording] | Failed:
         """Read a file to its end or to the first damage.
@@ -140,17 +162,14 @@ class Walker:
         """Feed the file to the parser; returns a plain sentence on damage, or ""."""
         parser = DefusedXMLParser(target=object(), forbid_dtd=True)
         # Straight from expat: half the time of going through elements, and nothing is kept.
-        expat = parser.parser
-        expat.StartElementHandler = self._start
-        expat.EndElementHandler = self._end
-        expat.CharacterDataHandler = self._text.append
-        expat.ordered_attributes = 0
+        self._hear(parser.parser)
         try:
             for piece in pieces:
                 parser.feed(piece)
                 if sum(map(len, self._text)) > MAX_TEXT:
                     raise Refused(f"The text in <{self.path[-1]}> is too long.")
-                if len(self._rows) > MAX_SAMPLES * len(COLUMNS):
+                self._settle()
+                if self._points > MAX_SAMPLES:
                     raise Refused(f"It holds more than {MAX_SAMPLES:,} points.")
             parser.close()
         except ParseError as error:
@@ -163,43 +182,60 @@ class Walker:
             raise Refused(_why(error)) from error
         return ""
 
-    def _start(self, tag: str, attributes: dict[str, str]) -> None:
-        name = _local(tag)
-        path = self.path
-        path.append(name)
-        if len(path) > MAX_DEPTH:
-            raise Refused(f"Its elements are nested more than {MAX_DEPTH} deep.")
-        self._text.clear()
-        if self._row is None:
-            if name == self.point:
-                self._row = [*_NOTHING]
-                self.point_opened(self._row, attributes)
+    def _hear(self, expat: Any) -> None:
+        """Let the parser call one pair of functions outside of points and a quicker one within."""
+        path, text, names, slots = self.path, self._text, _Names(), self._slots
+        point, row = self.point, [*_NOTHING]
+
+        def opened(tag: str, attributes: dict[str, str]) -> None:
+            nonlocal row
+            name = names[tag]
+            path.append(name)
+            if len(path) > MAX_DEPTH:
+                raise Refused(f"Its elements are nested more than {MAX_DEPTH} deep.")
+            text.clear()
+            if name == point:
+                row = [*_NOTHING]
+                self.point_opened(row, attributes)
+                expat.StartElementHandler, expat.EndElementHandler = opened_within, closed_within
             else:
                 self.opened(name, attributes)
 
-    def _end(self, tag: str) -> None:
-        name = _local(tag)
-        row = self._row
-        if row is None:
-            self.closed(name, "".join(self._text).strip())
-        elif name == self.point:
-            self._row = None
-            self._rows.extend(row)
-        elif (slot := self._slots.get(name)) is not None:
-            if slot:
-                row[slot] = number("".join(self._text))
-            else:
-                row[0], offset = moment("".join(self._text))
-                self._utc_offset_s = self._utc_offset_s or offset
-        self._text.clear()
-        self.path.pop()
+        def closed(tag: str) -> None:
+            self.closed(names[tag], "".join(text).strip())
+            text.clear()
+            path.pop()
+
+        def opened_within(tag: str, _attributes: dict[str, str]) -> None:
+            path.append(names[tag])
+            if len(path) > MAX_DEPTH:
+                raise Refused(f"Its elements are nested more than {MAX_DEPTH} deep.")
+            text.clear()
+
+        def closed_within(tag: str) -> None:
+            slot = slots[tag]
+            if slot > 0:
+                row[slot] = number("".join(text))
+            elif slot == 0:
+                row[0], offset = moment("".join(text))
+                if offset:
+                    self._utc_offset_s = self._utc_offset_s or offset
+            elif names[tag] == point:
+                self._rows.extend(row)
+                expat.StartElementHandler, expat.EndElementHandler = opened, closed
+            text.clear()
+            path.pop()
+
+        expat.StartElementHandler, expat.EndElementHandler = opened, closed
+        expat.CharacterDataHandler = text.append
+        expat.ordered_attributes = 0
 
 
-def _timed(draft: Draft, samples: Floats) -> Recording | Failed:
+def _timed(draft: Draft, columns: list[Floats]) -> Recording | Failed:
     """Assemble a track of at least one point, or say that it is a route."""
-    if np.isfinite(samples[:, 0]).any():
-        return assemble(draft, samples)
-    reason = f"It is a route, not a run: none of its {len(samples):,} points carries a time."
+    if np.isfinite(columns[0]).any():
+        return assemble(draft, columns)
+    reason = f"It is a route, not a run: none of its {len(columns[0]):,} points carries a time."
     return Failed(reason, "passed over", draft.format)
 
 
@@ -244,6 +280,29 @@ def _why(error: Exception) -> str:
     return "It is written in an encoding that is not known here."
 
 
-@lru_cache(maxsize=1024)
 def _local(tag: str) -> str:
     return tag.rpartition("}")[2]
+
+
+class _Names(dict[str, str]):
+    """Names without their namespace, by tag; forgotten where a file has no end of tags."""
+
+    def __missing__(self, tag: str) -> str:
+        if len(self) >= _REMEMBERED:
+            self.clear()
+        found = self[tag] = _local(tag)
+        return found
+
+
+class _Slots(dict[str, int]):
+    """Columns of elements within a point, by tag; -1 for all others."""
+
+    def __init__(self, by_name: Mapping[str, int]) -> None:
+        super().__init__()
+        self._by_name = by_name
+
+    def __missing__(self, tag: str) -> int:
+        if len(self) >= _REMEMBERED:
+            self.clear()
+        found = self[tag] = self._by_name.get(_local(tag), -1)
+        return found

@@ -65,7 +65,7 @@ def read_samples(
         values = _values(sheet, column)
         if column.role != "pace" or not np.isfinite(samples[:, COLUMN["speed"]]).any():
             samples[:, COLUMN[stream]] = values
-    return assemble(Draft(FORMAT, name=name, utc_offset_s=offset), samples)
+    return assemble(Draft(FORMAT, name=name, utc_offset_s=offset), list(samples.T))
 
 
 def _values(sheet: Sheet, column: Column) -> Floats:
