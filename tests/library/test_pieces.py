@@ -188,3 +188,38 @@ def test_a_day_without_a_clock_stays_that_day_in_every_zone(library: Library, tm
     ]
     library.call(moments.shift, ids[:1], -3600.0)  # from now on its start is told
     assert {s.clock for s in sessions(library)} == {"", "day"}
+
+
+def with_gap(hours: float, *, second: int = 900) -> bytes:
+    """A GPX track of 15 min, nothing for hours, and a second part."""
+    start = datetime(2026, 6, 9, 6, 0, tzinfo=UTC)
+    seconds = [*range(0, 900, 2)]
+    seconds += [int(898 + hours * 3600) + k for k in range(0, second, 2)]
+    points = "".join(
+        f'<trkpt lat="{41.5 + k * 6e-5:.6f}" lon="2.1">'
+        f"<time>{start + timedelta(seconds=s):%Y-%m-%dT%H:%M:%SZ}</time></trkpt>"
+        for k, s in enumerate(seconds)
+    )
+    return f'<gpx version="1.1"><trk><trkseg>{points}</trkseg></trk></gpx>'.encode()
+
+
+@pytest.mark.parametrize(
+    ("hours", "second", "runs"), [(2.9, 900, 1), (3.1, 900, 2), (9.0, 900, 2), (9.0, 60, 1)]
+)
+def test_a_recording_that_was_left_on_holds_two_runs(
+    library: Library, tmp_path: Path, hours: float, second: int, runs: int
+) -> None:
+    (tmp_path / "a.gpx").write_bytes(with_gap(hours, second=second))
+    before = {session.id for session in sessions(library)}
+    library.take_in([tmp_path / "a.gpx"])
+    made = [session for session in sessions(library) if session.id not in before]
+    assert len(made) == runs
+    if runs == 2:
+        assert (made[1].start - made[0].start).total_seconds() == int(898 + hours * 3600)
+        # taken back by joining, whatever lies between them in one file
+        library.call(pieces.join, made[0].id, made[1].id)
+        assert len(sessions(library)) == len(before) + 1
+        library.call(operations.undo)
+        assert [s for s in sessions(library) if s.id not in before] == made
+    library.take_in([tmp_path / "a.gpx"])
+    assert len(sessions(library)) == len(before) + runs

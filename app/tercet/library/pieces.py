@@ -10,6 +10,7 @@ import numpy as np
 
 from tercet.domain import Changes, Lap, Recording, Stream
 from tercet.library import localtime, reading
+from tercet.library.parting import parted
 from tercet.library.rejudge import judge_one
 from tercet.library.sources import Source
 from tercet.store import packing, queries
@@ -98,14 +99,14 @@ def join(store: Store, first_id: int, second_id: int) -> Changes:
     Raises
     ------
     ValueError
-        If they overlap, lie too far apart, or one has no samples.
+        If they overlap, lie too far apart in two files, or one has no samples.
     """
     one, two = sorted((stored(store, first_id), stored(store, second_id)), key=_start)
     (row, before), (other, after) = one, two
     gap = (after.start - before.start).total_seconds() - before.elapsed_s
     if gap < -OVERLAP_S:
         raise ValueError(f"they overlap by {-gap / 60:.0f} min: they are not two pieces of one run")
-    if gap > LONGEST_BREAK_S:
+    if gap > LONGEST_BREAK_S and row["sha256"] != other["sha256"]:
         raise ValueError(f"there are {gap / 3600:.0f} h between them: too long for one run")
     step = "Join two sessions"
     with store.atomic(step):
@@ -216,41 +217,6 @@ def joined(before: Recording, after: Recording) -> Recording:
         stops=(*before.stops, *paused, *stops),
         damage=" ".join(text for text in (before.damage, after.damage) if text),
     )
-
-
-def parted(whole: Recording, at_s: float) -> tuple[Recording, Recording]:
-    """A recording in two; the sample at the cut belongs to the second, which starts with it."""
-    first = int(np.searchsorted(whole.time, at_s, side="left"))
-    begin = float(whole.time[first])
-    pieces = []
-    for low, high, time in (
-        (0.0, begin, whole.time[:first]),
-        (begin, np.inf, whole.time[first:] - begin),
-    ):
-        streams = {}
-        for name, stream in whole.streams.items():
-            inside = (stream.time >= low) & (stream.time < high)
-            if inside.any():
-                values = stream.values[inside]
-                values = values - values[0] if name == "distance" and low else values
-                streams[name] = Stream(stream.time[inside] - low, values)
-        end = float(time[-1])
-        stops = [(max(a - low, 0.0), min(b - low, end)) for a, b in whole.stops]
-        laps = [lap for lap in whole.laps if low <= lap.start_s < high]
-        pieces.append(
-            replace(
-                whole,
-                start=datetime.fromtimestamp(whole.start.timestamp() + low, UTC),
-                time=time,
-                streams=streams,
-                stops=tuple((a, b) for a, b in stops if a < b),
-                laps=tuple(
-                    replace(lap, start_s=lap.start_s - low, duration_s=min(lap.duration_s, end))
-                    for lap in laps
-                ),
-            )
-        )
-    return pieces[0], pieces[1]
 
 
 def _start(item: tuple[Row, Recording]) -> datetime:

@@ -31,6 +31,7 @@ from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
 from tercet.library.known_race import known_race, pair_of
 from tercet.library.localtime import Local
+from tercet.library.parting import at_long_gaps
 from tercet.library.sources import UNREADABLE, Source, why
 from tercet.library.written import Said
 from tercet.store import packing
@@ -259,6 +260,7 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
     first = min(recording.start for recording in found)
     if moments.dead_clock(first, datetime.now(UTC)):
         return read("refused", found[0].format, moments.question(first))
+    found = at_long_gaps(found)
     runs = []
     problem = next((recording.damage for recording in found if recording.damage), "")
     for part in range(len(found)):
