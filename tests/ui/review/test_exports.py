@@ -217,6 +217,15 @@ def crowded(tmp_path_factory: pytest.TempPathFactory, reviewed_store: Path) -> R
     return made
 
 
+@pytest.mark.parametrize("size", [(1280, 720), (1024, 768), (1403, 992)])
+def test_two_blocks_stay_apart_too(reviewed_store: Path, size: tuple[int, int]) -> None:
+    library = Library(reviewed_store)
+    made, _ = library.call(build.review, "2026-04-13+2026-08-10", AFTER, "miles")
+    library.close()
+    assert made.shown[0].key == "pair"
+    test_words_are_large_inside_the_page_and_apart(made, size, "ink")
+
+
 @pytest.mark.parametrize("size", [(1280, 720), (1366, 768), (1024, 768), (1403, 992)])
 def test_a_crowded_season_stays_apart_as_well(crowded: Review, size: tuple[int, int]) -> None:
     test_words_are_large_inside_the_page_and_apart(crowded, size, "light")

@@ -16,7 +16,9 @@ SCREENS = [
 PROGRAM = """
 import json, sys, time
 from pathlib import Path
-from PySide6.QtCore import QEventLoop
+from types import SimpleNamespace
+from PySide6.QtCore import QEventLoop, QPointF
+from tercet.ui.review import show as showing
 from tercet.library.library import Library
 from tercet.library.review.choices import Choices, keep
 from tercet.library.review.build import review
@@ -52,6 +54,13 @@ found = {
 }
 show.presenter.keys.jumped.emit(0)
 found["turned"] = show.wall.view.page.key
+# The wall's screen is pulled out: the page goes to the laptop, and notes are put away.
+show.presenter.pointed.emit(QPointF(0.5, 0.5))
+laptop = show.presenter.screen()
+showing.QGuiApplication = SimpleNamespace(screens=lambda: [laptop])
+app.screenRemoved.emit(show.wall.screen())
+until(lambda: show.presenter is None)
+found["alone"] = [show.wall.screen().name(), show.wall.view.page.key, show.wall.view.pointed_at]
 show.escape()
 window.close()
 library.close()
@@ -81,3 +90,4 @@ def test_notes_stay_on_the_laptop(tmp_path: Path, reviewed_store: Path) -> None:
     assert found["on the wall"]
     assert not any("Saturdays" in words for words in found["on the wall"])
     assert found["turned"] == "line"
+    assert found["alone"] == ["laptop", "line", None]

@@ -127,6 +127,11 @@ class PageView(QWidget):
         self.pointed.emit(QPointF(-1.0, -1.0))
         super().leaveEvent(event)
 
+    @property
+    def pointed_at(self) -> QPointF | None:
+        """Where the presenter points, as shares of the page."""
+        return self._point
+
     def point_at(self, place: QPointF) -> None:
         """Show a pointer at shares of the page; none outside of it."""
         inside = 0.0 <= place.x() <= 1.0 and 0.0 <= place.y() <= 1.0
