@@ -102,7 +102,8 @@ def test_every_page_fits(qtbot, shown, width, height, scale, dark) -> None:
     window.undo_bar.say("Deleted: Ten times a thousand metres by the canal, 17 Jun")
     check(qtbot, window, size)
     bar = window.undo_bar
-    assert QRect(bar.pos(), bar.size()).bottom() < window.foot.geometry().top()
+    assert window.foot.geometry().contains(QRect(bar.pos(), bar.size()))
+    assert width / scale < 800 or bar.geometry().right() < window.foot.right.geometry().left()
     window.show_recordings(True)
     check(qtbot, window, size)
     window.show_recordings(False)

@@ -201,3 +201,19 @@ def test_the_window_never_freezes_while_200_files_come_in(
     # The figure asked for is 100 ms; a loaded machine may pause the whole process for longer.
     assert gaps[-1] < 0.25
     assert gaps[int(len(gaps) * 0.999)] < 0.1
+
+
+def test_the_page_in_view_comes_back_with_the_window(
+    qtbot, open_window, library, some_logs
+) -> None:
+    library.take_in([some_logs])
+    first = open_window()
+    qtbot.waitUntil(lambda: first.view is not None, timeout=10_000)
+    first.show_view("curve")
+    assert first.further.current_key == "curve"
+    first.close()
+    again = open_window()
+    qtbot.waitUntil(lambda: again.further.current_key == "curve", timeout=10_000)
+    again.show_view("season")
+    again.close()
+    assert open_window().further.current_key == ""

@@ -14,7 +14,7 @@ STAYS_MS = 10_000
 
 
 class UndoBar(QFrame):
-    """Lies over the key strip, or where that is not in view over the lower left corner."""
+    """Lies over the words at the window's foot, and covers nothing that can be pressed."""
 
     undo_asked = Signal()
     redo_asked = Signal()
@@ -23,6 +23,7 @@ class UndoBar(QFrame):
         super().__init__(parent)
         self.setProperty("raised", True)
         self._below: QWidget | None = None
+        self._beside: QWidget | None = None
         self._line = line = QHBoxLayout(self)
         line.setContentsMargins(14, 0, 8, 0)
         self.words = ElidedLabel("", "body")
@@ -41,10 +42,11 @@ class UndoBar(QFrame):
         theme.changed.connect(self._look_changed)
         self.hide()
 
-    def lie_over(self, strip: QWidget) -> None:
-        """Lie over this strip whenever it is in view."""
-        self._below = strip
+    def lie_over(self, strip: QWidget, beside: QWidget) -> None:
+        """Lie over this strip, up to a control at its right end."""
+        self._below, self._beside = strip, beside
         strip.installEventFilter(self)
+        beside.installEventFilter(self)
 
     def say(self, done: str) -> None:
         """Say what was done, with a way back."""
@@ -93,14 +95,20 @@ class UndoBar(QFrame):
         height = max(theme.current().px(30), self.undo.minimumSizeHint().height() + 2)
         self._line.activate()
         wanted = self.sizeHint().width() + 8
-        strip = self._below
-        if strip is not None and strip.isVisible():
-            corner = strip.mapTo(parent, QPoint(0, strip.height() - height))
-            self.setGeometry(corner.x(), corner.y(), min(wanted, strip.width()), height)
+        strip, beside = self._below, self._beside
+        if strip is None or beside is None:
+            foot = theme.current().px(44)
+            width = min(wanted, parent.width() - 48)
+            self.setGeometry(24, parent.height() - height - foot, width, height)
             return
-        foot = theme.current().px(44)
-        width = min(wanted, parent.width() - 48)
-        self.setGeometry(24, parent.height() - height - foot, width, height)
+        corner = strip.mapTo(parent, QPoint(0, 0))
+        room = beside.x() - 16
+        # In a narrow window the way back counts for more than the way to the recordings.
+        if room < self.minimumSizeHint().width():
+            room = strip.width() - 16
+        height = min(height, strip.height())
+        top = corner.y() + (strip.height() - height) // 2
+        self.setGeometry(corner.x() + 8, top, min(wanted, room), height)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Follow the window's and the strip's size."""

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.library import Library
 from tercet.library.views import SeasonView
-from tercet.ui import example, glance
+from tercet.ui import example, glance, last_place
 from tercet.ui.foot import Foot
 from tercet.ui.geometry import place
 from tercet.ui.glance import Glance
@@ -168,7 +168,7 @@ class MainWindow(QMainWindow):
         session.back_asked.connect(lambda: self.show_view("season"))
         session.words.asked.connect(self.show_view)
         page.sheet.plan_asked.connect(lambda day: self.show_view(f"plan:{day}"))
-        self.undo_bar.lie_over(page.key)
+        self.undo_bar.lie_over(self.foot, self.foot.right)
         page.offer(SheetMenu(self))
         context = Context(self._library, self._answers, self.acts, self._settings)
         self.further = Pages(self.pages, context)
@@ -246,6 +246,8 @@ class MainWindow(QMainWindow):
         self.further.set_season(view)
         if self.pages.currentWidget() is self.session_page and self.sessions.current is None:
             self.show_view("season")
+        if before is None and view.sessions and not running:
+            last_place.go_back(self, self._settings)
         self.menu_entries.name_steps(*self._library.undo_names())
         self.season_shown.emit(view)
         if self._stale:
@@ -378,6 +380,7 @@ class MainWindow(QMainWindow):
         self._loading.wait()
         self._settings.setValue("geometry", self.saveGeometry())
         if self._ready:
+            last_place.keep(self, self._settings)
             self.session_page.save_now()
             self.season_page.close_quietly()
             self.further.close_quietly()
