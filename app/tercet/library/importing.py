@@ -20,6 +20,7 @@ from tempfile import TemporaryDirectory
 from threading import Event, Thread
 from typing import Any, TypeVar
 
+from tercet import language
 from tercet.domain import Changes, Failed
 from tercet.formats import archive
 from tercet.formats.unpack import Counted, Refused
@@ -108,7 +109,10 @@ class Workers:
         """Run a module-level function in a worker."""
         if self._pool is None:
             self._pool = ProcessPoolExecutor(
-                self._count, mp_context=get_context("spawn"), initializer=_settle
+                self._count,
+                mp_context=get_context("spawn"),
+                initializer=_settle,
+                initargs=(language.code(),),
             )
         return self._pool.submit(call, *args)
 
@@ -130,8 +134,9 @@ class Workers:
             self._pool = None
 
 
-def _settle() -> None:
+def _settle(spoken: str) -> None:
     """Make a worker let the window go first, and end with the program however that ends."""
+    language.use(spoken)
     if hasattr(os, "nice"):
         os.nice(10)
     Thread(target=_end_with_parent, daemon=True).start()

@@ -9,11 +9,11 @@ from PySide6.QtGui import QAction
 
 from tercet.library.library import Library
 from tercet.store.errors import StoreError
-from tercet.ui import window
+from tercet.ui import spoken, window
 from tercet.ui.look import look_of
 
 #: What goes along from one runner's window to the next.
-CARRIED = ("look", "text", "texture", "units")
+CARRIED = ("language", "look", "text", "texture", "units")
 
 
 class Desk(QObject):
@@ -24,13 +24,16 @@ class Desk(QObject):
         self._demo = demo
         self._first = library
         self.library = library
-        look_of(library.folder).apply()
+        look = look_of(library.folder)
+        spoken.speak(look.language)
+        look.apply()
         self.main = self._window(library)
 
     def _window(self, library: Library) -> window.MainWindow:
         made = window.MainWindow(library, demo=self._demo and library is self._first)
         # Not at once: the window that asks is the one that goes away.
         made.runner_asked.connect(self.go_to, Qt.ConnectionType.QueuedConnection)
+        made.language_asked.connect(self.speak, Qt.ConnectionType.QueuedConnection)
         following = QAction("Next runner", made)
         following.setShortcut("Ctrl+Tab")
         following.triggered.connect(self.next_runner)
@@ -93,16 +96,27 @@ class Desk(QObject):
             return
         left, self.library = self.library, library
         settings = before.look.kept
-        made = self._window(library)
+        look = look_of(folder)
         for name in CARRIED:
-            made.look.keep(name, settings(name))
-        made.look.apply()
+            look.keep(name, settings(name))
+        spoken.speak(look.language)
+        look.apply()
+        self._replace(before)
+        left.close()
+
+    def speak(self) -> None:
+        """Make the window anew in the language chosen."""
+        spoken.speak(self.main.look.language)
+        self._replace(self.main)
+
+    def _replace(self, before: window.MainWindow) -> None:
+        """Put a window over the library in use in the place of another."""
+        made = self._window(self.library)
         made.restoreGeometry(before.saveGeometry())
         self.main = made
         made.show()
         before.close()
         before.deleteLater()
-        left.close()
 
     def close(self) -> None:
         """Let go of the library that was opened here; the first one is its opener's."""

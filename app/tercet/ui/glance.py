@@ -13,7 +13,7 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
-from tercet import __version__
+from tercet import __version__, language
 from tercet.library import views
 from tercet.library.views import SeasonView
 from tercet.ui.sheet_layout import Layout
@@ -72,12 +72,12 @@ def read(folder: Path, today: date) -> Glance | None:
 
 
 def _stamp(folder: Path) -> str:
-    """What changes with the database and with the program: SQLite's change counter, the fields."""
+    """What changes with the database and the program: SQLite's change counter, the fields."""
     place = folder / "tercet.db"
     with place.open("rb") as file:
         head = file.read(28)
     shape = " ".join(",".join(names) for names in _FIELDS.values())
-    return f"{__version__} {place.stat().st_size} {head[24:28].hex()} {shape}"
+    return f"{__version__} {language.code()} {place.stat().st_size} {head[24:28].hex()} {shape}"
 
 
 def _around(glance: Glance) -> Glance:

@@ -7,12 +7,13 @@ from pathlib import Path
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
-from tercet.ui import theme, words
+from tercet.language import mark
+from tercet.ui import spoken, theme, words
 
-LOOKS = {"system": "Follow the system", "light": "Light", "dark": "Dark"}
+LOOKS = {"system": mark("Follow the system"), "light": mark("Light"), "dark": mark("Dark")}
 SIZES = (100, 115, 130, 150, 175, 200)
-TEXTURES = ("quiet", "strong", "off")
-UNITS = {"km": "Kilometres", "miles": "Miles"}
+TEXTURES = {"quiet": mark("Quiet"), "strong": mark("Strong"), "off": mark("Off")}
+UNITS = {"km": mark("Kilometres"), "miles": mark("Miles")}
 
 
 def settings_of(folder: Path) -> QSettings:
@@ -54,6 +55,11 @@ class Look:
         """What distances and paces are written in."""
         return "miles" if str(self._settings.value("units", "km")) == "miles" else "km"
 
+    @property
+    def language(self) -> str:
+        """Code of the language chosen, or that the system's is to be used."""
+        return str(self._settings.value("language", spoken.SYSTEM))
+
     def kept(self, key: str) -> object:
         """What is kept under a key, or None."""
         return self._settings.value(key)
@@ -63,13 +69,23 @@ class Look:
         if value is not None and self._settings.value(key) is None:
             self._settings.setValue(key, value)
 
-    def choose(self, *, name: str = "", size: int = 0, texture: str = "", units: str = "") -> None:
-        """Keep what is given and put it on."""
-        chosen = {"look": name, "text": size, "texture": texture, "units": units}
+    def choose(
+        self,
+        *,
+        name: str = "",
+        size: int = 0,
+        texture: str = "",
+        units: str = "",
+        language: str = "",
+    ) -> None:
+        """Keep what is given; a look is put on at once, the others by whoever shows them."""
+        chosen = {
+            "look": name, "text": size, "texture": texture, "units": units, "language": language,
+        }  # fmt: skip
         for key, value in chosen.items():
             if value:
                 self._settings.setValue(key, value)
-        if not units:
+        if name or size or texture:
             self.apply()
 
     def apply(self) -> None:

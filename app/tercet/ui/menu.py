@@ -9,7 +9,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
-from tercet.ui.look import LOOKS, SIZES, TEXTURES
+from tercet.language import tr
+from tercet.ui.look import LOOKS, SIZES
 from tercet.ui.pages import of_group
 
 if TYPE_CHECKING:
@@ -59,10 +60,15 @@ class Menu:
         self._add(view, "Flatter rows", lambda: sheet.zoom(1), "Ctrl+-")
         self._add(view, "Usual rows", lambda: sheet.zoom(0), "Ctrl+0")
         look = window.look
-        self._choices(view, LOOKS, lambda: look.name, lambda key: look.choose(name=key))
+        looks = {key: tr(word) for key, word in LOOKS.items()}
+        self._choices(view, looks, lambda: look.name, lambda key: look.choose(name=key))
         sizes = {str(size): f"Text {size} %" for size in SIZES}
         self._choices(view, sizes, lambda: str(look.size), lambda key: look.choose(size=int(key)))
-        textures = {name: f"Textures {name}" for name in TEXTURES}
+        textures = {
+            "quiet": tr("Textures quiet"),
+            "strong": tr("Textures strong"),
+            "off": tr("Textures off"),
+        }
         self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
         self._add(menu, "Glossary", self._glossary, standard.HelpContents)
         self._add(menu, "Preferences…", self._preferences, "Ctrl+,")
@@ -75,6 +81,7 @@ class Menu:
         dialog = Preferences(self._window.look, self._window)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.units_changed.connect(self._window.refresh)
+        dialog.language_changed.connect(self._window.language_asked)
         dialog.open()
 
     def _glossary(self) -> None:

@@ -1,4 +1,4 @@
-"""Preferences: units, theme, text size and textures; each is put on as it is chosen."""
+"""Preferences: language, units, theme, text size and textures; each is put on as it is chosen."""
 
 from __future__ import annotations
 
@@ -7,6 +7,9 @@ from collections.abc import Callable, Mapping
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QWidget
 
+from tercet import language
+from tercet.language import tr
+from tercet.ui import spoken
 from tercet.ui.look import LOOKS, SIZES, TEXTURES, UNITS, Look
 from tercet.ui.widgets import Label
 
@@ -15,27 +18,28 @@ class Preferences(QDialog):
     """A short form; what is chosen holds at once, so there is nothing to confirm."""
 
     units_changed = Signal()
+    language_changed = Signal()
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Preferences")
+        self.setWindowTitle(tr("Preferences"))
         self._look = look
         form = QFormLayout(self)
         form.setContentsMargins(20, 16, 20, 16)
         form.setSpacing(10)
-        self.units = self._choice(
-            form, "&Distances and paces", dict(UNITS), look.units, self._units
-        )
+        # Each language by its own name, so that nobody is lost in one they cannot read.
+        tongues = {spoken.SYSTEM: tr("Follow the system"), **language.languages()}
+        self.tongue = self._choice(form, tr("&Language"), tongues, look.language, self._speak)
+        self.units = self._choice(form, tr("&Distances and paces"), UNITS, look.units, self._units)
         self.theme = self._choice(
-            form, "&Theme", LOOKS, look.name, lambda key: look.choose(name=key)
+            form, tr("&Theme"), LOOKS, look.name, lambda key: look.choose(name=key)
         )
         sizes = {str(size): f"{size} %" for size in SIZES}
         self.size_of_text = self._choice(
-            form, "Text &size", sizes, str(look.size), lambda key: look.choose(size=int(key))
+            form, tr("Text &size"), sizes, str(look.size), lambda key: look.choose(size=int(key))
         )
-        textures = {name: name.capitalize() for name in TEXTURES}
         self.textures = self._choice(
-            form, "Te&xtures", textures, look.texture, lambda key: look.choose(texture=key)
+            form, tr("Te&xtures"), TEXTURES, look.texture, lambda key: look.choose(texture=key)
         )
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
@@ -51,14 +55,19 @@ class Preferences(QDialog):
     ) -> QComboBox:
         field = QComboBox()
         for key, text in choices.items():
-            field.addItem(text, key)
-        field.setCurrentIndex(list(choices).index(now))
+            field.addItem(tr(text), key)
+        field.setCurrentIndex(max(field.findData(now), 0))
         field.setAccessibleName(word.replace("&", ""))
         label = Label(word)
         label.setBuddy(field)
         form.addRow(label, field)
         field.activated.connect(lambda _: choose(str(field.currentData())))
         return field
+
+    def _speak(self, key: str) -> None:
+        self._look.choose(language=key)
+        self.accept()
+        self.language_changed.emit()
 
     def _units(self, key: str) -> None:
         self._look.choose(units=key)

@@ -40,6 +40,7 @@ class MainWindow(QMainWindow):
     import_ended = Signal(object)  # Report
     closed = Signal()
     runner_asked = Signal(object)  # the folder of another runner's record
+    language_asked = Signal()  # another one was chosen: the window is to be made anew
 
     def __init__(self, library: Library, *, demo: bool = False) -> None:
         super().__init__()

@@ -1,0 +1,64 @@
+"""Words in another language: looked up, filled, left English where nothing is translated."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from tercet import language, resources
+from tercet.language import several, tr
+
+CATALOGUE = """<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en"><context><name></name>
+<message><source>{n} run</source><translation>{n} Lauf</translation></message>
+<message><source>{n} runs</source><translation>{n} Läufe</translation></message>
+<message><source>Base</source><comment>block</comment><translation>Grundlage</translation></message>
+<message><source>.</source><comment>decimal sign</comment><translation>,</translation></message>
+<message><source>Later</source><translation type="unfinished">Halb</translation></message>
+</context></TS>
+"""
+
+
+@pytest.fixture(autouse=True)
+def german(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    (tmp_path / "language").mkdir()
+    (tmp_path / "language" / "tercet_de.ts").write_text(CATALOGUE, "utf-8")
+    monkeypatch.setattr(resources, "root", lambda: tmp_path)
+    language.languages.cache_clear()
+    language._catalogue.cache_clear()
+    yield
+    language.use("en")
+    language.languages.cache_clear()
+    language._catalogue.cache_clear()
+
+
+def test_words_and_numbers_of_the_language_in_use() -> None:
+    assert dict(language.languages()) == {"en": "English", "de": "Deutsch"}
+    language.use("de")
+    assert several(1, "{n} run", "{n} runs") == "1 Lauf"
+    assert several(2, "{n} run", "{n} runs") == "2 Läufe"
+    assert language.number(3.14159, 2) == "3,14"
+    language.use("en")
+    assert several(2, "{n} run", "{n} runs") == "2 runs"
+    assert language.number(3.14159, 2) == "3.14"
+
+
+def test_a_note_tells_equal_words_apart() -> None:
+    language.use("de")
+    assert (tr("Base", "block"), tr("Base")) == ("Grundlage", "Base")
+
+
+def test_what_is_unfinished_or_unknown_stays_english() -> None:
+    language.use("de")
+    assert tr("Later") == "Later"
+    language.use("tlh")
+    assert language.code() == "en"
+
+
+def test_a_place_without_a_value_is_an_error_and_braces_alone_are_not() -> None:
+    with pytest.raises(KeyError):
+        tr("{a} and {b}", a=1)
+    assert tr("{as it is}") == "{as it is}"
