@@ -19,6 +19,7 @@ from tercet.formats.paper import Page
 from tercet.formats.table import Table
 from tercet.invocation import Parser, UsageError, clock
 from tercet.library import localtime, reading, season_file, tabled, written
+from tercet.library.parting import at_long_gaps
 from tercet.library.sources import find_files
 from tercet.store import packing
 from tercet.store.queries import METRES, SECONDS
@@ -134,7 +135,7 @@ def tally(
         elif isinstance(result, Page | Table):
             worded.append((place, result))
         else:
-            found += [(place, packing.rounded(recording)) for recording in result]
+            found += [(place, packing.rounded(recording)) for recording in at_long_gaps(result)]
     estimated = not entries
     if estimated:
         entries = _estimated([rec for _, rec in found if isinstance(rec, Recording)])

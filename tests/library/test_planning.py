@@ -15,9 +15,11 @@ from hypothesis import strategies as st
 from tercet.domain import Block, Planned, Race
 from tercet.engine.countback import Rules, Volume, mondays
 from tercet.formats.calendar import read, write
-from tercet.library import operations, planning, season
+from tercet.formats.paper import Shorthand
+from tercet.library import operations, paper_keep, planning, season
+from tercet.library.library import Library
 from tercet.library.season_file import parse
-from tercet.store import plan_queries, queries
+from tercet.store import paper_queries, plan_queries, queries
 from tercet.store.database import Store
 
 DAY = timedelta(days=1)
@@ -270,3 +272,31 @@ def test_a_season_file_plans_nothing_twice(store: Store) -> None:
         ("30 min easy", 0),
         ("45 min easy", 1),
     ]
+
+
+@pytest.mark.parametrize(
+    ("typed", "plain"),
+    [
+        ("25 Q", "25 easy"),  # could be kilometres or minutes: asked
+        ("70 easy", "70 min easy"),  # nobody plans as many kilometres
+        ("30 min Q, 5 km hard", "30 min easy, 5 km hard"),
+    ],
+)
+def test_a_planned_line_is_read_with_the_runners_shorthand(
+    library: Library, typed: str, plain: str
+) -> None:
+    library.call(paper_keep.set_shorthand, Shorthand({"Q": "easy"}, ""))
+    library.call(planning.add_planned, date(2026, 6, 9), typed)
+    assert [entry.notation for entry in library.call(plan_queries.planned)] == [plain]
+
+
+def test_what_a_number_alone_means_is_asked_once(library: Library) -> None:
+    library.call(planning.add_planned, date(2026, 6, 9), "25 easy")
+    (entry,) = library.call(plan_queries.planned)
+    library.call(planning.edit_planned, entry.id, "25 min easy")  # as one click answers it
+    library.call(planning.add_planned, date(2026, 6, 10), "30 easy, 20 steady")
+    told = [entry.notation for entry in library.call(plan_queries.planned)]
+    assert told == ["25 min easy", "30 min easy, 20 min steady"]
+    library.call(operations.undo)
+    library.call(operations.undo)
+    assert library.call(paper_queries.shorthand) == ({}, "")

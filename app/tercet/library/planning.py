@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from tercet.domain import Block, Changes, Planned, Race
 from tercet.engine.countback import SHARES, Rules, count_back
 from tercet.formats.calendar import Entry
+from tercet.library import plan_words
 from tercet.library.operations import checked, plan_fresh, replace_blocks
 from tercet.store import plan_queries, queries
 from tercet.store.database import Store
@@ -232,7 +233,7 @@ def lay_out(
 
 def add_planned(store: Store, day: date, notation: str, note: str = "") -> Changes:
     """Plan a session, after what is already planned that day."""
-    text = notation.strip()
+    text = plan_words.plain(store, notation.strip())
     if not text:
         return Changes()
     step = "Plan a session"
@@ -248,7 +249,9 @@ def edit_planned(store: Store, planned_id: int, notation: str) -> Changes:
         return remove_planned(store, planned_id)
     step = "Change a planned session"
     with store.atomic(step, ("planned", planned_id)):
-        _put(store, replace(_planned(store, planned_id), notation=text))
+        before = _planned(store, planned_id)
+        plan_words.learn_unit(store, before.notation, text)
+        _put(store, replace(before, notation=plan_words.plain(store, text)))
     return Changes(plan=True, step=step)
 
 
