@@ -1,4 +1,4 @@
-"""Thresholds, blocks and races: typed, checked, previewed, applied and taken back."""
+"""Blocks and races: typed, checked, previewed, applied and taken back."""
 
 from __future__ import annotations
 
@@ -20,13 +20,12 @@ from tests.ui.hands import by_key
 from tercet import resources
 from tercet.domain import DatedThresholds, Race
 from tercet.engine import Thresholds
-from tercet.library import operations, season
+from tercet.library import operations
 from tercet.library.dated import with_new
 from tercet.library.library import Library
 from tercet.store import queries
 from tercet.ui.fields import DayEdit
 from tercet.ui.plan_dialog import PlanDialog
-from tercet.ui.thresholds_dialog import ThresholdsDialog
 from tercet.ui.thresholds_pages import duration_of
 
 LEFT = Qt.MouseButton.LeftButton
@@ -45,177 +44,9 @@ def dialog_of(qtbot, window: QWidget, kind: type[QDialog]):
     return next(d for d in window.findChildren(kind) if d.isVisible())
 
 
-def thresholds(qtbot, window) -> ThresholdsDialog:
-    return dialog_of(qtbot, window, ThresholdsDialog)
-
-
 def press(qtbot, button: QPushButton) -> None:
     assert button.isVisible() and button.isEnabled()
     qtbot.mouseClick(button, LEFT)
-
-
-def previewed(qtbot, dialog: ThresholdsDialog):
-    press(qtbot, dialog.show_change)
-    qtbot.waitUntil(lambda: dialog.preview is not None, timeout=20_000)
-    return dialog.preview
-
-
-def sums(library: Library) -> list[float]:
-    """Easy, moderate and hard seconds of the whole season."""
-    blocks = library.call(season.season).blocks
-    return [sum(block.seconds[k] for block in blocks) for k in range(3)]
-
-
-def test_a_race_is_previewed_used_taken_back_and_used_again(qtbot, window, library) -> None:
-    press(qtbot, window.season_page.strip.race)
-    dialog = thresholds(qtbot, window)
-    before = sums(library)
-    qtbot.keyClicks(dialog.race.time, "44:10")
-    assert "LT2 about" in dialog.race.words.text()
-    preview = previewed(qtbot, dialog)
-    assert dialog.change.isVisible() and " change" in dialog.change.words.text()
-    assert sums(library) == pytest.approx(before), "a preview changes nothing"
-    with qtbot.waitSignal(window.season_shown, timeout=10_000):
-        press(qtbot, dialog.use)
-    after = sums(library)
-    assert after == pytest.approx(preview.after[:3], abs=0.01)
-    kept = library.call(queries.thresholds)
-    assert [entry.source for entry in kept] == ["10 km in 44:10"]
-    assert window.undo_bar.isVisible() and window.undo_bar.words.text() == "Change thresholds"
-    for key, wanted in ((Qt.Key.Key_Z, before), (Qt.Key.Key_Y, after)):
-        with qtbot.waitSignal(window.season_shown, timeout=10_000):
-            by_key(qtbot, window, key)
-        assert sums(library) == wanted  # to the same digits
-
-
-def test_a_slip_in_the_time_is_named_and_nothing_is_applied(qtbot, window, library) -> None:
-    before = library.call(queries.thresholds)
-    window.acts.edit_thresholds("race")
-    dialog = thresholds(qtbot, window)
-    qtbot.keyClicks(dialog.race.time, "4:41")
-    qtbot.keyClick(dialog.race.time, Qt.Key.Key_Return)
-    assert dialog.error.isVisible()
-    # 10 km in 281 s is 28.1 s a kilometre.
-    assert "10 km in 4:41 would be 0:28 /km" in dialog.error.text()
-    assert "44:10" in dialog.error.text()
-    assert dialog.focusWidget() is dialog.race.time
-    assert dialog.race.time.property("wrong") is True
-    assert dialog.preview is None and not dialog.use.isVisible()
-    qtbot.keyClicks(dialog.race.time, "0")
-    assert not dialog.error.isVisible()
-    assert dialog.race.time.property("wrong") is False
-    dialog.reject()
-    assert library.call(queries.thresholds) == before
-
-
-@pytest.mark.parametrize("text", ["", "abc", "44", "44:70", "1:70:00", "-4:10"])
-def test_what_is_no_time_is_named_with_an_example(qtbot, window, text) -> None:
-    window.acts.edit_thresholds("race")
-    dialog = thresholds(qtbot, window)
-    dialog.race.time.setText(text)
-    press(qtbot, dialog.show_change)
-    assert dialog.error.isVisible() and "44:10" in dialog.error.text()
-    dialog.reject()
-
-
-def test_an_age_gives_heart_rates(qtbot, window, library) -> None:
-    window.acts.edit_thresholds("maximum")
-    dialog = thresholds(qtbot, window)
-    press(qtbot, dialog.show_change)
-    assert "186" in dialog.error.text() and "42" in dialog.error.text()
-    dialog.maximum.age.setValue(40)
-    previewed(qtbot, dialog)
-    with qtbot.waitSignal(window.season_shown, timeout=10_000):
-        press(qtbot, dialog.use)
-    (entry,) = library.call(queries.thresholds)
-    assert entry.source == "age 40" and entry.estimated
-    # 208 - 0.7 x 40 = 180 (Tanaka and others, 2001).
-    assert entry.values.hr_max == pytest.approx(180.0)
-
-
-def test_a_maximum_must_be_a_heart_rate(qtbot, window) -> None:
-    window.acts.edit_thresholds("maximum")
-    dialog = thresholds(qtbot, window)
-    dialog.maximum.maximum.setValue(12)
-    press(qtbot, dialog.show_change)
-    assert dialog.error.isVisible() and "186" in dialog.error.text()
-    dialog.reject()
-
-
-def typed(dialog: ThresholdsDialog, *paces: str, beats: tuple[int, int] = (0, 0)) -> None:
-    page = dialog.typed
-    page.lt1_pace.setText(paces[0])
-    page.lt2_pace.setText(paces[1])
-    values = (*beats, 0, 0)
-    for box, value in zip((page.lt1_hr, page.lt2_hr, page.rest, page.top), values, strict=True):
-        box.setValue(value)
-
-
-@pytest.mark.parametrize(
-    ("paces", "beats", "said", "field"),
-    [
-        (("4:10", "4:41"), (0, 0), "LT1 must be slower than LT2: 4:10 and 4:41", "lt1_pace"),
-        (("5:20", ""), (0, 0), "LT2 pace", "lt2_pace"),
-        (("5:20", "4:30"), (170, 150), "LT1 heart rate must be below LT2 heart rate", "lt1_hr"),
-        (("fast", "4:30"), (0, 0), "5:20", "lt1_pace"),
-        (("", ""), (0, 0), "LT1", "lt1_pace"),
-    ],
-)
-def test_values_that_cannot_be_are_named_as_a_pair(
-    qtbot, window, paces, beats, said, field
-) -> None:
-    window.acts.edit_thresholds("typed")
-    dialog = thresholds(qtbot, window)
-    typed(dialog, *paces, beats=beats)
-    press(qtbot, dialog.show_change)
-    assert dialog.error.isVisible() and said in dialog.error.text()
-    assert "5:20" in dialog.error.text()
-    wrong = getattr(dialog.typed, field)
-    assert wrong.property("wrong") is True
-    dialog.reject()
-
-
-def test_typed_thresholds_are_no_estimate_any_more(qtbot, window, library) -> None:
-    assert library.call(season.season).estimated
-    assert window.season_page.strip.isVisible()
-    press(qtbot, window.season_page.strip.typed)
-    dialog = thresholds(qtbot, window)
-    typed(dialog, "5:20", "4:30", beats=(150, 170))
-    preview = previewed(qtbot, dialog)
-    with qtbot.waitSignal(window.season_shown, timeout=10_000):
-        press(qtbot, dialog.use)
-    assert sums(library) == pytest.approx(preview.after[:3], abs=0.01)
-    assert not library.call(season.season).estimated
-    assert not window.season_page.strip.isVisible()
-
-
-def test_what_is_typed_after_a_preview_takes_the_preview_away(qtbot, window) -> None:
-    window.acts.edit_thresholds("typed")
-    dialog = thresholds(qtbot, window)
-    typed(dialog, "5:20", "4:30")
-    previewed(qtbot, dialog)
-    dialog.typed.lt1_pace.setText("5:10")
-    assert dialog.preview is None
-    assert not dialog.use.isVisible() and dialog.show_change.isVisible()
-    dialog.reject()
-
-
-def test_keep_it_as_it_is_changes_nothing(qtbot, window, library) -> None:
-    before = library.call(queries.thresholds)
-    window.acts.edit_thresholds("typed")
-    dialog = thresholds(qtbot, window)
-    typed(dialog, "5:20", "4:30")
-    previewed(qtbot, dialog)
-    press(qtbot, dialog.keep)
-    assert library.call(queries.thresholds) == before
-
-
-def test_asking_twice_opens_one_dialog(qtbot, window) -> None:
-    window.acts.edit_thresholds()
-    window.acts.edit_thresholds()
-    dialog = thresholds(qtbot, window)
-    assert len(window.findChildren(ThresholdsDialog)) == 1
-    dialog.reject()
 
 
 def test_from_a_day_on_leaves_what_was_before() -> None:

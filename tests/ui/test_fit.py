@@ -14,8 +14,6 @@ from tercet import resources
 from tercet.library.library import Library
 from tercet.ui import theme
 from tercet.ui.plan_dialog import PlanDialog
-from tercet.ui.thresholds_dialog import ThresholdsDialog
-from tercet.ui.thresholds_pages import TypedPage
 from tercet.ui.widgets import ElidedLabel
 from tercet.ui.window import MainWindow
 
@@ -115,18 +113,6 @@ def test_every_page_fits(qtbot, shown, width, height, scale, dark) -> None:
 @pytest.mark.parametrize(("width", "height", "scale", "dark"), LOOKS)
 def test_every_dialog_fits(qtbot, shown, filled, width, height, scale, dark) -> None:
     window = shown(width, height, scale, dark)
-    for name in ("race", "maximum", "typed"):
-        window.acts.edit_thresholds(name)
-        dialog = opened(qtbot, window, ThresholdsDialog)
-        check(qtbot, dialog)
-        if name == "typed":
-            typed = dialog.tabs.currentWidget()
-            assert isinstance(typed, TypedPage)
-            typed.lt1_pace.setText("3:10")
-            qtbot.mouseClick(dialog.show_change, Qt.MouseButton.LeftButton)
-            assert dialog.error.isVisible()
-            check(qtbot, dialog)
-        dialog.reject()
     window.acts.edit_plan()
     plan = opened(qtbot, window, PlanDialog)
     check(qtbot, plan)

@@ -18,12 +18,14 @@ from tercet import resources
 from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds
 from tercet.engine.efforts import Effort
-from tercet.library import lines, operations
+from tercet.library import lines, operations, season
 from tercet.library.library import Library
 from tercet.store import queries
 from tercet.ui import theme
 from tercet.ui.lines.page import ThresholdsPage
 from tercet.ui.lines.race import equal_races
+from tercet.ui.thresholds_pages import FieldError, TypedPage
+from tercet.ui.window import MainWindow
 
 LEFT = Qt.MouseButton.LeftButton
 VALUES = Thresholds(147, 168, 3.0, 3.7, 47, 186)
@@ -53,7 +55,8 @@ def page(qtbot, open_window: Callable, library: Library) -> Iterator[ThresholdsP
     qtbot.waitUntil(lambda: "10 km race" in found.standing.source.text(), timeout=5_000)
     qtbot.waitUntil(lambda: bool(found.ways.recorded.summary.text()), timeout=5_000)
     yield found
-    found.close_quietly()
+    if window.further.current is found:
+        found.close_quietly()
 
 
 def press(qtbot, button: QPushButton) -> None:
@@ -228,6 +231,7 @@ def test_a_flag_is_shown_with_its_reason_and_left(
     qtbot.waitUntil(lambda: bool(page.look.findChildren(QPushButton)), timeout=5_000)
     offer, leave = page.look.findChildren(QPushButton)[-2:]
     assert "weeks ago" in page.look.rows[0].accessibleName()
+    qtbot.waitUntil(offer.isVisible, timeout=5_000)
     press(qtbot, offer)
     assert page.ways.tabs.currentWidget() is page.ways.recorded
     press(qtbot, leave)
@@ -278,3 +282,96 @@ def test_every_way_fits(
         assert not fit.faults(page), page.ways.tabs.tabText(k)
         assert not fit.nameless(page), page.ways.tabs.tabText(k)
     theme.apply(app, False)
+
+
+@pytest.fixture
+def guessed(qtbot, open_window: Callable, library: Library) -> MainWindow:
+    """A window over two runs judged by an estimate."""
+    names = ("2026-04-14-1843.fit", "2026-05-02-0845.tcx")
+    library.take_in([resources.samples() / name for name in names])
+    return open_window()
+
+
+def at_way(qtbot, window: MainWindow, button: QPushButton) -> ThresholdsPage:
+    """Open the page from the strip over the sheet."""
+    press(qtbot, button)
+    page = window.further.current
+    assert isinstance(page, ThresholdsPage)
+    qtbot.waitUntil(lambda: bool(page.ways.recorded.summary.text()), timeout=5_000)
+    return page
+
+
+def test_typed_thresholds_end_the_estimate_of_every_run(qtbot, guessed, library) -> None:
+    assert guessed.season_page.strip.isVisible()
+    page = at_way(qtbot, guessed, guessed.season_page.strip.typed)
+    assert page.ways.tabs.currentWidget() is page.ways.typed
+    qtbot.waitUntil(page.ways.typed.lt1_pace.hasFocus, timeout=5_000)
+    page.ways.typed.show_values(Thresholds(150, 170, 1000 / 320, 1000 / 270))
+    previewed(qtbot, page)
+    with qtbot.waitSignal(guessed.season_shown, timeout=10_000):
+        press(qtbot, page.change.use)
+    assert not library.call(season.season).estimated
+    assert not guessed.season_page.strip.isVisible()
+    page.close_quietly()
+
+
+def test_a_slip_in_a_race_is_named_with_its_field(qtbot, guessed) -> None:
+    page = at_way(qtbot, guessed, guessed.season_page.strip.race)
+    time = page.ways.race.race.time
+    for text, said in (("4:41", "10 km in 4:41 would be 0:28 /km"), ("44:70", "44:10")):
+        time.setText(text)
+        press(qtbot, page.ways.ask)
+        assert said in page.ways.error.text()
+        assert time.property("wrong") is True
+        assert not page.change.isVisible()
+    page.close_quietly()
+
+
+def test_an_age_gives_heart_rates(qtbot, guessed, library) -> None:
+    page = at_way(qtbot, guessed, guessed.season_page.strip.maximum)
+    page.ways.maximum.age.setValue(40)
+    previewed(qtbot, page)
+    with qtbot.waitSignal(guessed.season_shown, timeout=10_000):
+        press(qtbot, page.change.use)
+    (entry,) = library.call(queries.thresholds)
+    # 208 - 0.7 x 40 = 180 (Tanaka and others, 2001).
+    assert entry.values.hr_max == pytest.approx(180.0)
+    page.close_quietly()
+
+
+@pytest.mark.parametrize(
+    ("paces", "beats", "said", "field"),
+    [
+        (("4:10", "4:41"), (0, 0), "LT1 must be slower than LT2: 4:10 and 4:41", "lt1_pace"),
+        (("5:20", ""), (0, 0), "LT2 pace", "lt2_pace"),
+        (("5:20", "4:30"), (170, 150), "LT1 heart rate must be below LT2 heart rate", "lt1_hr"),
+        (("fast", "4:30"), (0, 0), "5:20", "lt1_pace"),
+    ],
+)
+def test_values_that_cannot_be_are_named_as_a_pair(qtbot, paces, beats, said, field) -> None:
+    typed = TypedPage("km", Thresholds())
+    qtbot.addWidget(typed)
+    typed.lt1_pace.setText(paces[0])
+    typed.lt2_pace.setText(paces[1])
+    typed.lt1_hr.setValue(beats[0])
+    typed.lt2_hr.setValue(beats[1])
+    with pytest.raises(FieldError) as raised:
+        typed.finder(MARCH)
+    assert said in str(raised.value)
+    assert raised.value.field is getattr(typed, field)
+
+
+def test_miles_are_written_on_the_whole_page_once_chosen(qtbot, page: ThresholdsPage) -> None:
+    window = page.window()
+    assert isinstance(window, MainWindow)
+    window.look.choose(units="miles")
+    window.refresh()
+    qtbot.waitUntil(lambda: window.further.current not in (page, None), timeout=5_000)
+    miles = window.further.current
+    assert isinstance(miles, ThresholdsPage)
+    # 1609.344 m at 3.7 m/s are 435 s.
+    qtbot.waitUntil(
+        lambda: miles.standing.cells["lt2_speed"][0].text() == "7:15 /mile", timeout=5_000
+    )
+    assert miles.ways.typed.lt2_pace.text() == "7:15"
+    miles.close_quietly()

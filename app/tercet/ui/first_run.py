@@ -42,7 +42,7 @@ def about_lines(entry: DatedThresholds, units: words.Units = "km") -> str:
 class ThresholdStrip(QFrame):
     """Over the sheet after the first import: two estimated lines and three ways to surer ones."""
 
-    edit_asked = Signal(str)  # a page of the thresholds dialog
+    edit_asked = Signal(str)  # a way of the thresholds page
     leave_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:

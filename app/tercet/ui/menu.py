@@ -42,7 +42,6 @@ class Menu:
             menu, "Corrections…", lambda: window.acts.correct(window.sessions.chosen()), "Ctrl+E"
         )
         menu.addSeparator()
-        self._add(menu, "Thresholds…", window.acts.edit_thresholds, "Ctrl+H")
         self._add(menu, "Blocks and races…", window.acts.edit_plan, "Ctrl+B")
         for group, place in (
             ("season", window.bar.season_menu),

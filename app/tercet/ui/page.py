@@ -40,6 +40,11 @@ class Page(QWidget):
         """Show what holds now; called when the page is shown and after every change meanwhile."""
         raise NotImplementedError
 
+    @property
+    def outdated(self) -> bool:
+        """Whether it must be built anew, since what it was built with holds no more."""
+        return False
+
     def open_at(self, detail: str) -> None:
         """Show one thing of the page, such as a run by its number."""
 

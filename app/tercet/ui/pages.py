@@ -34,7 +34,7 @@ PAGES: tuple[Entry, ...] = (
     ),
     Entry("review", "Review", "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
     Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
-    Entry("thresholds", "Thresholds", "runner", "tercet.ui.lines.page:ThresholdsPage"),
+    Entry("thresholds", "Thresholds", "runner", "tercet.ui.lines.page:ThresholdsPage", "Ctrl+H"),
     Entry("middle", "Where the middle came from", "season", "tercet.ui.middle_page:MiddlePage"),
     Entry("two", "Two seasons, years", "season", "tercet.ui.two_page:TwoPage"),
     Entry("paper", "Paper log", "runner", "tercet.ui.paper.page:PaperPage", "Ctrl+L"),
@@ -64,7 +64,9 @@ class Pages(QObject):
         """Take another season; the page in view shows it."""
         self._view = view
         page = self.current
-        if page is not None:
+        if page is not None and page.outdated:
+            self.show(self.current_key)
+        elif page is not None:
             page.refresh(view)
 
     @property
@@ -88,7 +90,8 @@ class Pages(QObject):
             return
         key, _, detail = key.partition(":")
         page = self._made.get(key)
-        if page is None:
+        old = self._made.pop(key) if page is not None and page.outdated else None
+        if page is None or old is not None:
             entry = next(entry for entry in PAGES if entry.key == key)
             module, name = entry.place.split(":")
             page = getattr(import_module(module), name)(self._context)
@@ -98,6 +101,10 @@ class Pages(QObject):
             page.setObjectName(f"page-{key}")
             self._made[key] = page
             self._stack.addWidget(page)
+            if old is not None:
+                old.close_quietly()
+                self._stack.removeWidget(old)
+                old.deleteLater()
         page.refresh(self._view)
         self._stack.setCurrentWidget(page)
         if detail:

@@ -110,7 +110,7 @@ class RepetitionsPage(Page):
             wrap=True,
         )
         self.give = button("Thresholds")
-        self.give.clicked.connect(lambda: self.context.acts.edit_thresholds())
+        self.give.clicked.connect(lambda: self.page_asked.emit("thresholds"))
         self._arrange()
         self.book.chosen.connect(self._chosen)
         self.book.open_asked.connect(self.session_asked)

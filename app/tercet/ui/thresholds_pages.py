@@ -124,6 +124,10 @@ class RacePage(Page):
         self.distance.currentIndexChanged.connect(lambda _: self._changed())
         self._changed()
 
+    def know(self, maximum: float | None) -> None:
+        """Take a highest heart rate that somebody has confirmed."""
+        self._known = maximum
+
     def finder(self, start: date) -> Finder:
         metres, seconds = self.typed()
         race = estimate.from_race(metres, seconds)

@@ -143,17 +143,6 @@ class Actions(QObject):
         now = datetime.now().isoformat(timespec="seconds")
         self.do(operations.set_setting, "estimate_left", now, quiet=True)
 
-    def edit_thresholds(self, page: Any = "typed") -> None:
-        """Open the thresholds dialog, once the store has said what is in force."""
-        from tercet.ui.thresholds_dialog import ThresholdsDialog
-
-        self._open(
-            queries.thresholds,
-            lambda entries: ThresholdsDialog(
-                self._library, entries, page, units=self.units, parent=self._window
-            ),
-        )
-
     def edit_plan(self) -> None:
         """Open the dialog for blocks and races."""
         from tercet.ui.plan_dialog import PlanDialog

@@ -161,7 +161,7 @@ class MainWindow(QMainWindow):
         self.pages.addWidget(session)
         flow = (self._library, self._answers, self.acts, self.pages, page, session)
         self.sessions = SessionFlow(*flow)
-        page.strip.edit_asked.connect(self.acts.edit_thresholds)
+        page.strip.edit_asked.connect(lambda way: self.show_view(f"thresholds:{way}"))
         page.strip.leave_asked.connect(self._leave_strip)
         self._import_shown = ImportShown(self)
         self._import_shown.ended.connect(self.import_ended)

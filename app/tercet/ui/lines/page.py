@@ -23,6 +23,7 @@ from tercet.ui.lines.change import ChangePane
 from tercet.ui.lines.history import HistoryPane
 from tercet.ui.lines.standing import CeilingPane, InForcePane, LookPane
 from tercet.ui.lines.ways import WaysPane
+from tercet.ui.look import Look
 from tercet.ui.page import Context, Page
 from tercet.ui.thresholds_pages import FieldError, Finder
 from tercet.ui.widgets import clear_scroll
@@ -43,8 +44,11 @@ class ThresholdsPage(Page):
         self._job: Job | None = None
         self._reading: Job | None = None
         self._closing = False
-        self.history, self.ways, self.change = HistoryPane(), WaysPane(), ChangePane()
-        self.standing, self.ceiling, self.look = InForcePane(), CeilingPane(), LookPane()
+        units = Look(context.settings).units
+        self.units = units
+        self.history, self.ways = HistoryPane(units), WaysPane(units)
+        self.change, self.look = ChangePane(units), LookPane()
+        self.standing, self.ceiling = InForcePane(units), CeilingPane(units)
         inside = QWidget()
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inside)
         self._columns.setContentsMargins(12, 0, 12, 0)
@@ -80,6 +84,20 @@ class ThresholdsPage(Page):
         )
         self.look.runs_asked.connect(lambda ids: self.session_asked.emit(ids[-1]))
         self.look.offer_asked.connect(self._offer)
+
+    @property
+    def outdated(self) -> bool:
+        """Whether other units hold by now than the page was built with."""
+        return Look(self.context.settings).units != self.units
+
+    def open_at(self, detail: str) -> None:
+        """Bring a way to better lines to the front, its first field with the focus."""
+        field = self.ways.show_way(detail)
+        QTimer.singleShot(0, self, lambda: self._begin(field))
+
+    def _begin(self, field: QWidget) -> None:
+        self._scroll.ensureWidgetVisible(self.ways)
+        field.setFocus(Qt.FocusReason.OtherFocusReason)
 
     @property
     def ring(self) -> list[QWidget]:

@@ -26,7 +26,7 @@ from tercet.ui.lines.pointed import PointedPage
 from tercet.ui.lines.race import RaceSource
 from tercet.ui.lines.recorded import RecordedPage
 from tercet.ui.lines.step_test import StepTestPage
-from tercet.ui.lines.words import GUIDE
+from tercet.ui.lines.words import CAUTION, GUIDE
 from tercet.ui.thresholds_pages import FieldError, MaximumPage, Page, TypedPage
 from tercet.ui.widgets import Label, Pane, button, clear_scroll
 
@@ -128,6 +128,7 @@ class WaysPane(Pane):
             line.addWidget(part)
         foot.addLayout(line)
         column.addLayout(foot)
+        column.addWidget(Label(CAUTION, "small", "text_2", wrap=True))
 
     # Showing -----------------------------------------------------------------------------
 
@@ -142,12 +143,23 @@ class WaysPane(Pane):
             values = now.values if now is not None else Thresholds()
             self._entries = held.entries
             self.typed.show_values(values)
+            sure = now is not None and not now.estimated
+            self.race.race.know(values.hr_max if sure else None)
+            # A first guess judged all that is there, so surer lines do as well.
+            guessed = all(entry.estimated for entry in held.entries)
+            self.reach.setCurrentIndex(self.reach.findData("all" if guessed else "later"))
 
-    def show_way(self, way: str) -> None:
-        """Bring the tab of a way to the front."""
-        page: QWidget = self.race if way == "race" else self.recorded
+    def show_way(self, way: str) -> QWidget:
+        """Bring the tab of a way to the front; gives its first field, or the tabs."""
+        fields: dict[str, tuple[QWidget, QWidget]] = {
+            "race": (self.race, self.race.race.time),
+            "maximum": (self.maximum, self.maximum.maximum),
+            "typed": (self.typed, self.typed.lt1_pace),
+        }
+        page, field = fields.get(way, (self.recorded, self.tabs.tabBar()))
         self.tabs.setCurrentWidget(page)
-        self.tabs.tabBar().setFocus()
+        field.setFocus()
+        return field
 
     def ready(self) -> None:
         """Nothing runs."""

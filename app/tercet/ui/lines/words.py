@@ -15,6 +15,11 @@ MAXIMAL = (
     "Step tests and trials are run to the limit. With heart disease, heart medicines, chest pain, "
     "faintness, illness, or after a long break, see a doctor first, and stop if any of these comes."
 )
+CAUTION = (
+    "Estimates and formulas can be well off for one person. With heart disease, heart medicines, "
+    "pain, illness, or after a long break, ask a doctor before training hard; stop if you feel "
+    "chest pain, faintness or unusual breathlessness."
+)
 GUIDE = (
     (
         "The talk test",
