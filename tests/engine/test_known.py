@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -13,7 +12,7 @@ from tests.simulator.noise import stream
 
 from tercet.engine import Evidence, Judgement, Shade, judge
 from tercet.engine.known import Belt, Known, shade_of_effort
-from tercet.engine.repetitions import at_laps, parts
+from tercet.engine.repetitions import at_laps
 
 
 def right(run: Simulated, judged: Judgement) -> float:
@@ -106,16 +105,3 @@ def test_laps_bring_repetitions_nearer_to_their_true_length() -> None:
                 errors[used].append(float(np.mean(np.abs(off))))
     assert len(errors[True]) >= 5
     assert np.mean(errors[True]) <= np.mean(errors[False])
-
-
-def test_parts_of_a_session_follow_one_another() -> None:
-    run = simulate(Runner(), prescribe("reps_1000", stream(3, 0)), 3)
-    judged = judged_with(run, Known())
-    told = parts(judged.repetitions, judged.elapsed_s)
-    assert [told[0].label, told[-1].label] == ["warm-up", "cool-down"]
-    assert [p.label for p in told].count("work") == len(judged.repetitions)
-    assert all(a.end_s == b.start_s for a, b in pairwise(told))
-    assert (told[0].start_s, told[-1].end_s) == (0.0, judged.elapsed_s)
-    assert parts((), 100.0) == ()
-    bare = replace(judged.repetitions[0], start_s=0.0, duration_s=100.0)
-    assert [p.label for p in parts([bare], 100.0)] == ["work"]

@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
-from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -178,43 +176,6 @@ def _joined_by_laps(bouts: list[tuple[int, int]], marks: Marks) -> list[tuple[in
         else:
             out[-1] = (out[-1][0], end)
     return out if len(out) >= LEAST_COUNT else bouts
-
-
-@dataclass(frozen=True)
-class Part:
-    """A part of a session; times in seconds from its start."""
-
-    start_s: float
-    end_s: float
-    label: Literal["warm-up", "work", "recovery", "cool-down"]
-
-
-def parts(repetitions: Sequence[Repetition], elapsed_s: float) -> tuple[Part, ...]:
-    """Tell warm-up, work, recovery and cool-down apart.
-
-    Parameters
-    ----------
-    repetitions : sequence of Repetition
-        As judged, in order.
-    elapsed_s : float
-        [s]
-
-    Returns
-    -------
-    tuple of Part
-        Without gap or overlap from 0 to ``elapsed_s``; empty without repetitions. What lies
-        between two bouts is recovery, whether jogged, walked or stood.
-    """
-    out: list[Part] = []
-    at = 0.0
-    for rep in repetitions:
-        if rep.start_s > at:
-            out.append(Part(at, rep.start_s, "recovery" if out else "warm-up"))
-        at = max(at, rep.start_s + rep.duration_s)
-        out.append(Part(rep.start_s, at, "work"))
-    if out and elapsed_s > at:
-        out.append(Part(at, elapsed_s, "cool-down"))
-    return tuple(out)
 
 
 def describe(
