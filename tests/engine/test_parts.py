@@ -39,7 +39,7 @@ def made(letters: str, *repetitions: tuple[float, float]) -> Judgement:
 def test_parts_are_those_that_were_prescribed(kind: str, before: str) -> None:
     run, judged = judged_run(kind, 3)
     found = parts(judged)
-    begin, length, _ = run.repetitions[0]
+    begin, _, _ = run.repetitions[0]
     last, last_length, _ = run.repetitions[-1]
     assert [found[0].label, found[-1].label] == [before, "cool-down"]
     # Within what two smoothed speeds leave of an edge.
@@ -80,7 +80,11 @@ def test_work_at_the_very_ends_leaves_nothing_before_or_after_it() -> None:
     told = parts(made("E" * 60, (0.0, 59.5)))
     assert [(p.label, p.start_s, p.end_s) for p in told] == [("work", 0.0, 59.5)]
     told = parts(made("E" * 60, (2.0, 20.0), (21.0, 40.0)))
-    assert [(p.label, p.end_s) for p in told] == [("work", 21.0), ("work", 40.0), ("cool-down", 59.5)]
+    assert [(p.label, p.end_s) for p in told] == [
+        ("work", 21.0),
+        ("work", 40.0),
+        ("cool-down", 59.5),
+    ]
     assert told[0].metres[0] == pytest.approx(63.0)
 
 

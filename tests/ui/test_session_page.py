@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from pytestqt.qtbot import QtBot
 from tests.ui import invented
 
+from tercet.engine.parts import Part
 from tercet.engine.scale import Shade
 from tercet.library.trace import SessionTrace
 from tercet.library.views import SessionView
@@ -143,6 +144,35 @@ def test_repetitions_in_rows(page: SessionPage) -> None:
     assert table.item(5, 4).text() == "end of the set"
     # From 722 to 752 m in 3 min: 249.3 and 239.4 s/km.
     assert "Slowest and fastest lie 10 s/km apart." in texts(page.repetitions)
+
+
+def test_parts_in_rows_in_words_and_minute_by_minute(page: SessionPage) -> None:
+    assert not page.parts.isVisible()
+    session, trace = invented.hill_session()
+    told = [
+        Part(0.0, 1440.0, "warm-up", (1380.0, 60.0, 0, 0, 0), (3800.0, 200.0, 0, 0, 0)),
+        Part(1440.0, 1620.0, "work", (0, 0, 180.0, 0, 0), (0, 0, 722.0, 0, 0)),
+        Part(1620.0, 1740.0, "recovery", (90.0, 0, 0, 30.0, 0), (240.0, 0, 0, 0, 0)),
+        Part(1740.0, 1920.0, "work", (0, 0, 180.0, 0, 0), (0, 0, 728.0, 0, 0)),
+        Part(1920.0, 4384.0, "easy running", (2464.0, 0, 0, 0, 0), (6000.0, 0, 0, 0, 0)),
+    ]
+    page.show_session(session, replace(trace, parts=tuple(told)), **WORDS)
+    table = page.parts.table
+    assert page.parts.isVisible() and table.rowCount() == 4
+    rows = [[table.item(k, c).text() for c in range(6)] for k in range(3)]
+    assert rows == [
+        ["warm-up", "24:00", "4.00", "23:00", "1:00", "–"],
+        ["work × 2", "6:00", "1.45", "–", "–", "6:00"],
+        ["recovery", "2:00", "0.24", "1:30", "–", "–"],
+    ]
+    spoken = page.panel.chart.accessibleDescription()
+    assert "Work, 2 times: 6 minutes, 1.45 km, of it 6 minutes hard." in spoken
+    assert "not running" in page.parts.accessibleDescription()
+    # In the table that can be copied every minute names its part.
+    lines = [line.split("\t") for line in page.panel.twin.text.splitlines()]
+    column = lines[0].index("part")
+    named = [line[column] for line in lines[1:]]
+    assert named[0] == "warm-up" and named[24] == "work" and named[-1] == "easy running"
 
 
 def test_no_repetitions(page: SessionPage) -> None:

@@ -325,6 +325,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
 def _trace(judged: Judgement, shades: np.ndarray, values: Thresholds | None) -> SessionTrace:
     import numpy as np
 
+    from tercet.engine.parts import parts
     from tercet.library.trace import SessionTrace
 
     known = values or Thresholds()
@@ -341,4 +342,5 @@ def _trace(judged: Judgement, shades: np.ndarray, values: Thresholds | None) -> 
         lt2_hr=known.lt2_hr,
         repetitions=judged.repetitions,
         last_second_s=judged.last_second_s,
+        parts=parts(judged),
     )

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tercet.engine.judgement import Repetition
+from tercet.engine.parts import Part
 from tercet.engine.scale import Floats
 
 #: Shorter stretches take their longer neighbour's shade, in the drawing only.
@@ -36,6 +37,7 @@ class SessionTrace:
     lt2_hr: float | None = None
     repetitions: tuple[Repetition, ...] = ()
     last_second_s: float = 1.0
+    parts: tuple[Part, ...] = ()  # empty where there was no work
 
     @property
     def elapsed_s(self) -> float:

@@ -22,6 +22,7 @@ from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.paper.words_link import WordsLink
+from tercet.ui.parts_card import PartsCard
 from tercet.ui.session_cards import CleaningCard, NotesCard, RepetitionsCard
 from tercet.ui.session_head import SessionHead
 from tercet.ui.session_trace import TracePanel
@@ -58,7 +59,7 @@ class SessionPage(QWidget):
         self.session: SessionView | None = None
         self.head = SessionHead()
         self.panel = TracePanel()
-        self.repetitions = RepetitionsCard()
+        self.parts, self.repetitions = PartsCard(), RepetitionsCard()
         self.cleaning = CleaningCard()
         self.words, self.notes = WordsLink(), NotesCard()
         self._caution = QLabel(CAUTION)
@@ -116,6 +117,7 @@ class SessionPage(QWidget):
         self.head.previous.setEnabled(has_previous)
         self.head.next.setEnabled(has_next)
         self.panel.show_trace(session, trace, made_from, why, units)
+        self.parts.show_parts(trace.parts, units)
         self.repetitions.show_repetitions(trace.repetitions, units)
         self.cleaning.show_mends(mends)
         self.setAccessibleName(f"Session {session.name}, {words.long_day(session.day)}")
@@ -159,6 +161,7 @@ class SessionPage(QWidget):
         side = QVBoxLayout(self._side)
         side.setContentsMargins(0, 0, 0, 0)
         side.setSpacing(10)
+        side.addWidget(self.parts)
         side.addWidget(self.repetitions)
         side.addWidget(self.cleaning)
         side.addWidget(self.words)
@@ -173,7 +176,7 @@ class SessionPage(QWidget):
         foot = QHBoxLayout()
         foot.addWidget(self._caution, 1)
         inside.addLayout(foot)
-        for card in (self.repetitions, self.cleaning):
+        for card in (self.parts, self.repetitions, self.cleaning):
             card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)

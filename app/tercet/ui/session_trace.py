@@ -14,6 +14,7 @@ from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.charts import TraceChart
 from tercet.ui.charts.trace_shape import drawn_by_speed, on_level_ground
+from tercet.ui.parts_card import parts_sentence
 from tercet.ui.twin import Twin
 
 HINT = (
@@ -71,7 +72,8 @@ class TracePanel(QWidget):
         repetitions = "1 repetition" if count == 1 else f"{count or 'no'} repetitions"
         self.chart.setAccessibleName(self.heading.text())
         self.chart.setAccessibleDescription(
-            f"{words.spoken(trace.elapsed_s)}, {repetitions}; {made_from}"
+            f"{words.spoken(trace.elapsed_s)}, {repetitions}; "
+            f"{parts_sentence(trace.parts, units)} {made_from}"
         )
         headings, rows = minute_rows(trace, units)
         self.twin.set_numbers(headings, rows, left={len(headings) - 1})
@@ -128,5 +130,13 @@ def minute_rows(
         )
         for row in table
     ]
+    if trace.parts:
+        columns.append(("part", [_part_at(trace, row.start_s) for row in table]))
     columns.append(("shade", shades))
     return tuple(name for name, _ in columns), list(zip(*(c for _, c in columns), strict=True))
+
+
+def _part_at(trace: SessionTrace, start_s: float) -> str:
+    """The part that holds the middle of a minute, or its last second."""
+    middle = min(start_s + 30.0, trace.elapsed_s)
+    return next((part.label for part in trace.parts if middle <= part.end_s), words.NOTHING)

@@ -171,7 +171,7 @@ class TraceChart(Canvas):
         for panel, height in zip(strips, heights, strict=True):
             panel.plot.setFixedHeight(height + (foot if panel is last else 0))
         main_height = max(self.height() - sum(heights) - foot, 1.0)
-        head = 2.2 * line if trace.repetitions else 0.6 * line
+        head = 2.2 * line if trace.repetitions or trace.parts else 0.6 * line
         span = (main.ends.high - main.ends.low) * main_height / max(main_height - head, 1.0)
         ranges = [Range(main.ends.low, main.ends.low + span)]
         marks = [self._main_marks(main, main_height - head, line)]

@@ -75,6 +75,7 @@ def paint_main(painter: QPainter, mapper: Mapper, main: Main, selected: int, the
     paint_line(painter, mapper, x, y, theme)
     pen = line_pen(theme.color("text_2"), 1.4)
     level_line(painter, area.left(), area.right(), area.bottom() - 1.0, pen)
+    _paint_parts(painter, mapper, main, theme)
     _paint_brackets(painter, mapper, main, selected, theme)
 
 
@@ -200,6 +201,28 @@ def _paint_brackets(
         painter.setFont(font)
         painter.setPen(theme.color("text"))
         painter.drawText(QPointF(start, row - theme.px(3) - metrics.descent() + 2.0), number)
+
+
+def _paint_parts(painter: QPainter, mapper: Mapper, main: Main, theme: Theme) -> None:
+    """Name each part beside the repetitions over a thin line; names without room are left out."""
+    font = theme.font("small")
+    metrics = QFontMetricsF(font)
+    row = mapper.area.top() + QFontMetricsF(theme.font("small_bold")).height() + theme.px(4)
+    begun = {repetition.start_s for repetition in main.trace.repetitions}
+    painter.setFont(font)
+    for part in main.trace.parts:
+        if part.label == "recovery" or part.start_s in begun:
+            continue
+        left, right = mapper.x(part.start_s) + 2.0, mapper.x(part.end_s) - 2.0
+        width = metrics.horizontalAdvance(part.label)
+        painter.setPen(line_pen(theme.color("text_2")))
+        if right > left:
+            level_line(painter, left, right, row, line_pen(theme.color("text_2")))
+        if width <= right - left:
+            start = math.floor((left + right - width) / 2.0)
+            painter.drawText(
+                QPointF(start, row - theme.px(3) - metrics.descent() + 2.0), part.label
+            )
 
 
 def paint_stretch(painter: QPainter, mapper: Mapper, stretch: tuple[int, int], look: Theme) -> None:
