@@ -26,7 +26,7 @@ SAVE_AFTER_MS = 600
 NOT_SAID = -1
 NO_REPETITIONS = "No repetitions were found in this session."
 NOT_MENDED = "Nothing was mended."
-MOST_ROWS = 12
+MOST_ROWS = 8
 
 
 class Card(QFrame):
@@ -108,7 +108,7 @@ class RepetitionsCard(Card):
         self._fit()
 
     def _fit(self) -> None:
-        """As tall as its rows, up to a dozen."""
+        """As tall as its rows, up to eight."""
         row = themes.current().px(30)
         rows = min(self.table.rowCount(), MOST_ROWS)
         self.table.setFixedHeight(rows * row + self.table.horizontalHeader().sizeHint().height())
