@@ -11,7 +11,6 @@ from PySide6.QtGui import QDesktopServices, QGuiApplication, QKeyEvent, QResizeE
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
-    QHeaderView,
     QProgressBar,
     QScrollArea,
     QSizePolicy,
@@ -23,7 +22,8 @@ from tercet.library.intake import Taken
 from tercet.store.queries import FileRow
 from tercet.ui import theme
 from tercet.ui.imports_controller import Hover
-from tercet.ui.twin import fill_table, fit_table, number_table
+from tercet.ui.taken_table import TakenTable
+from tercet.ui.twin import number_table
 from tercet.ui.widgets import (
     BandRow,
     DropZone,
@@ -54,8 +54,6 @@ DROP_WORDS = (
 )
 #: How the problem of a file begins whose start must be said.
 NO_CLOCK = "Its clock was not set"
-#: The list of an import begins with what may need a look.
-ORDER = tuple(reversed(OUTCOMES))
 
 
 class _RowList(QScrollArea):
@@ -189,12 +187,13 @@ class RecordingsPane(Pane):
         taken_line.addWidget(self.filter)
         column.addWidget(self._taken_head)
         self.table = number_table("Files of the last import")
+        self._listed = TakenTable(self.table, OUTCOMES, ("File", "What it is", "Why"))
         column.addWidget(self.table)
         # Without a list below, what there is stays at the top.
         self._rest = QWidget()
         self._rest.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         column.addWidget(self._rest)
-        theme.changed.connect(self._fit_table)
+        theme.changed.connect(self._listed.fit)
         self._taken: list[Taken] = []
         self._problems: list[FileRow] = []
         self.set_problems([])
@@ -344,28 +343,7 @@ class RecordingsPane(Pane):
 
     def _fill_table(self) -> None:
         wanted = self.filter.currentData() or ""
-        rows = [item for item in self._taken if not wanted or item.outcome == wanted]
-        rows.sort(key=lambda item: (ORDER.index(item.outcome), Path(item.path).name))
-        table = [(Path(item.path).name, OUTCOMES[item.outcome], item.detail) for item in rows]
-        fill_table(self.table, ("File", "What it is", "Why"), table, left={0, 1, 2})
-        for place, item in enumerate(rows):
-            name, state, reason = (self.table.item(place, column) for column in range(3))
-            assert name is not None and state is not None and reason is not None
-            name.setToolTip(item.path)
-            reason.setToolTip(item.detail)
-            if item.outcome == "refused":
-                state.setForeground(theme.current().color("not_read"))
-        self._fit_table()
-
-    def _fit_table(self) -> None:
-        if not self.table.columnCount():
-            return
-        look = theme.current()
-        fit_table(self.table, 2)
-        self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Interactive)
-        wanted = self.table.sizeHintForColumn(0) + look.px(16)
-        self.table.setColumnWidth(0, min(wanted, look.px(190)))
-        self.table.setMinimumHeight(look.px(96))
+        self._listed.show([item for item in self._taken if not wanted or item.outcome == wanted])
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Esc closes the pane."""
