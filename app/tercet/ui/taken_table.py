@@ -24,7 +24,7 @@ class TakenTable(QObject):
     ) -> None:
         super().__init__(table)
         self._table, self._outcomes, self._headings = table, outcomes, headings
-        self._order = tuple(reversed(outcomes))
+        self._order = tuple(reversed(list(outcomes)))
         self._waiting: list[Taken] = []
         self._timer = QTimer(self)
         self._timer.setInterval(0)
