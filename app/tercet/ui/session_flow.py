@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QStackedWidget
 
@@ -15,6 +17,9 @@ from tercet.ui.season_page import SeasonPage
 from tercet.ui.session_page import SessionPage
 from tercet.ui.session_wiring import keep_what_is_said, show_run
 from tercet.ui.user_actions import Actions
+
+#: Sessions kept as read; four hours at one second are about 2 MB.
+MOST_KEPT = 6
 
 
 class SessionFlow(QObject):
@@ -36,6 +41,9 @@ class SessionFlow(QObject):
         self._drawn: SessionView | None = None
         self.current: int | None = None
         self.units: words.Units = "km"
+        self._kept: dict[int, SessionDetail] = {}  # read since the last change, latest last
+        self._changes = 0
+        acts.changed.connect(self._forget)
         page.previous_asked.connect(lambda: self.step(-1))
         page.next_asked.connect(lambda: self.step(1))
         keep_what_is_said(page, acts, self.find)
@@ -56,6 +64,7 @@ class SessionFlow(QObject):
     def set_season(self, view: SeasonView, *, judged_anew: bool) -> None:
         """Take another season; the page is drawn anew if its session is another now."""
         self._view = view
+        self._forget()
         session = self.find(self.current)
         if session is None:
             self.current = None
@@ -68,8 +77,7 @@ class SessionFlow(QObject):
         if session is None:
             return
         self.current = run_id
-        future = self._library.submit(season.session_detail, run_id)
-        self._answers.when(future, lambda detail: self._show(session, detail))
+        self._read(run_id, lambda detail: self._show(session, detail))
 
     def step(self, step: int) -> None:
         """Open the session before (-1) or after (1)."""
@@ -91,5 +99,24 @@ class SessionFlow(QObject):
             self._page.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _small_trace(self, run_id: int) -> None:
-        future = self._library.submit(season.session_detail, run_id)
-        self._answers.when(future, lambda detail: self._season_page.show_trace(run_id, detail))
+        self._read(run_id, lambda detail: self._season_page.show_trace(run_id, detail))
+
+    def _read(self, run_id: int, then: Callable[[SessionDetail | None], None]) -> None:
+        """Read a session, unless it was read since the last change, as for its card."""
+        if run_id in self._kept:
+            then(self._kept[run_id])
+            return
+        change = self._changes
+
+        def keep(detail: SessionDetail | None) -> None:
+            if detail is not None and change == self._changes:
+                self._kept[run_id] = detail
+                if len(self._kept) > MOST_KEPT:
+                    del self._kept[next(iter(self._kept))]
+            then(detail)
+
+        self._answers.when(self._library.submit(season.session_detail, run_id), keep)
+
+    def _forget(self, *_: object) -> None:
+        self._kept.clear()
+        self._changes += 1

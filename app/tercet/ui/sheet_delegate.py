@@ -190,9 +190,10 @@ class SheetDelegate(QStyledItemDelegate):
         if not self.zoom.dated:
             # A block's first week names its month unless the next one's name stands too close.
             limit = (17 if self.zoom.textured else 31) if row.first else 7 * self.zoom.textured
-            new = row.week is not None and row.week.monday.day <= limit
-            day, hours = words.month(row.week.monday) if row.week and new else "", ""
-            line = self._within_block(line, row) if day else line
+            if row.week is None or row.week.monday.day > limit:
+                return
+            day, hours = words.month(row.week.monday), ""
+            line = self._within_block(line, row)
         ink = "text" if row.this_week else "text_3" if row.future else "text_2"
         painter.setPen(self.colors[ink])
         painter.setFont(self.fonts["small_bold" if row.this_week else "small"])

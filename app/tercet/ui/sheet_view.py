@@ -20,7 +20,7 @@ from tercet.ui.sheet_card import CardKeeper, Found, Place
 from tercet.ui.sheet_delegate import SheetDelegate
 from tercet.ui.sheet_header import SheetHeader
 from tercet.ui.sheet_model import SheetModel
-from tercet.ui.sheet_rows import Cell
+from tercet.ui.sheet_rows import Cell, Sheet
 from tercet.ui.sheet_zoom import Zoom
 
 GUTTER = 112
@@ -44,6 +44,7 @@ class SheetView(QTableView):
         self._told: int | None = None
         self._painted = False
         self._zoomed: Zoom | None = None
+        self._solved: tuple[tuple[Sheet, int, float], sheet_layout.Layout] | None = None
         self._given: Glance | None = None  # a layout made for the whole season
         self._extending = False  # the choice goes on to where one moves
         self._from_day: date | None = None  # where a choice of several days began
@@ -100,6 +101,7 @@ class SheetView(QTableView):
         """Show part of a season as it stood when it was last in view."""
         self._given = glance
         self._model.set_season(glance.season, glance.cap_s)
+        self._delegate.set_layout(self._delegate.layout)
         self._fit_rows()
         self._fit_columns()
 
@@ -300,9 +302,15 @@ class SheetView(QTableView):
         if given is not None and (given.room, given.scale) == (room, theme.current().scale):
             layout = given.layout
         else:
-            least = self._header.least_width(room)
-            layout = sheet_layout.solve(sheet, room, self._delegate.extra, least)
-        self._delegate.set_layout(layout)
+            # Neither zoom nor scrolling changes the widths.
+            asked = (sheet, room, theme.current().scale)
+            if self._solved is None or self._solved[0] != asked:
+                least = self._header.least_width(room)
+                found = sheet_layout.solve(sheet, room, self._delegate.extra, least)
+                self._solved = (asked, found)
+            layout = self._solved[1]
+        if layout != self._delegate.layout:
+            self._delegate.set_layout(layout)
         self._header.px_per_hour = layout.px_per_hour
         for section, width in enumerate((gutter, *layout.widths)):
             if self._header.sectionSize(section) != width:

@@ -90,6 +90,10 @@ def steps(
     return [(int(index), start, end) for index, start, end in laid], x
 
 
+# The same through scrolling and zoom; a screen of years holds about a thousand.
+_kept_steps = lru_cache(maxsize=4096)(steps)
+
+
 def paint_stair(
     painter: QPainter,
     rect_left: float,
@@ -108,7 +112,7 @@ def paint_stair(
     outline of easy; the words beside it say *about*.
     """
     dpr = painter.device().devicePixelRatio()
-    laid, right = steps(rect_left, px_per_hour, seconds, dpr)
+    laid, right = _kept_steps(rect_left, px_per_hour, tuple(seconds), dpr)
     for index, start, end in laid:
         height = heights[min(index, 2)] if index < 3 else heights[0]
         rect = QRectF(start, baseline_y - height, end - start, height)

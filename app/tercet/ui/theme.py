@@ -109,6 +109,7 @@ class _Look(QObject):
         self.theme = Theme()
         self.follows = False
         self.listening = False
+        self.put_on = False  # a theme was put on the program
 
 
 _look = _Look()
@@ -161,10 +162,24 @@ def apply(
         hints.setColorScheme(Qt.ColorScheme.Dark if dark else Qt.ColorScheme.Light)
         is_dark = dark
     theme = Theme(is_dark, float(scale), texture)
-    _look.theme = theme
-    app.setStyle("Fusion")
-    app.setPalette(theme.palette())
-    app.setStyleSheet(theme.style_sheet())
+    _put_on(app, theme)
+    changed.emit(theme)
+    return theme
+
+
+def _put_on(app: QApplication, theme: Theme) -> None:
+    """Put on what differs from the look before: each of these goes through every widget."""
+    before, _look.theme = _look.theme if _look.put_on else None, theme
+    _look.put_on = True
+    if before is None:
+        app.setStyle("Fusion")
+    if before is None or before.dark != theme.dark or app.palette() != theme.palette():
+        app.setPalette(theme.palette())
+    sheet = theme.style_sheet()
+    if app.styleSheet() != sheet:
+        app.setStyleSheet(sheet)
+    if before is not None and before.scale == theme.scale:
+        return
     # After the style sheet: putting the first one on resets the fonts of single classes.
     app.setFont(theme.font("body"))
     for widget, role in (
@@ -174,8 +189,6 @@ def apply(
     ):
         # The binding takes text here, though its types say bytes.
         app.setFont(theme.font(role), widget)  # type: ignore[arg-type]
-    changed.emit(theme)
-    return theme
 
 
 def _system_changed(app: QApplication) -> None:

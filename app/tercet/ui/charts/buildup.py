@@ -23,7 +23,7 @@ from tercet.ui.charts.buildup_shape import (
     month_starts,
     whole_marks,
 )
-from tercet.ui.charts.canvas import Axis, Canvas, Drawing, Mapper
+from tercet.ui.charts.canvas import Axis, Canvas, Drawing, KeptDrawing, Mapper
 
 MOST_UP, MOST_DOWN = 3, 2
 DAY = timedelta(days=1)
@@ -53,7 +53,8 @@ class BuildUpChart(Canvas):
         self._unit = "time"
         self._units: words.Units = "km"
         self._plot.addItem(Drawing(self._paint_week, z=-10.0))
-        self._plot.addItem(Drawing(self._paint_picture))
+        self._drawn = KeptDrawing(self._paint_picture)
+        self._plot.addItem(self._drawn)
         self.setAccessibleName("Build-up by block")
         self.restyle()
 
@@ -121,6 +122,7 @@ class BuildUpChart(Canvas):
         return "h" if self._unit == "time" else words.UNIT_WORDS[self._units]
 
     def lay_out(self) -> None:
+        self._drawn.forget()
         look = themes.current()
         line = QFontMetricsF(look.font("small")).height()
         name_line = QFontMetricsF(look.font("block")).height()

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
     QFocusEvent,
@@ -19,6 +19,7 @@ from PySide6.QtGui import (
     QPainterPath,
     QPaintEvent,
     QPen,
+    QPixmap,
     QPolygonF,
     QTransform,
     QWheelEvent,
@@ -79,6 +80,35 @@ class Drawing(pg.GraphicsObject):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint(painter, Mapper(transform, transform.mapRect(self.viewRect())))
         painter.restore()
+
+
+class KeptDrawing(Drawing):
+    """A drawing that is kept as a picture until it, its place or the theme changes."""
+
+    def __init__(self, paint: Callable[[QPainter, Mapper], None], z: float = 0.0) -> None:
+        super().__init__(self._from_picture, z)
+        self._anew = paint
+        self._picture: tuple[object, QPixmap] | None = None
+
+    def forget(self) -> None:
+        """Draw anew at the next paint: what is shown has changed."""
+        self._picture = None
+
+    def _from_picture(self, painter: QPainter, mapper: Mapper) -> None:
+        dpr = painter.device().devicePixelRatio()
+        place = mapper.area.toAlignedRect()
+        key = (mapper.transform, place, dpr, themes.current())
+        if self._picture is None or self._picture[0] != key:
+            pixels = QPixmap((QSizeF(place.size()) * dpr).toSize())
+            pixels.setDevicePixelRatio(dpr)
+            pixels.fill(Qt.GlobalColor.transparent)
+            own = QPainter(pixels)
+            own.setRenderHints(painter.renderHints())
+            own.translate(-place.topLeft())
+            self._anew(own, mapper)
+            own.end()
+            self._picture = (key, pixels)
+        painter.drawPixmap(place.topLeft(), self._picture[1])
 
 
 class Axis(pg.AxisItem):
