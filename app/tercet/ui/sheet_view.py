@@ -44,7 +44,7 @@ class SheetView(QTableView):
         self._told: int | None = None
         self._painted = False
         self._zoomed: Zoom | None = None
-        self._solved: tuple[tuple[Sheet, int, float], sheet_layout.Layout] | None = None
+        self._solved: tuple[tuple[Sheet, int, float, float], sheet_layout.Layout] | None = None
         self._given: Glance | None = None  # a layout made for the whole season
         self._extending = False  # the choice goes on to where one moves
         self._from_day: date | None = None  # where a choice of several days began
@@ -303,9 +303,9 @@ class SheetView(QTableView):
             layout = given.layout
         else:
             # Neither zoom nor scrolling changes the widths.
-            asked = (sheet, room, theme.current().scale)
+            least = self._header.least_width(room)
+            asked = (sheet, room, theme.current().scale, least)
             if self._solved is None or self._solved[0] != asked:
-                least = self._header.least_width(room)
                 found = sheet_layout.solve(sheet, room, self._delegate.extra, least)
                 self._solved = (asked, found)
             layout = self._solved[1]

@@ -15,6 +15,7 @@ from PySide6.QtGui import (
     QFont,
     QFontMetricsF,
     QMouseEvent,
+    QPaintEngine,
     QPainter,
     QPainterPath,
     QPaintEvent,
@@ -95,6 +96,9 @@ class KeptDrawing(Drawing):
         self._picture = None
 
     def _from_picture(self, painter: QPainter, mapper: Mapper) -> None:
+        if painter.paintEngine().type() != QPaintEngine.Type.Raster:
+            self._anew(painter, mapper)  # lines and words on paper and in drawings
+            return
         dpr = painter.device().devicePixelRatio()
         place = mapper.area.toAlignedRect()
         key = (mapper.transform, place, dpr, themes.current())
