@@ -45,6 +45,7 @@ def merged(scores: Sequence[Score]) -> Score:
         out.duration_errors += one.duration_errors
         out.covered += one.covered
         out.per_run += one.per_run
+        out.clear += one.clear
     return out
 
 
@@ -75,6 +76,7 @@ def print_table(title: str, seasons: Sequence[dict[str, Score]]) -> None:
         print(f"{label:34}" + "".join(f"{cell:>16}" for cell in cells))
 
     row("seconds right %", [f"{s.right():.2f}" for s in whole.values()])
+    row("... more than 2 % from a line, %", [f"{s.clearly_right():.2f}" for s in whole.values()])
     errors = [s.share_errors() for s in whole.values()]
     row("share error E/M/H, points", ["/".join(f"{e:+.1f}" for e in x) for x in errors])
     worst = [max(abs(s[name].share_errors()).max() for s in seasons) for name in METHODS]

@@ -18,6 +18,8 @@ SHORT = (
 #: Kinds that are easy from end to end.
 EASY_KINDS = ("easy", "recovery", "long", "treadmill_easy")
 LETTERS = "EMHRU"
+#: Nobody's threshold speed is known to better than this (natural log) [guess].
+NEAR_LINE = 0.02
 
 
 @dataclass(eq=False)
@@ -32,12 +34,15 @@ class Score:
     duration_errors: list[float] = field(default_factory=list)
     covered: list[bool] = field(default_factory=list)
     per_run: list[float] = field(default_factory=list)
+    clear: list[tuple[int, int]] = field(default_factory=list)  # right, of, away from a line
 
     def add(self, run: Simulated, judged: Judged) -> None:
         """Count one run."""
         truth = np.array([LETTERS.index(c) for c in run.truth])
         pairs = np.bincount(5 * truth + judged.shades, minlength=25).reshape(5, 5)
         self.confusion[run.kind] = self.confusion.get(run.kind, np.zeros((5, 5))) + pairs
+        away = _away(run)
+        self.clear.append((int((truth == judged.shades)[away].sum()), int(away.sum())))
         self.per_run.append(float(np.trace(pairs) / pairs.sum()))
         if len(run.repetitions) >= 3:
             same = len(judged.repetitions) == len(run.repetitions)
@@ -65,6 +70,11 @@ class Score:
         t = self.total(kinds)
         return float(100 * np.trace(t) / t.sum()) if t.sum() else float("nan")
 
+    def clearly_right(self) -> float:
+        """Share of seconds with the right shade where demand is no coin toss [%]."""
+        right, of = np.sum(self.clear, axis=0)
+        return float(100 * right / of)
+
     def share_errors(self, kinds: Iterable[str] | None = None) -> np.ndarray:
         """Judged less true share of easy, moderate, hard running [percentage points]."""
         t = self.total(kinds)
@@ -87,6 +97,14 @@ class Score:
         """Repetition sessions with the exact count, of how many."""
         lists = [self.counts.get(kind, [])] if kind else list(self.counts.values())
         return sum(map(sum, lists)), sum(map(len, lists))
+
+
+def _away(run: Simulated) -> np.ndarray:
+    """Seconds whose true demand lies more than :data:`NEAR_LINE` from both lines, shape (n,)."""
+    demand = np.log(np.maximum(run.demand, 0.1))
+    lines = np.log([run.runner.lt1_speed, run.runner.lt2_speed])
+    away: np.ndarray = (np.abs(demand[:, None] - lines) > NEAR_LINE).all(axis=1)
+    return away
 
 
 def score(pairs: Iterable[tuple[Simulated, Judged]]) -> Score:

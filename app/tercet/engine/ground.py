@@ -50,7 +50,7 @@ GAIN_ERROR = (0.0, 0.10)
 START_BPM = 15.0
 #: Errors of heart rate: from step to step, and slow ones with their time. [trial]
 QUICK_BPM, SLOW_BPM, SLOW_S = 1.2, 3.0, 60.0
-TRUST = 0.5
+TRUST = 0.4
 TAU_TRUST = 0.1
 #: Left over more than this many spreads, heart rate is believed less.
 ROBUST = 2.0
@@ -98,7 +98,7 @@ def prior(source: Source = "way") -> Floats:
         return np.asarray(p / p.sum(), dtype=np.float64)
     near = np.exp(-0.5 * ((c - 0.012) / 0.018) ** 2)
     broad = np.where(c >= 0, np.exp(-0.5 * (c / 0.09) ** 2), np.exp(-0.5 * (c / 0.02) ** 2))
-    p = 0.65 * near / near.sum() + 0.35 * broad / broad.sum()
+    p = 0.55 * near / near.sum() + 0.45 * broad / broad.sum()
     return np.asarray(p / p.sum(), dtype=np.float64)
 
 

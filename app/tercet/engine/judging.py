@@ -11,7 +11,7 @@ from collections.abc import Iterable
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from tercet.engine import cleaning, demand, known, repetitions, slope, timeline
+from tercet.engine import cleaning, demand, known, repetitions, slope, timeline, way
 from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
@@ -23,7 +23,7 @@ from tercet.engine.sprints import find_sprints, with_sprints
 __all__ = ["HEART_RATE_GAIN", "METHOD", "judge"]
 
 #: Bumped whenever the method changes, so that stored judgements can be told from new ones.
-METHOD = 3
+METHOD = 4
 
 #: Watches smooth their altimeter, which so lags behind. [s] [trial]
 ALTITUDE_LAG_S = 3
@@ -82,6 +82,9 @@ def judge(
     sprints = find_sprints(moved, demand.reference_speed(moved, thresholds))
     hills = with_sprints(hills, sprints, altitude[ahead], moved.metres)
     level = slope.level_speed(moved.speed, hills.slope)
+    if not told.any():
+        where = [line.channels.get(name) for name in ("latitude", "longitude")]
+        level = level * way.scale_of(*where, moved.speed, moved.running)
     by_power = level_speed_by_power(line.channels.get("power"), level, moved.running)
     lost = moved.running & ~(level > demand.LEAST_LEVEL) & np.isfinite(by_power)
     level = np.where(lost, by_power, level)
