@@ -83,8 +83,8 @@ def judge(
     hills = with_sprints(hills, sprints, altitude[ahead], moved.metres)
     level = slope.level_speed(moved.speed, hills.slope)
     if not told.any():
-        where = [line.channels.get(name) for name in ("latitude", "longitude")]
-        level = level * way.scale_of(*where, moved.speed, moved.running)
+        north, east = line.channels.get("latitude"), line.channels.get("longitude")
+        level = level * way.scale_of(north, east, moved.speed, moved.running)
     by_power = level_speed_by_power(line.channels.get("power"), level, moved.running)
     lost = moved.running & ~(level > demand.LEAST_LEVEL) & np.isfinite(by_power)
     level = np.where(lost, by_power, level)
