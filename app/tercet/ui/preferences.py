@@ -27,9 +27,10 @@ class Preferences(QDialog):
         form = QFormLayout(self)
         form.setContentsMargins(20, 16, 20, 16)
         form.setSpacing(10)
-        # Each language by its own name, so that nobody is lost in one they cannot read.
-        tongues = {spoken.SYSTEM: tr("Follow the system"), **language.languages()}
-        self.tongue = self._choice(form, tr("&Language"), tongues, look.language, self._speak)
+        if len(language.languages()) > 1:
+            # Each language by its own name, so that nobody is lost in one they cannot read.
+            tongues = {spoken.SYSTEM: tr("Follow the system"), **language.languages()}
+            self._choice(form, tr("&Language"), tongues, look.language, self._speak)
         self.units = self._choice(form, tr("&Distances and paces"), UNITS, look.units, self._units)
         self.theme = self._choice(
             form, tr("&Theme"), LOOKS, look.name, lambda key: look.choose(name=key)
