@@ -10,7 +10,7 @@ from geographiclib.geodesic import Geodesic
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tercet.engine.geodesy import FLATTENING, SEMI_MAJOR_M, step_lengths
+from tercet.engine.geodesy import FLATTENING, SEMI_MAJOR_M, plane, step_lengths
 
 #: (2a + b) / 3 of WGS84: Moritz 2000, J. Geodesy 74:128-133. [m]
 MEAN_RADIUS_M = 6371008.7714
@@ -94,3 +94,16 @@ def test_there_is_one_step_fewer_than_fixes() -> None:
 def test_a_missing_fix_spoils_only_its_own_steps() -> None:
     steps = step_lengths([45, float("nan"), 45.002, 45.003], [7, 7, 7, 7])
     assert np.isnan(steps).tolist() == [True, True, False]
+
+
+@pytest.mark.parametrize("latitude", [0.0, 45.0, -60.0])
+def test_the_plane_keeps_lengths_near_its_middle_also_where_the_day_changes(
+    latitude: float,
+) -> None:
+    lats, lons = [latitude, latitude + 0.004, latitude - 0.004], [179.999, -179.999, 179.995]
+    north, east = plane([*lats, np.nan], [*lons, 0.0])
+    assert np.isnan(north[3])
+    for a, b in ((0, 1), (1, 2), (0, 2)):
+        truth = Geodesic.WGS84.Inverse(lats[a], lons[a], lats[b], lons[b])["s12"]
+        found = math.hypot(north[b] - north[a], east[b] - east[a])
+        assert found == pytest.approx(truth, rel=2e-4)

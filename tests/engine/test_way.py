@@ -4,23 +4,37 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from geographiclib.geodesic import Geodesic
 
 from tercet.engine.way import scale_of
 
-METRES_A_DEGREE = 111_200.0
 
+def on_a_circle(
+    radius: float, speed: float, noise: float, latitude: float = 60.0
+) -> tuple[np.ndarray, np.ndarray]:
+    """Positions of 40 minutes round a circle; errors drift over two minutes.
 
-def on_a_circle(radius: float, speed: float, noise: float) -> tuple[np.ndarray, np.ndarray]:
-    """Positions of 40 minutes round a circle on the equator; errors drift over two minutes."""
+    The circle is laid on the ellipsoid by geographiclib (Karney 2013, J. Geodesy 87:43-55).
+    """
     rng = np.random.default_rng(5)
-    turn = (np.arange(2400) + 0.5) * speed / radius
-    place = radius * np.stack((np.sin(turn), np.cos(turn)))
-    keep = np.exp(-1 / 120)
-    off = np.zeros_like(place)
-    for k in range(1, place.shape[1]):
-        off[:, k] = keep * off[:, k - 1] + noise * np.sqrt(1 - keep**2) * rng.standard_normal(2)
-    north, east = (place + off) / METRES_A_DEGREE
-    return north, east
+    keep, off, out = np.exp(-1 / 120), np.zeros(2), []
+    for k in range(2400):
+        off = keep * off + noise * np.sqrt(1 - keep**2) * rng.standard_normal(2)
+        turn = (k + 0.5) * speed / radius
+        east, north = radius * np.array([np.sin(turn), np.cos(turn)]) + off
+        place = Geodesic.WGS84.Direct(
+            latitude, 179.999, np.degrees(np.arctan2(east, north)), np.hypot(east, north)
+        )
+        out.append((place["lat2"], place["lon2"]))
+    return tuple(np.array(out).T)
+
+
+@pytest.mark.parametrize("latitude", [0.0, -60.0])
+def test_the_earth_is_no_sphere(latitude: float) -> None:
+    # 111.2 km a degree would be off by 0.0025 at the equator and by 0.002 there
+    north, east = on_a_circle(900.0, 3.0, 0.0, latitude)
+    found = scale_of(north, east, np.full(2400, 3.0), np.ones(2400, dtype=bool))
+    assert found == pytest.approx(1.0, abs=3e-4)
 
 
 @pytest.mark.parametrize("share", [0.97, 1.0, 1.03])

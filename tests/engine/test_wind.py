@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from geographiclib.geodesic import Geodesic
 
 from tercet.engine import ground, wind
 from tercet.engine.kinetics import follow, settled
@@ -22,7 +23,12 @@ def circuit(seconds: int, speed: float, lap_s: float) -> tuple[np.ndarray, np.nd
     angle = 2 * np.pi * np.arange(seconds) / lap_s
     radius = speed * lap_s / (2 * np.pi)
     east, north = radius * np.sin(angle), radius * (1 - np.cos(angle))
-    return 40.2 + north / 111_200, 6.1 + east / (111_200 * np.cos(np.radians(40.2)))
+    # laid on the ellipsoid by geographiclib (Karney 2013, J. Geodesy 87:43-55)
+    found = [
+        Geodesic.WGS84.Direct(40.2, 6.1, np.degrees(np.arctan2(x, y)), np.hypot(x, y))
+        for x, y in zip(east, north, strict=True)
+    ]
+    return np.array([p["lat2"] for p in found]), np.array([p["lon2"] for p in found])
 
 
 def test_bearings_are_the_velocity_by_its_cost() -> None:

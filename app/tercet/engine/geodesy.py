@@ -1,4 +1,4 @@
-"""Distances on the WGS84 ellipsoid between neighbouring fixes."""
+"""Lengths of steps between fixes, and metres about a place, on the WGS84 ellipsoid."""
 
 from __future__ import annotations
 
@@ -40,13 +40,45 @@ def step_lengths(latitude: ArrayLike, longitude: ArrayLike) -> Floats:
     lon = np.radians(np.asarray(longitude, dtype=np.float64))
     if lat.size < 2:
         return np.zeros(0)
-    middle = (lat[1:] + lat[:-1]) / 2
+    north, east = _metres_a_radian((lat[1:] + lat[:-1]) / 2)
     d_lat = lat[1:] - lat[:-1]
-    d_lon = (lon[1:] - lon[:-1] + np.pi) % (2 * np.pi) - np.pi
+    d_lon = _turned(lon[1:] - lon[:-1])
+    return np.asarray(np.hypot(north * d_lat, east * d_lon), dtype=np.float64)
+
+
+def plane(latitude: ArrayLike, longitude: ArrayLike) -> tuple[Floats, Floats]:
+    """Metres north and east of the middle fix, on the plane that touches the ellipsoid there.
+
+    Parameters
+    ----------
+    latitude, longitude : array_like, shape (n,)
+        Fixes on WGS84, at least one known; NaN gives NaN. [degrees]
+
+    Returns
+    -------
+    (ndarray, ndarray) of float64, shape (n,) each
+        North and east. Below 60 degrees of latitude lengths are off by less than 0.3 % within
+        10 km of the middle, as meridians draw together. [m]
+    """
+    lat = np.radians(np.asarray(latitude, dtype=np.float64))
+    lon = np.radians(np.asarray(longitude, dtype=np.float64))
+    known = np.flatnonzero(np.isfinite(lat) & np.isfinite(lon))
+    first = lon[known[0]]
+    turned = _turned(lon - first)
+    middle = float(np.median(lat[known]))
+    north, east = _metres_a_radian(np.asarray(middle))
+    return north * (lat - middle), east * (turned - float(np.median(turned[known])))
+
+
+def _turned(angle: Floats) -> Floats:
+    """The same angle between half a turn back and half a turn on [radians]."""
+    return np.asarray((angle + np.pi) % (2 * np.pi) - np.pi, dtype=np.float64)
+
+
+def _metres_a_radian(latitude: Floats) -> tuple[Floats, Floats]:
+    """Northward and eastward, by the radii of curvature at a latitude [radians]."""
     e2 = FLATTENING * (2 - FLATTENING)
-    w2 = 1 - e2 * np.sin(middle) ** 2
-    meridian = SEMI_MAJOR_M * (1 - e2) / w2**1.5
-    prime_vertical = SEMI_MAJOR_M / np.sqrt(w2)
-    north = meridian * d_lat
-    east = prime_vertical * np.cos(middle) * d_lon
-    return np.asarray(np.hypot(north, east), dtype=np.float64)
+    w2 = 1 - e2 * np.sin(latitude) ** 2
+    north = SEMI_MAJOR_M * (1 - e2) / w2**1.5
+    east = SEMI_MAJOR_M / np.sqrt(w2) * np.cos(latitude)
+    return np.asarray(north, dtype=np.float64), np.asarray(east, dtype=np.float64)

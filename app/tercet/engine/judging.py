@@ -82,13 +82,17 @@ def judge(
     sprints = find_sprints(moved, demand.reference_speed(moved, thresholds))
     hills = with_sprints(hills, sprints, altitude[ahead], moved.metres)
     level = slope.level_speed(moved.speed, hills.slope)
+    remarks = []
     if not told.any():
         north, east = line.channels.get("latitude"), line.channels.get("longitude")
-        level = level * way.scale_of(north, east, moved.speed, moved.running)
+        share = way.scale_of(north, east, moved.speed, moved.running)
+        level = level * share
+        if abs(share - 1.0) >= way.WORTH_SAYING:
+            by = f"{100 * abs(share - 1):.1f} % {'faster' if share > 1.0 else 'slower'}"
+            remarks.append(f"By its positions the watch's speed was taken {by}.")
     by_power = level_speed_by_power(line.channels.get("power"), level, moved.running)
     lost = moved.running & ~(level > demand.LEAST_LEVEL) & np.isfinite(by_power)
     level = np.where(lost, by_power, level)
-    remarks = []
     if not hills.used and np.isfinite(altitude).any():
         remarks.append("Too short a way to know its hills: left out.")
 

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tercet.engine.cleaning import fill_short, moving_mean
+from tercet.engine.geodesy import plane
 from tercet.engine.scale import Floats
 
 #: Share of the body's work that still air takes, times speed squared [1]_ of :func:`bearings`.
@@ -15,7 +16,6 @@ AIR = 0.0022
 CALM_S = 15
 #: Slower than this by positions there is no heading. [m/s]
 LEAST_SPEED = 0.8
-_METRES_A_DEGREE = 111_200.0
 
 
 def bearings(
@@ -45,9 +45,9 @@ def bearings(
     known = np.isfinite(latitude) & np.isfinite(longitude)
     if np.count_nonzero(known) < 60:
         return None
-    shrink = float(np.cos(np.radians(np.median(latitude[known]))))
-    north = np.gradient(moving_mean(fill_short(latitude), CALM_S)) * _METRES_A_DEGREE
-    east = np.gradient(moving_mean(fill_short(longitude), CALM_S)) * _METRES_A_DEGREE * shrink
+    north, east = (
+        np.gradient(moving_mean(fill_short(x), CALM_S)) for x in plane(latitude, longitude)
+    )
     placed = np.hypot(east, north)
     moving = running & known & np.isfinite(speed) & (placed > LEAST_SPEED)
     share = np.where(moving, 2 * AIR * np.nan_to_num(speed) / np.maximum(placed, LEAST_SPEED), 0.0)
