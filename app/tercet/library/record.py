@@ -24,7 +24,7 @@ from typing import Any
 from tercet.library import record_pieces
 from tercet.library.importing import Progress
 from tercet.library.library import Library
-from tercet.library.record_pieces import Piece
+from tercet.library.record_pieces import Piece, fingerprint
 from tercet.store import record_queries as rows
 from tercet.store.database import Row, Store
 
@@ -62,12 +62,6 @@ class Parts:
     pieces: list[Piece] = field(default_factory=list)
     by: str = ""  # whose copy it is, as that copy calls itself
     written: str = ""
-
-
-def fingerprint(value: Any) -> str:
-    """A short name for what is said: equal for equal values, on every computer."""
-    text = json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
-    return sha256(text.encode()).hexdigest()[:20]
 
 
 def said(run: Row) -> dict[str, Any]:

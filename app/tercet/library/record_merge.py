@@ -20,12 +20,12 @@ from tercet.library.record import (
     Archive,
     OtherRunner,
     Parts,
-    fingerprint,
     places,
     said,
     subject,
 )
 from tercet.library.record_files import STEP, take_files
+from tercet.library.record_pieces import fingerprint
 from tercet.library.review import choices
 from tercet.store import queries
 from tercet.store import record_queries as rows

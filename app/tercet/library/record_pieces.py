@@ -6,6 +6,7 @@ import json
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from datetime import UTC, date, datetime
+from hashlib import sha256
 from typing import Any
 
 import numpy as np
@@ -55,14 +56,13 @@ class Piece:
         row = self.row
         if self.recording is None:
             return [row["sha256"], row["day"], row["notation"], row["typed"]]
-        told = json.dumps(_samples(self.recording), sort_keys=True)
-        return [row["sha256"], sorted(map(list, row["attached"])), len(told), hash_of(told)]
+        attached = sorted(map(list, row["attached"]))
+        return [row["sha256"], attached, fingerprint(_samples(self.recording))]
 
 
-def hash_of(text: str) -> str:
-    """A short name for a text."""
-    from hashlib import sha256
-
+def fingerprint(value: Any) -> str:
+    """A short name for what is said: equal for equal values, on every computer."""
+    text = json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
     return sha256(text.encode()).hexdigest()[:20]
 
 
@@ -195,9 +195,9 @@ def replace_by(store: Store, mine: Sequence[Piece], theirs: Sequence[Piece]) -> 
     made = {piece.place: _put(store, piece) for piece in theirs}
     for before, attached in gone.values():
         number = _heir(before, theirs, made)
-        for sha256, part in attached:
-            if (sha256, part) not in sources:
-                store.put("attachment", {"sha256": sha256, "part": part, "run_id": number})
+        for content, part in attached:
+            if (content, part) not in sources:
+                store.put("attachment", {"sha256": content, "part": part, "run_id": number})
         keep_said(store, number, before["note"], before["effort"])
 
 
@@ -229,8 +229,8 @@ def _put(store: Store, piece: Piece) -> int:
         run, judgement = {**made.run, **carried}, made.judgement
     number = store.put("run", {**run, "sha256": row["sha256"], "part": row["part"]})
     store.put("judgement", {**judgement, "run_id": number})
-    for sha256, part in row["attached"]:
-        store.put("attachment", {"sha256": str(sha256), "part": int(part), "run_id": number})
+    for content, part in row["attached"]:
+        store.put("attachment", {"sha256": str(content), "part": int(part), "run_id": number})
     rejudge.judge_one(store, number)
     return int(number)
 
