@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-import re
+import csv
+import io
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -13,7 +14,6 @@ from PySide6.QtCore import (
     QIODevice,
     QMimeData,
     QPoint,
-    QRect,
     Qt,
     QUrl,
 )
@@ -28,9 +28,10 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPixmap,
 )
-from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import QApplication, QFileDialog, QMenu, QToolButton, QWidget
 
+from tercet.library.review import tables
+from tercet.ui import drawing as drawings
 from tercet.ui import theme
 
 SVG = "image/svg+xml"
@@ -56,30 +57,21 @@ def picture(widget: QWidget) -> QImage:
 
 def drawing(widget: QWidget, name: str) -> bytes:
     """The widget as a drawing of lines and letters, SVG 1.2 Tiny."""
-    kept = QByteArray()
-    buffer = QBuffer(kept)
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    made = QSvgGenerator()
-    made.setOutputDevice(buffer)
-    made.setSize(widget.size())
-    made.setViewBox(QRect(QPoint(), widget.size()))
-    made.setTitle(name)
-    painter = QPainter(made)
-    painter.fillRect(widget.rect(), theme.current().color("pane"))
-    widget.render(painter, QPoint())
-    painter.end()
-    buffer.close()
-    return bytes(kept.data())
+
+    def paint(painter: QPainter) -> None:
+        painter.fillRect(widget.rect(), theme.current().color("pane"))
+        widget.render(painter, QPoint())
+
+    return drawings.svg(widget.size(), name, "", paint).encode()
 
 
 def csv_of(text: str) -> str:
     """Numbers parted by tabs as comma-separated text; cells with commas stand in quotes."""
-    lines = [[_quoted(cell) for cell in line.split("\t")] for line in text.split("\n")]
-    return "".join(",".join(line) + "\r\n" for line in lines)
-
-
-def _quoted(cell: str) -> str:
-    return '"' + cell.replace('"', '""') + '"' if re.search(r'[",\r\n]', cell) else cell
+    out = io.StringIO()
+    writer = csv.writer(out)
+    for line in text.split("\n"):
+        writer.writerow([tables.safe(cell) for cell in line.split("\t")])
+    return out.getvalue()
 
 
 def png_of(image: QImage) -> bytes:
@@ -111,14 +103,9 @@ def _file(name: str, png: bytes) -> Path:
     """A file to be dropped into a folder; it is gone when the program has ended."""
     if not _kept:
         _kept.append(TemporaryDirectory(prefix="tercet-"))
-    target = Path(_kept[0].name) / f"{file_name(name)}.png"
+    target = Path(_kept[0].name) / f"{tables.plain_name(name)}.png"
     target.write_bytes(png)
     return target
-
-
-def file_name(name: str) -> str:
-    """A chart's name as that of a file."""
-    return re.sub(r"[^\w\- ]", "", name).strip() or "Chart"
 
 
 def save(widget: QWidget, name: str, numbers: str, target: Path) -> None:
@@ -225,9 +212,10 @@ class Handle(QToolButton):
 
 def ask_where(parent: QWidget, name: str) -> Path | None:
     """Ask for a file to save a chart in; None if nothing was chosen."""
-    chosen, kind = QFileDialog.getSaveFileName(parent, "Save the chart", file_name(name), KINDS)
+    chosen, kind = QFileDialog.getSaveFileName(
+        parent, "Save the chart", tables.plain_name(name), KINDS
+    )
     if not chosen:
         return None
-    target = Path(chosen)
-    endings = {"Drawing": ".svg", "Numbers": ".csv"}
-    return target if target.suffix else target.with_suffix(endings.get(kind.split()[0], ".png"))
+    kinds = {"Drawing": ("svg", "png", "csv"), "Numbers": ("csv", "png", "svg")}
+    return tables.with_ending(Path(chosen), kinds.get(kind.split()[0], ("png", "svg", "csv")))

@@ -11,12 +11,11 @@ from threading import Event
 
 from fontTools import subset, ttLib
 from fontTools.varLib import instancer
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QRect, QSize
-from PySide6.QtGui import QPainter
-from PySide6.QtSvg import QSvgGenerator
+from PySide6.QtCore import QSize
 
 from tercet import resources
 from tercet.library.review.content import Page, Review
+from tercet.ui import drawing
 from tercet.ui.review import frame
 from tercet.ui.review.board import HEIGHT, WIDTH
 from tercet.ui.review.frame import Foot
@@ -39,24 +38,12 @@ logging.getLogger("fontTools").setLevel(logging.ERROR)
 
 def svg(page: Page, look: Look, foot: Foot, width: float = WIDTH, height: float = HEIGHT) -> str:
     """A page as a drawing whose words are words."""
-    data = QByteArray()
-    buffer = QBuffer(data)
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    made = QSvgGenerator()
-    made.setOutputDevice(buffer)
-    made.setSize(QSize(round(width), round(height)))
-    made.setViewBox(QRect(0, 0, round(width), round(height)))
-    made.setTitle(page.title)
-    made.setDescription(page.line)
-    painter = QPainter(made)
-    frame.paint(painter, page, look, width, height, foot)
-    painter.end()
-    buffer.close()
-    text = bytes(data.data()).decode("utf-8")
-    for family in (SANS, SERIF):
-        # A name that ends in a number needs quotes.
-        text = text.replace(f'font-family="{family}"', f"font-family=\"'{family}'\"")
-    return text
+    return drawing.svg(
+        QSize(round(width), round(height)),
+        page.title,
+        page.line,
+        lambda painter: frame.paint(painter, page, look, width, height, foot),
+    )
 
 
 def html(
