@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import subprocess
 from pathlib import Path
 
@@ -28,11 +27,3 @@ def lupdate(catalogue: Path) -> None:
     )  # fmt: skip
     if done.returncode:
         raise RuntimeError(done.stderr)
-
-
-def fresh(catalogue: Path, folder: Path) -> Path:
-    """A copy of a catalogue that has been brought up to the source."""
-    copy = folder / catalogue.name
-    shutil.copy(catalogue, copy)
-    lupdate(copy)
-    return copy

@@ -17,7 +17,8 @@ from PySide6.QtWidgets import QWidget
 
 from tercet.ui import sheet_layout, sheet_moves
 from tercet.ui.panes import KEYBOARD
-from tercet.ui.sheet_view import WEEK, SheetView
+from tercet.ui.sheet_marks import WEEK
+from tercet.ui.sheet_view import SheetView
 
 
 class SeasonSheet(SheetView):

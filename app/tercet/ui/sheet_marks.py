@@ -11,6 +11,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from tercet.library.views import WeekView
 
 Colors = Mapping[str, QColor]
+#: From a week's first day to its last.
 WEEK = timedelta(days=6)
 
 

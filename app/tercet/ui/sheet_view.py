@@ -19,12 +19,12 @@ from tercet.ui.glance import Glance
 from tercet.ui.sheet_card import CardKeeper, Found, Place
 from tercet.ui.sheet_delegate import SheetDelegate
 from tercet.ui.sheet_header import SheetHeader
+from tercet.ui.sheet_marks import WEEK
 from tercet.ui.sheet_model import SheetModel
 from tercet.ui.sheet_rows import Cell, Sheet
 from tercet.ui.sheet_zoom import Zoom
 
 GUTTER = 112
-WEEK = timedelta(days=6)  # from its first day to its last
 
 
 class SheetView(QTableView):

@@ -25,10 +25,10 @@ def speak(chosen: str) -> None:
     code = best(chosen)
     language.use(code)
     system = QLocale.system()
-    wanted = QLocale(code)
-    if system.language() == wanted.language():
-        wanted = system
-    QLocale.setDefault(wanted)
+    spoken = QLocale(code).language()
+    # Numbers and dates by the language, in the order of the land the computer stands in.
+    same = spoken == system.language()
+    QLocale.setDefault(system if same else QLocale(spoken, system.territory()))
     app = QCoreApplication.instance()
     if app is None:
         return
