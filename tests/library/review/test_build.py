@@ -187,6 +187,10 @@ def test_a_block_and_a_pair_are_reviewed_alone(season_library: Library) -> None:
     assert [row[0] for row in pair.pages[2].table.rows] == ["Groundwork", "Specific", "All"]
     assert (pair.name, pair.scope) == ("Groundwork and Specific", "2026-04-13+2026-08-10")
     assert made(season_library, pair.scope) == pair
+    # Of Support the race is in its third week of five, and all five are told of.
+    beside = made(season_library, scope.pair_key("2026-07-06", "2026-08-10"))
+    hours = next(row for row in beside.pages[1].table.rows if row[1] == "Hours")
+    assert "5 weeks" in hours[2] and "3 and 5" not in hours[2]
     assert made(season_library, "nonsense").scope == whole.scope
     assert whole.scopes[0] == (whole.scope, whole.name)
 

@@ -116,7 +116,9 @@ def _past(part: _Weeks) -> Past:
     blocks = part.side.blocks
     runs = tuple(s for block in blocks for s in running(block))
     start = runs[0].day if runs else blocks[0].start
-    return Past(part.side.key, part.side.name, start, part.end, part.race, runs, blocks)
+    # What was run after the race is told of as well, so its weeks count.
+    end = max(part.end, runs[-1].day) if runs else part.end
+    return Past(part.side.key, part.side.name, start, end, part.race, runs, blocks)
 
 
 def _races(side: Side, view: SeasonView) -> list[RaceView]:
