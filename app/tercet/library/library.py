@@ -95,7 +95,6 @@ class Library:
 
         All of it is one undo step, together with what else bears its token.
         """
-        from tercet.engine import judging
         from tercet.library import importing, intake, naming
         from tercet.library.sources import find_files
         from tercet.store import queries
@@ -128,7 +127,8 @@ class Library:
             report.changes |= more.changes
             report.stopped |= more.stopped
         # Also after a season file whose import ended before its runs were judged by it.
-        if self.call(queries.judged_by_others, judging.METHOD):
+        # What an older method judged is judged anew aside, behind the open window.
+        if self.call(queries.judged_by_others):
             report.changes |= self.judge_all_again(token=token, step=named or report_step(report))
         report.changes |= self._estimate_if_needed(token, progress)
         if any(item.sha256 and item.outcome != "already here" for item in report.taken):
@@ -242,7 +242,7 @@ class Library:
 
         def calls() -> Any:
             for run_id in ids:
-                row, packed, said, beside = self.call(_stored, run_id)
+                row, packed, said, beside = self.call(stored, run_id)
                 entry = reading.in_force(entries, date.fromisoformat(row["day"]))
                 given = (packed, row["stops"], entry, said_by(row), said, beside)
                 yield str(run_id), reading.judge_again, given
@@ -277,9 +277,10 @@ def fingerprint_of(text: str) -> Fingerprint:
     return Fingerprint(**values)
 
 
-def _stored(
+def stored(
     store: Store, run_id: int
 ) -> tuple[Row, dict[str, bytes], tuple[Correction, ...], Known]:
+    """A run's row, its samples, and what is said of it: all that judging it again takes."""
     from tercet.library.beside import known_of
     from tercet.store import queries
     from tercet.store.correction_queries import belts, corrections

@@ -133,12 +133,11 @@ def put_judgements(store: Store, judgements: dict[int, Row], ids: Sequence[int |
     """Put judgement rows inside an open step, their threshold place turned into its id."""
     for run_id, row in judgements.items():
         place = row["threshold_id"]
-        _put_judgement(
-            store, run_id, {**row, "threshold_id": None if place is None else ids[place]}
-        )
+        put_judgement(store, run_id, {**row, "threshold_id": None if place is None else ids[place]})
 
 
-def _put_judgement(store: Store, run_id: int, row: Row) -> None:
+def put_judgement(store: Store, run_id: int, row: Row) -> None:
+    """Keep a judgement made in a worker, inside an open step."""
     judgement = {**row, "run_id": run_id}
     changed = judgement.pop("run", None)  # a paper run lasts as long as its thresholds say
     if changed is not None:
@@ -152,7 +151,7 @@ def judge_again(
     """Put new judgements made by the stored thresholds (ids already in the rows)."""
     with store.atomic(step, token):
         for run_id, row in judgements.items():
-            _put_judgement(store, run_id, row)
+            put_judgement(store, run_id, row)
     return Changes(runs=True, step=step)
 
 

@@ -10,7 +10,6 @@ from threading import Event
 from typing import Any
 
 from tercet.domain import Changes
-from tercet.engine import judging
 from tercet.library import reading, record_pieces, rejudge
 from tercet.library.importing import Progress
 from tercet.library.library import Library
@@ -132,7 +131,7 @@ def take_in(
         fresh = {file["sha256"] for file in wanted}
         _add(done, library.call(_merge_pieces, parts, fresh, token))
         _add(done, library.call(_merge_runs, parts, fresh, token))
-        if library.call(queries.judged_by_others, judging.METHOD):
+        if library.call(queries.judged_by_others):
             done.changes |= library.judge_all_again(progress, token=token, step=STEP)
         return done
     finally:

@@ -213,11 +213,12 @@ class Store:
     # Writing -----------------------------------------------------------------------------
 
     @contextmanager
-    def atomic(self, step: str, token: object = None) -> Iterator[None]:
+    def atomic(self, step: str, token: object = None, *, kept: bool = True) -> Iterator[None]:
         """Open a transaction that is one undo step named ``step``.
 
         A step with the same token as the one before is merged with it (batches of one import,
-        edits of one field).
+        edits of one field). With ``kept`` False undo does not know of it: what the program
+        reckons anew by itself is no action of the user's.
         """
         if self._step is not None:
             raise RuntimeError("a step is already open")
@@ -230,6 +231,8 @@ class Store:
         if not done.rows:
             return
         self._touched += [(table, key[0]) for table, key, *_ in done.rows]
+        if not kept:
+            return
         self._redo.clear()
         if self._undo and token is not None and self._undo[-1].token == token:
             self._undo[-1].rows += done.rows

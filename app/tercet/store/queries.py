@@ -159,12 +159,22 @@ def run_ids(store: Store, sport: str = "running") -> list[int]:
     return [row["id"] for row in found]
 
 
-def judged_by_others(store: Store, method: int) -> bool:
-    """Whether some running is judged by another method, or by thresholds not of its day."""
+def judged_otherwise(store: Store, method: int) -> list[int]:
+    """Ids of running that is judged by another method than this, the newest first."""
+    found = store.rows(
+        "SELECT r.id FROM run r JOIN judgement j ON j.run_id = r.id "
+        "WHERE r.sport = 'running' AND j.method != ? ORDER BY r.start_utc DESC",
+        (method,),
+    )
+    return [row["id"] for row in found]
+
+
+def judged_by_others(store: Store, method: int | None = None) -> bool:
+    """Whether some running is judged by thresholds not of its day, or by another method."""
     return bool(
         store.rows(
             "SELECT 1 FROM run r JOIN judgement j ON j.run_id = r.id WHERE r.sport = 'running' "
-            "AND (j.method != ? OR j.threshold_id IS NOT COALESCE("
+            "AND (j.method != COALESCE(?, j.method) OR j.threshold_id IS NOT COALESCE("
             "(SELECT id FROM threshold WHERE start <= r.day ORDER BY start DESC, id DESC LIMIT 1), "
             "(SELECT id FROM threshold ORDER BY start, id LIMIT 1))) LIMIT 1",
             (method,),

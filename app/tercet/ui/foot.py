@@ -27,6 +27,11 @@ class Foot(QWidget):
         self.right.setAccessibleDescription("Opens the recordings pane")
         line.addWidget(self.left, 1)
         line.addWidget(self.right)
+        self._line = line
+
+    def hold(self, part: QWidget) -> None:
+        """Take in what else is told here, left of the button."""
+        self._line.insertWidget(1, part)
 
     def show_counts(self, view: SeasonView) -> None:
         """Say how many sessions are kept."""

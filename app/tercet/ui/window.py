@@ -151,6 +151,7 @@ class MainWindow(QMainWindow):
         from tercet.ui.import_shown import ImportShown
         from tercet.ui.page import Context
         from tercet.ui.pages import Pages
+        from tercet.ui.rejudging import Rejudging
         from tercet.ui.session_flow import SessionFlow
         from tercet.ui.session_page import SessionPage
         from tercet.ui.sheet_menu import SheetMenu
@@ -183,6 +184,7 @@ class MainWindow(QMainWindow):
         else:
             self.refresh()
         self.imports.set_ready()
+        self._rejudging = Rejudging(self, self._library)
 
     # Showing -----------------------------------------------------------------------------
 
