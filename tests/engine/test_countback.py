@@ -15,9 +15,9 @@ from tercet.engine.countback import (
     Volume,
     count_back,
     eased_weeks,
-    mondays,
     preparation_weeks,
     taper_weeks_for,
+    week_starts,
     week_volumes,
 )
 
@@ -58,7 +58,7 @@ def test_the_rules_are_never_broken(
         assert second.start.weekday() == 0
     assert all(block.start <= block.end for block in laid)
     preparing = [block for block in laid if block.kind != "base"]
-    assert sum(len(mondays(block.start, block.end)) for block in preparing) <= 12
+    assert sum(len(week_starts(block.start, block.end)) for block in preparing) <= 12
     spans = [(block.kind, block.start, block.end) for block in laid]
     assert preparation_weeks(spans, race) <= 12
     highest = volume
@@ -67,7 +67,7 @@ def test_the_rules_are_never_broken(
             assert block.end < today
             continue
         eased = eased_weeks(block.start, block.end, [day for day in lesser if day != race])
-        weeks = mondays(block.start, block.end)
+        weeks = week_starts(block.start, block.end)
         for monday, wanted in zip(
             weeks, week_volumes(block.volume, len(weeks), eased), strict=True
         ):
@@ -103,7 +103,7 @@ def test_a_season_under_way_goes_on_from_what_is_run() -> None:
     laid = count_back(date(2026, 8, 2), date(2026, 3, 2), today, 20_000.0)
     base = laid[0].volume
     assert base is not None
-    this_week = mondays(laid[0].start, today)
+    this_week = week_starts(laid[0].start, today)
     plain = Volume(base.first_s, base.growth, None, 4, 1.0)
     assert week_volumes(plain, len(this_week))[-1] == pytest.approx(20_000.0)
 
@@ -116,7 +116,7 @@ def test_little_time_keeps_the_last_parts() -> None:
 def test_a_longer_taper_shortens_the_first_part() -> None:
     day = date(2026, 3, 2)
     laid = count_back(date(2026, 8, 2), day, day, 20_000.0, Rules(taper_weeks=3))
-    assert [(b.kind, len(mondays(b.start, b.end))) for b in laid] == [
+    assert [(b.kind, len(week_starts(b.start, b.end))) for b in laid] == [
         ("base", 10),
         ("support", 4),
         ("specific", 5),

@@ -13,7 +13,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tercet.domain import Block, Planned, Race
-from tercet.engine.countback import Rules, Volume, mondays
+from tercet.engine.countback import Rules, Volume, week_starts
 from tercet.formats.calendar import read, write
 from tercet.formats.paper import Shorthand
 from tercet.library import operations, paper_keep, planning, season
@@ -202,7 +202,7 @@ def test_a_planned_row_round_trip(store: Store) -> None:
     entry = Planned(TODAY, "45 min easy", 2, "with Aldo")
     row = plan_queries.planned_row(entry)
     assert row == {**row, "day": "2026-06-17", "place": 2, "note": "with Aldo"}
-    assert len(mondays(BASE.start, BASE.end)) == 8
+    assert len(week_starts(BASE.start, BASE.end)) == 8
 
 
 def test_planned_easy_running_goes_on_from_today(store: Store) -> None:

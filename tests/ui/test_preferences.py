@@ -7,7 +7,9 @@ from PySide6.QtCore import Qt
 from tests.ui import fit
 from tests.ui.test_window import imported
 
+from tercet import week_days
 from tercet.ui import theme
+from tercet.ui.desk import Desk
 from tercet.ui.look import look_of
 from tercet.ui.preferences import Preferences
 
@@ -53,3 +55,26 @@ def test_the_dialog_fits_and_speaks(qtbot, dialog, size) -> None:
     dialog.adjustSize()
     qtbot.wait(50)
     assert not fit.faults(dialog) and not fit.nameless(dialog)
+
+
+def test_weeks_that_begin_on_sunday_are_laid_anew_in_a_new_window(qtbot, some_library):
+    desk = Desk(some_library)
+    first = desk.main
+    with qtbot.waitSignal(first.season_shown, timeout=20_000):
+        first.show()
+    try:
+        asked = Preferences(first.look, first)
+        asked.remake_asked.connect(first.language_asked)
+        asked.week.setFocus()
+        qtbot.keyClick(asked.week, Qt.Key.Key_Down)
+        qtbot.waitUntil(lambda: desk.main is not first, timeout=10_000)
+        qtbot.waitUntil(lambda: desk.main.view is not None, timeout=20_000)
+        header = desk.main.season_page.sheet.model().headerData(1, Qt.Orientation.Horizontal)
+        starts = {week.monday.weekday() for b in desk.main.view.blocks for week in b.weeks}
+        assert header == "Sun" and starts == {week_days.SUNDAY}
+        assert look_of(some_library.folder).week == "6"
+    finally:
+        week_days.begin_on(week_days.MONDAY)
+        desk.main.close()
+        desk.main.deleteLater()
+        desk.close()

@@ -87,15 +87,15 @@ def taper_weeks_for(distance_m: float | None) -> int:
     return 1 if distance_m < 12_000 else 2 if distance_m < 30_000 else 3
 
 
-def monday_of(day: date) -> date:
-    """The Monday of a day's week."""
-    return day - timedelta(days=day.weekday())
+def week_start(day: date, first: int = 0) -> date:
+    """First day of a day's week; ``first`` is the weekday that weeks begin on, 0 is Monday."""
+    return day - timedelta(days=(day.weekday() - first) % 7)
 
 
-def mondays(start: date, end: date) -> list[date]:
-    """Mondays of all weeks that hold a day from ``start`` to ``end``, both included."""
-    first = monday_of(start)
-    return [first + k * WEEK for k in range((monday_of(end) - first).days // 7 + 1)]
+def week_starts(start: date, end: date, first: int = 0) -> list[date]:
+    """First days of all weeks that hold a day from ``start`` to ``end``, both included."""
+    begin = week_start(start, first)
+    return [begin + k * WEEK for k in range((week_start(end, first) - begin).days // 7 + 1)]
 
 
 def week_volumes(volume: Volume, count: int, eased: Collection[int] = ()) -> list[float]:
@@ -136,6 +136,7 @@ def count_back(
     volume: float,
     rules: Rules | None = None,
     others: Sequence[date] = (),
+    first: int = 0,
 ) -> tuple[Laid, ...]:
     """Lay a season out from its race back to its first day.
 
@@ -152,12 +153,14 @@ def count_back(
     rules : Rules
     others : sequence of date
         Days of lesser races; their weeks are easier ones.
+    first : int
+        The weekday that weeks begin on, 0 is Monday.
 
     Returns
     -------
     tuple of Laid
         Oldest first, without gap or overlap; the first begins on ``start``, the last ends on
-        the race's day, all others begin on a Monday. Where there are fewer weeks than the rules
+        the race's day, all others begin with a week. Where there are fewer weeks than the rules
         ask for, the earliest parts are shorter or left out.
 
     Raises
@@ -170,7 +173,7 @@ def count_back(
         raise ValueError("the race must not lie before today or the season's first day")
     if not volume > 0:
         raise ValueError("say what is run in a week nowadays")
-    weeks = mondays(start, race)
+    weeks = week_starts(start, race, first)
     spans: list[tuple[str, int]] = []
     left, preparing = len(weeks), rules.most_weeks
     for kind, wanted in (
@@ -193,8 +196,8 @@ def count_back(
         end = race if at == len(weeks) else weeks[at] - DAY
         made = None
         if end >= today:
-            eased = eased_weeks(begin, end, (day for day in others if day != race))
-            this = len(mondays(begin, max(today, begin))) - 1
+            eased = eased_weeks(begin, end, (day for day in others if day != race), first)
+            this = len(week_starts(begin, max(today, begin), first)) - 1
             if kind == "taper":
                 made = _taper(volume if level is None else level, count, rules)
             else:
@@ -204,10 +207,10 @@ def count_back(
     return tuple(laid)
 
 
-def eased_weeks(start: date, end: date, races: Iterable[date]) -> frozenset[int]:
+def eased_weeks(start: date, end: date, races: Iterable[date], first: int = 0) -> frozenset[int]:
     """Which weeks of a block, counted from 0, hold one of these races."""
-    first = monday_of(start)
-    return frozenset((day - first).days // 7 for day in races if start <= day <= end)
+    begin = week_start(start, first)
+    return frozenset((day - begin).days // 7 for day in races if start <= day <= end)
 
 
 def _growing(
@@ -236,23 +239,25 @@ def _taper(level: float, count: int, rules: Rules) -> Volume:
     return Volume(level * factor, factor - 1, None, 0, rules.easier_share)
 
 
-def preparation_weeks(blocks: Sequence[tuple[str, date, date]], race: date) -> int:
+def preparation_weeks(blocks: Sequence[tuple[str, date, date]], race: date, first: int = 0) -> int:
     """Weeks of support, specific and taper that lead up to a race.
 
     Parameters
     ----------
     blocks : sequence of (kind, first day, last day)
     race : date
+    first : int
+        The weekday that weeks begin on, 0 is Monday.
 
     Returns
     -------
     int
         Weeks from the first preparing block after the last base block to the race, 0 if none.
     """
-    first: date | None = None
+    begin: date | None = None
     for kind, start, _ in sorted((b for b in blocks if b[1] <= race), key=lambda b: b[1]):
         if kind not in PREPARATION:
-            first = None
-        elif first is None:
-            first = start
-    return 0 if first is None else len(mondays(first, race))
+            begin = None
+        elif begin is None:
+            begin = start
+    return 0 if begin is None else len(week_starts(begin, race, first))

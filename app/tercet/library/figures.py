@@ -13,6 +13,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from tercet import week_days
 from tercet.domain import Changes
 from tercet.engine.causes import Cause, Part
 from tercet.engine.curve import BINS
@@ -45,8 +46,7 @@ class Span:
     @property
     def weeks(self) -> int:
         """Number of weeks, cut ones whole."""
-        first = self.start.toordinal() - self.start.weekday()
-        return (self.end.toordinal() - first) // 7 + 1
+        return len(week_days.starts(self.start, self.end))
 
 
 @dataclass(frozen=True, eq=False)

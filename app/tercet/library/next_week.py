@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from tercet import week_days
 from tercet.engine import load
 from tercet.library import plans
 from tercet.library.standing import hours, short_day
@@ -38,7 +39,7 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     spacing : int
         Least days from one hard day to the next.
     """
-    monday = view.today + timedelta(days=7 - view.today.weekday())
+    monday = week_days.start_of(view.today) + timedelta(days=7)
     lately = [run for run in record if 0 <= (view.today - run.day).days < LATELY]
     if not lately:
         return NextWeek(monday, ())
@@ -79,7 +80,7 @@ def _volume(
     # Shares alone could ask for far more hard running than the runner is used to.
     by_week: dict[date, float] = {}
     for item in lately:
-        week_of = item.day - timedelta(days=item.day.weekday())
+        week_of = week_days.start_of(item.day)
         by_week[week_of] = by_week.get(week_of, 0.0) + item.seconds[2]
     most = max(FIRST_HARD_S, MORE * max(by_week.values(), default=0.0))
     if hard > most:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
+from tercet import week_days
 from tercet.domain import Block, Changes, Planned, Race
 from tercet.engine.countback import SHARES, Rules, count_back
 from tercet.formats.calendar import Entry
@@ -175,7 +176,7 @@ def laid_blocks(
         same. What comes after the race stays.
     """
     others = [other.day for other in races if other.day != race.day]
-    laid = count_back(race.day, start, today, volume, rules, others)
+    laid = count_back(race.day, start, today, volume, rules, others, week_days.first_weekday())
     kept: list[Block] = []
     replaced: list[Block] = []
     for block in sorted(blocks, key=lambda item: item.start):

@@ -8,9 +8,10 @@ from datetime import date, timedelta
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
+from tercet import week_days
 from tercet.domain import Block
 from tercet.engine.allowance import Allowance, allowance
-from tercet.engine.countback import SHARES, USUAL_SHARES, eased_weeks, mondays, week_volumes
+from tercet.engine.countback import SHARES, USUAL_SHARES, eased_weeks, week_starts, week_volumes
 from tercet.engine.matching import Amount, amount_of
 from tercet.engine.shades import Shade, Thresholds
 from tercet.library.views import (
@@ -83,24 +84,50 @@ def shares_of(block: Block) -> Three:
 
 
 def wanted_weeks(block: Block, races: Sequence[date]) -> list[tuple[date, float | None]]:
-    """Mondays of a block's weeks with what is wanted in each, cut weeks by their days."""
-    weeks = mondays(block.start, block.end)
+    """First days of a block's weeks with what is wanted in each, cut weeks by their days.
+
+    Volumes go by the weeks that the block was laid in; where those shown begin on another
+    weekday, what is wanted is shared out by days, so that a block's sum stays what it is.
+    """
+    shown = week_days.starts(block.start, block.end)
     if block.volume is None:
-        return [(monday, None) for monday in weeks]
+        return [(start, None) for start in shown]
+    first = block.start.weekday()
+    if first not in (week_days.MONDAY, week_days.SATURDAY, week_days.SUNDAY):
+        first = week_days.first_weekday()
+    own = week_starts(block.start, block.end, first)
     # The race that ends a block is what its volume leads to; others make their week easier.
     lesser = [day for day in races if day != block.end]
-    eased = eased_weeks(block.start, block.end, lesser)
-    volumes = week_volumes(block.volume, len(weeks), eased)
-    return [
-        (monday, volume * _days_inside(monday, block) / 7)
-        for monday, volume in zip(weeks, volumes, strict=True)
+    eased = eased_weeks(block.start, block.end, lesser, first)
+    volumes = week_volumes(block.volume, len(own), eased)
+    wanted: list[tuple[date, float]] = [
+        (start, volume * _days_of_volume(start, block) / 7)
+        for start, volume in zip(own, volumes, strict=True)
     ]
+    if own == shown:
+        return list(wanted)
+    return _shared_out(wanted, shown, block)
 
 
-def _days_inside(monday: date, block: Block) -> int:
-    first, last = max(monday, block.start), min(monday + 6 * DAY, block.end)
+def _days_of_volume(start: date, block: Block) -> int:
     # A race week is a whole one, on whatever day the race is.
-    return 7 if block.end < monday + 6 * DAY and first == monday else (last - first).days + 1
+    whole = block.end < start + 6 * DAY and block.start <= start
+    return 7 if whole else _days_inside(start, block)
+
+
+def _days_inside(start: date, block: Block) -> int:
+    return (min(start + 6 * DAY, block.end) - max(start, block.start)).days + 1
+
+
+def _shared_out(
+    wanted: Sequence[tuple[date, float]], shown: Sequence[date], block: Block
+) -> list[tuple[date, float | None]]:
+    sums = dict.fromkeys(shown, 0.0)
+    for start, amount in wanted:
+        count = _days_inside(start, block)
+        for k in range(count):
+            sums[week_days.start_of(max(start, block.start) + k * DAY)] += amount / count
+    return list(sums.items())
 
 
 def week_allowance(block: BlockView, week: WeekView) -> Allowance | None:
@@ -153,7 +180,7 @@ def easy_ahead(
 
 def nowadays(view: SeasonView) -> float:
     """Running time of a week nowadays [s]: the mean of the last whole weeks, 0 without runs."""
-    this = view.today - view.today.weekday() * DAY
+    this = week_days.start_of(view.today)
     total = sum(
         session.running_s
         for session in view.sessions

@@ -6,7 +6,7 @@ from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from datetime import date
 
-from tercet.engine.countback import monday_of
+from tercet import week_days
 from tercet.engine.repetition_book import (
     CLASSES,
     LONG,
@@ -101,16 +101,16 @@ def book(store: Store, view: SeasonView) -> Book:
     blocks, remarks = [], []
     for block in view.blocks:
         inside = sets[bisect_left(days, block.start) : bisect_right(days, block.end)]
-        weeks: dict[date, list[BookSet]] = {}
+        by_week: dict[date, list[BookSet]] = {}
         for item in inside:
-            weeks.setdefault(monday_of(item.day), []).append(item)
-        made = tuple(BookWeek(monday, tuple(items)) for monday, items in sorted(weeks.items()))
+            by_week.setdefault(week_days.start_of(item.day), []).append(item)
+        made = tuple(BookWeek(monday, tuple(items)) for monday, items in sorted(by_week.items()))
         if made:
             current = block.start <= view.today <= block.end
             metres = metres_by_class([item.reps for item in inside])
             blocks.append(BookBlock(block.name, block.kind, made, metres, current, _years(made)))
         for week in made:
-            over = week.monday < monday_of(view.today)
+            over = week.monday < week_days.start_of(view.today)
             remarks += _remarks(block.kind, week, over=over)
     return Book(tuple(blocks), tuple(reversed(remarks)))
 

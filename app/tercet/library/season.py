@@ -10,6 +10,7 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 from weakref import WeakKeyDictionary
 
+from tercet import week_days
 from tercet.domain import Block
 from tercet.engine.shades import Shade, Thresholds, easy_share
 from tercet.library import plans
@@ -94,7 +95,7 @@ def season(store: Store, today: date | None = None) -> SeasonView:
             planned[day]
             for day in ahead[bisect_left(ahead, block.start) : bisect_right(ahead, block.end)]
         ]
-        key = (block, meant, inside, asked, race_days)
+        key = (block, meant, inside, asked, race_days, week_days.first_weekday())
         held = before.get(block.start)
         if held is None or held[0] != key:
             held = key, block_view(block, meant, inside, asked, race_days)
@@ -126,12 +127,12 @@ def _stretches(blocks: list[Block], days: list[date]) -> list[tuple[Block, bool]
     )
     months: dict[tuple[int, int], list[date]] = {}
     for day in loose:
-        # A week belongs to the month of its Thursday, so that weeks stay whole.
-        thursday = day + timedelta(days=3 - day.weekday())
-        months.setdefault((thursday.year, thursday.month), []).append(day)
+        # A week belongs to the month of its middle day, so that weeks stay whole.
+        middle = week_days.middle_of(week_days.start_of(day))
+        months.setdefault((middle.year, middle.month), []).append(day)
     for (year, month), inside in sorted(months.items()):
-        start = _monday_of_month(year, month)
-        end = _monday_of_month(*((year, month + 1) if month < 12 else (year + 1, 1))) - DAY
+        start = _first_of_month(year, month)
+        end = _first_of_month(*((year, month + 1) if month < 12 else (year + 1, 1))) - DAY
         for part_start, part_end in _outside(start, end, covered):
             if any(part_start <= day <= part_end for day in inside):
                 name = f"{date(year, month, 1):%B %Y}"
@@ -141,11 +142,10 @@ def _stretches(blocks: list[Block], days: list[date]) -> list[tuple[Block, bool]
     return sorted(out, key=lambda item: item[0].start)
 
 
-def _monday_of_month(year: int, month: int) -> date:
-    """Monday of the first week whose Thursday lies in the month."""
-    first = date(year, month, 1)
-    thursday = first + timedelta(days=(3 - first.weekday()) % 7)
-    return thursday - timedelta(days=3)
+def _first_of_month(year: int, month: int) -> date:
+    """First day of the first week whose middle day lies in the month."""
+    start = week_days.start_of(date(year, month, 1))
+    return start if week_days.middle_of(start).month == month else start + 7 * DAY
 
 
 def _outside(start: date, end: date, covered: list[tuple[date, date]]) -> list[tuple[date, date]]:
@@ -175,7 +175,7 @@ def block_view(
     for view in sessions:
         by_day.setdefault(view.day, []).append(view)
     planned = {items[0].day: items for items in asked}
-    weeks = []
+    laid = []
     for monday, wanted in plans.wanted_weeks(block, races):
         days = [monday + k * DAY for k in range(7)]
         inside = tuple([block.start <= day <= block.end for day in days])
@@ -183,7 +183,7 @@ def block_view(
             [tuple(by_day.get(day, ())) if ok else () for day, ok in zip(days, inside, strict=True)]
         )
         runs = [view for day in held for view in day if view.sport == "running"]
-        weeks.append(
+        laid.append(
             WeekView(
                 monday,
                 held,
@@ -196,7 +196,7 @@ def block_view(
                 wanted,
             )
         )
-    runs = [view for week in weeks for day in week.days for view in day if view.sport == "running"]
+    runs = [view for week in laid for day in week.days for view in day if view.sport == "running"]
     seconds = _sum([view.seconds for view in runs])
     return BlockView(
         id=block.id if meant else None,
@@ -205,7 +205,7 @@ def block_view(
         start=block.start,
         end=block.end,
         easy_target=block.easy_target,
-        weeks=tuple(weeks),
+        weeks=tuple(laid),
         seconds=seconds,
         metres=_sum([view.metres for view in runs]),
         easy_share=easy_share(seconds),

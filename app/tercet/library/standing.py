@@ -8,6 +8,7 @@ from datetime import date, timedelta
 
 import numpy as np
 
+from tercet import week_days
 from tercet.domain import Changes
 from tercet.engine import faults, load
 from tercet.engine.causes import Cause
@@ -257,12 +258,12 @@ def weekly_loads(span: Span) -> list[tuple[date, load.WeekLoad | None]]:
     """Each week's session-RPE load, latest first; None where a run has no effort said."""
     by_week: dict[date, list[SessionView]] = {}
     for run in span.runs:
-        by_week.setdefault(run.day - timedelta(days=run.day.weekday()), []).append(run)
+        by_week.setdefault(week_days.start_of(run.day), []).append(run)
     out: list[tuple[date, load.WeekLoad | None]] = []
     for monday, runs in sorted(by_week.items(), reverse=True):
         daily = [0.0] * 7
         for run in runs:
-            daily[run.day.weekday()] += load.session_load(run.effort or 0, run.running_s)
+            daily[week_days.column_of(run.day)] += load.session_load(run.effort or 0, run.running_s)
         told = all(run.effort is not None for run in runs)
         out.append((monday, load.week_load(daily) if told else None))
     return out

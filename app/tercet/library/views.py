@@ -83,7 +83,7 @@ class PlannedView(NamedTuple):
 
 @dataclass(frozen=True)
 class WeekView:
-    """A week, or the part of it that lies in one block; ``days`` has seven tuples, Monday first."""
+    """A week, or the part of it that lies in one block; ``days`` has seven tuples, in its order."""
 
     monday: date
     days: tuple[tuple[SessionView, ...], ...]

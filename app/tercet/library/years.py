@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import pairwise
 
+from tercet import week_days
 from tercet.engine import load
 from tercet.library.standing import hours
 from tercet.library.views import ZERO, BlockView, Five, RaceView, SeasonView, SessionView
@@ -47,7 +48,7 @@ class Past:
     @property
     def weeks(self) -> int:
         """Weeks from its first day's to its last day's."""
-        return (_monday(self.end) - _monday(self.start)).days // 7 + 1
+        return (week_days.start_of(self.end) - week_days.start_of(self.start)).days // 7 + 1
 
 
 @dataclass(frozen=True)
@@ -167,8 +168,8 @@ def weeks_back(past: Past, races: Sequence[RaceView]) -> list[WeekBack]:
     """A past's weeks, the race's (or last) week first."""
     by_week: dict[date, list[SessionView]] = {}
     for run in past.runs:
-        by_week.setdefault(_monday(run.day), []).append(run)
-    last = _monday(past.end)
+        by_week.setdefault(week_days.start_of(run.day), []).append(run)
+    last = week_days.start_of(past.end)
     out = []
     for k in range(past.weeks):
         monday = last - 7 * k * DAY
@@ -181,7 +182,7 @@ def weeks_back(past: Past, races: Sequence[RaceView]) -> list[WeekBack]:
                 k,
                 monday,
                 _sum(runs),
-                tuple(race for race in races if _monday(race.day) == monday),
+                tuple(race for race in races if week_days.start_of(race.day) == monday),
                 block.name if block is not None else "",
                 "" if runs else _why(past, monday),
             )
@@ -300,10 +301,6 @@ def years(view: SeasonView) -> list[Year]:
             )
         )
     return out
-
-
-def _monday(day: date) -> date:
-    return day - timedelta(days=day.weekday())
 
 
 def _sum(runs: Sequence[SessionView]) -> Five:

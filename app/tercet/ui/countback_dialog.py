@@ -17,8 +17,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet import week_days
 from tercet.domain import Block, Race
-from tercet.engine.countback import Rules, mondays, taper_weeks_for
+from tercet.engine.countback import Rules, taper_weeks_for
 from tercet.library import planning
 from tercet.library.plans import nowadays
 from tercet.library.views import SeasonView
@@ -176,10 +177,10 @@ class CountBackDialog(QDialog):
         self.apply.clicked.connect(self._apply)
 
     def _usual_start(self) -> date:
-        """Where planning goes on: at the block under way, else at this week's Monday."""
+        """Where planning goes on: at the block under way, else at this week's first day."""
         today = self._view.today
         under_way = [b.start for b in self._blocks if b.start <= today <= b.end]
-        return under_way[0] if under_way else today - today.weekday() * DAY
+        return under_way[0] if under_way else week_days.start_of(today)
 
     def _race_chosen(self) -> None:
         self._id = self.race.currentData()
@@ -303,7 +304,7 @@ class CountBackDialog(QDialog):
 
 
 def _block_words(block: Block) -> str:
-    count = len(mondays(block.start, block.end))
+    count = len(week_days.starts(block.start, block.end))
     weeks = f"{count} week{'s' if count > 1 else ''}"
     volume = f", first {words.hours(block.volume.first_s)} h" if block.volume else ""
     return f"{block.name} from {words.short_day(block.start)}, {weeks}{volume}"

@@ -13,7 +13,7 @@ from tercet.ui import spoken, window
 from tercet.ui.look import look_of
 
 #: What goes along from one runner's window to the next.
-CARRIED = ("language", "look", "text", "texture", "units")
+CARRIED = ("language", "look", "text", "texture", "units", "week")
 
 
 class Desk(QObject):
@@ -26,6 +26,7 @@ class Desk(QObject):
         self.library = library
         look = look_of(library.folder)
         spoken.speak(look.language)
+        look.begin_weeks()
         look.apply()
         self.main = self._window(library)
 
@@ -100,13 +101,15 @@ class Desk(QObject):
         for name in CARRIED:
             look.keep(name, settings(name))
         spoken.speak(look.language)
+        look.begin_weeks()
         look.apply()
         self._replace(before)
         left.close()
 
     def speak(self) -> None:
-        """Make the window anew in the language chosen."""
+        """Make the window anew in the language, and with the weeks, chosen."""
         spoken.speak(self.main.look.language)
+        self.main.look.begin_weeks()
         self._replace(self.main)
 
     def _replace(self, before: window.MainWindow) -> None:

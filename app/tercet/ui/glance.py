@@ -13,7 +13,7 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
-from tercet import __version__, language
+from tercet import __version__, language, week_days
 from tercet.library import views
 from tercet.library.views import SeasonView
 from tercet.ui.sheet_layout import Layout
@@ -77,7 +77,8 @@ def _stamp(folder: Path) -> str:
     with place.open("rb") as file:
         head = file.read(28)
     shape = " ".join(",".join(names) for names in _FIELDS.values())
-    return f"{__version__} {language.code()} {place.stat().st_size} {head[24:28].hex()} {shape}"
+    shown = f"{language.code()} {week_days.first_weekday()}"
+    return f"{__version__} {shown} {place.stat().st_size} {head[24:28].hex()} {shape}"
 
 
 def _around(glance: Glance) -> Glance:

@@ -4,15 +4,23 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QLocale, QSettings
 from PySide6.QtWidgets import QApplication
 
+from tercet import week_days
 from tercet.language import mark
 from tercet.ui import spoken, theme, words
 
 LOOKS = {"system": mark("Follow the system"), "light": mark("Light"), "dark": mark("Dark")}
 SIZES = (100, 115, 130, 150, 175, 200)
 TEXTURES = {"quiet": mark("Quiet"), "strong": mark("Strong"), "off": mark("Off")}
+#: Weekdays that weeks may begin on, 0 is Monday; by locale where none is named.
+WEEKS = {
+    "0": mark("Monday"),
+    "6": mark("Sunday"),
+    "5": mark("Saturday"),
+    "locale": mark("As is usual in this country"),
+}
 UNITS = {"km": mark("Kilometres"), "miles": mark("Miles")}
 
 
@@ -56,6 +64,18 @@ class Look:
         return "miles" if str(self._settings.value("units", "km")) == "miles" else "km"
 
     @property
+    def week(self) -> str:
+        """One of :data:`WEEKS`."""
+        kept = str(self._settings.value("week", "0"))
+        return kept if kept in WEEKS else "0"
+
+    def begin_weeks(self) -> None:
+        """Begin weeks on the day chosen, in all that lays days in weeks."""
+        chosen = self.week
+        local = QLocale.system().firstDayOfWeek().value - 1
+        week_days.begin_on(local if chosen == "locale" else int(chosen))
+
+    @property
     def language(self) -> str:
         """Code of the language chosen, or that the system's is to be used."""
         return str(self._settings.value("language", spoken.SYSTEM))
@@ -77,10 +97,12 @@ class Look:
         texture: str = "",
         units: str = "",
         language: str = "",
+        week: str = "",
     ) -> None:
         """Keep what is given; a look is put on at once, the others by whoever shows them."""
         chosen = {
             "look": name, "text": size, "texture": texture, "units": units, "language": language,
+            "week": week,
         }  # fmt: skip
         for key, value in chosen.items():
             if value:

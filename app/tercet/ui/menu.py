@@ -80,7 +80,7 @@ class Menu:
         dialog = Preferences(self._window.look, self._window)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.units_changed.connect(self._window.refresh)
-        dialog.language_changed.connect(self._window.language_asked)
+        dialog.remake_asked.connect(self._window.language_asked)
         dialog.open()
 
     def _glossary(self) -> None:

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet import week_days
 from tercet.domain import Block, Race
 from tercet.library import operations
 from tercet.library.library import Library
@@ -219,7 +220,7 @@ class PlanDialog(QDialog):
         return made
 
     def _new_block(self) -> None:
-        start = _monday(date.today())
+        start = week_days.start_of(date.today())
         ends = [block.end for block in self.wanted_blocks()]
         if ends:
             start = max(ends) + timedelta(days=1)
@@ -320,7 +321,3 @@ def _changed(name: QLineEdit, kind: str, start: date, end: date, easy: int) -> B
 def _day(widget: QWidget | None) -> date:
     assert isinstance(widget, DayEdit)
     return widget.day
-
-
-def _monday(day: date) -> date:
-    return day - timedelta(days=day.weekday())

@@ -18,8 +18,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet import week_days
 from tercet.domain import Block, DatedThresholds, Failed, Race
-from tercet.engine.countback import SHARES, USUAL_SHARES, monday_of
+from tercet.engine.countback import SHARES, USUAL_SHARES
 from tercet.library import planning
 from tercet.library.views import SeasonView
 from tercet.store import queries
@@ -169,7 +170,7 @@ class PlanPage(Page):
         self._show_chosen()
         if self._go_to is not None:
             day, self._go_to = self._go_to, None
-            self.weeks.choose(monday_of(day))
+            self.weeks.choose(week_days.start_of(day))
             self.week.type_on(day)
         elif fresh:
             # Once the weeks have their height: this one in the middle.

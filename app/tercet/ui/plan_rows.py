@@ -6,7 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from tercet.engine.countback import monday_of, mondays, preparation_weeks
+from tercet import week_days
+from tercet.engine.countback import preparation_weeks
 from tercet.engine.shades import easy_share
 from tercet.library.views import BlockView, Five, RaceView, SeasonView, WeekView
 
@@ -80,7 +81,7 @@ class PlanRows:
         return next((span for span in self.spans if span.start <= day <= span.end), None)
 
     def span_of(self, week: WeekRow) -> Span | None:
-        """The span that holds most of a week: that of its Thursday, else of any of its days."""
+        """The span that holds most of a week: that of its middle day, else of any of its days."""
         days = (week.monday + k * DAY for k in (3, 0, 6))
         return next((span for day in days if (span := self.span_at(day)) is not None), None)
 
@@ -114,7 +115,7 @@ class PlanRows:
         if self.race is None:
             return ""
         spans = [(s.kind, s.start, s.end) for s in self.spans if s.id is not None]
-        count = preparation_weeks(spans, self.race.day)
+        count = preparation_weeks(spans, self.race.day, week_days.first_weekday())
         if count > COMMON_WEEKS:
             return f"{count} weeks after base; {COMMON_WEEKS} is common."
         return ""
@@ -146,7 +147,9 @@ def build(view: SeasonView) -> PlanRows:
     ends = [block.end for block in blocks] + [view.today] + ([race.day] if race else [])
     starts = [block.start for block in view.blocks] + [view.today]
     last = max(ends)
-    first = max(monday_of(min(starts)), monday_of(last) - (MOST_WEEKS - 1) * 7 * DAY)
+    first = max(
+        week_days.start_of(min(starts)), week_days.start_of(last) - (MOST_WEEKS - 1) * 7 * DAY
+    )
     by_monday: dict[date, list[tuple[BlockView, WeekView]]] = {}
     for block in view.blocks:
         for week in block.weeks:
@@ -154,10 +157,10 @@ def build(view: SeasonView) -> PlanRows:
     speed = _speed(view)
     races: dict[date, list[str]] = {}
     for item in view.races:
-        races.setdefault(monday_of(item.day), []).append(item.name)
+        races.setdefault(week_days.start_of(item.day), []).append(item.name)
     rows = tuple(
         _row(monday, by_monday.get(monday, ()), view.today, race, races, speed)
-        for monday in mondays(first, last)
+        for monday in week_days.starts(first, last)
     )
     end = rows[-1].monday + 6 * DAY
     return PlanRows(rows, _spans(blocks, first, end), race, view.today)
@@ -194,8 +197,8 @@ def _row(
         )
         for k in range(7)
     )
-    this = monday_of(today)
-    to_go = (monday_of(race.day) - monday).days // 7 if race is not None else -1
+    this = week_days.start_of(today)
+    to_go = (week_days.start_of(race.day) - monday).days // 7 if race is not None else -1
     return WeekRow(
         monday,
         to_go if to_go >= 0 else None,

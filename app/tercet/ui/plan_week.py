@@ -7,6 +7,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from tercet import week_days
 from tercet.domain import DatedThresholds
 from tercet.engine.allowance import Allowance
 from tercet.engine.shades import Thresholds
@@ -170,10 +171,10 @@ class WeekPane(Pane):
     def _aim(self, line: PlanLine, step: int) -> None:
         """Rule the day that a session moved by keys would go to; step 0 begins."""
         if step == 0 or self._target is None:
-            self._target = line.day.weekday()
+            self._target = week_days.column_of(line.day)
         self._target = min(max(self._target + step, 0), 6)
         for other in self.lines:
-            other.target(other.day.weekday() == self._target and other.first)
+            other.target(week_days.column_of(other.day) == self._target and other.first)
 
     def _aimed(self, line: PlanLine, keep: bool, copy: bool) -> None:
         target, self._target = self._target, None

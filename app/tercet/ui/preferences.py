@@ -1,4 +1,4 @@
-"""Preferences: language, units, theme, text size and textures; each is put on as it is chosen."""
+"""Preferences: language, units, weeks, theme, text size, textures; each put on as it is chosen."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout,
 from tercet import language
 from tercet.language import tr
 from tercet.ui import spoken
-from tercet.ui.look import LOOKS, SIZES, TEXTURES, UNITS, Look
+from tercet.ui.look import LOOKS, SIZES, TEXTURES, UNITS, WEEKS, Look
 from tercet.ui.widgets import Label
 
 
@@ -18,7 +18,7 @@ class Preferences(QDialog):
     """A short form; what is chosen holds at once, so there is nothing to confirm."""
 
     units_changed = Signal()
-    language_changed = Signal()
+    remake_asked = Signal()  # the language or the week: all that is shown is to be made anew
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -32,6 +32,7 @@ class Preferences(QDialog):
             tongues = {spoken.SYSTEM: tr("Follow the system"), **language.languages()}
             self._choice(form, tr("&Language"), tongues, look.language, self._speak)
         self.units = self._choice(form, tr("&Distances and paces"), UNITS, look.units, self._units)
+        self.week = self._choice(form, tr("&Weeks begin on"), WEEKS, look.week, self._week)
         self.theme = self._choice(
             form, tr("&Theme"), LOOKS, look.name, lambda key: look.choose(name=key)
         )
@@ -68,7 +69,12 @@ class Preferences(QDialog):
     def _speak(self, key: str) -> None:
         self._look.choose(language=key)
         self.accept()
-        self.language_changed.emit()
+        self.remake_asked.emit()
+
+    def _week(self, key: str) -> None:
+        self._look.choose(week=key)
+        self.accept()
+        self.remake_asked.emit()
 
     def _units(self, key: str) -> None:
         self._look.choose(units=key)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QLocale, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 from PySide6.QtWidgets import QHeaderView, QWidget
 
+from tercet import week_days
 from tercet.ui.sheet_layout import LEFT
 from tercet.ui.theme import Theme
 
@@ -46,7 +47,9 @@ class SheetHeader(QHeaderView):
             for n, name in enumerate(names, 1)
         ):
             return names[section - 1]
-        return QLocale().standaloneDayName(section, QLocale.FormatType.NarrowFormat)
+        return QLocale().standaloneDayName(
+            week_days.weekdays()[section - 1] + 1, QLocale.FormatType.NarrowFormat
+        )
 
     def _short(self, section: int) -> str:
         return str(self.model().headerData(section, self.orientation()))

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from tercet import week_days
 from tercet.ui.sheet_rows import Cell, Row, Sheet
 from tercet.ui.stairs import DOUBLE_GAP
 
@@ -31,7 +32,7 @@ class Bar:
 
 @dataclass(frozen=True)
 class Layout:
-    """Length of an hour [px] and the seven widths [px], Monday first."""
+    """Length of an hour [px] and the seven widths [px], in the week's order."""
 
     px_per_hour: float
     widths: tuple[int, ...]
@@ -113,7 +114,7 @@ def _needs(sheet: Sheet, extra: Callable[[Cell], float], part: float) -> Needs:
             hours = min(cell.total_s + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
             gaps = DOUBLE_GAP * max(0, len(cell.sessions) + len(ahead) - 1)
             besides = LEFT + RIGHT + gaps + part * extra(cell)
-            found[cell.day.weekday()].add((hours, besides))
+            found[week_days.column_of(cell.day)].add((hours, besides))
     return tuple(_upper(pairs) for pairs in found)
 
 

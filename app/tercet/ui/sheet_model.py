@@ -6,6 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QLocale, QModelIndex, QPersistentModelIndex, Qt
 
+from tercet import week_days
 from tercet.library.views import SeasonView
 from tercet.ui import sheet_planned, sheet_rows, words
 from tercet.ui.sheet_rows import Cell, Row, Sheet
@@ -72,7 +73,7 @@ class SheetModel(QAbstractTableModel):
         long = (
             QLocale.FormatType.LongFormat if role == _ACCESSIBLE else QLocale.FormatType.ShortFormat
         )
-        return QLocale().standaloneDayName(section, long)
+        return QLocale().standaloneDayName(week_days.weekdays()[section - 1] + 1, long)
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         enabled = Qt.ItemFlag.ItemIsEnabled

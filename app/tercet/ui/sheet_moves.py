@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
+from tercet import week_days
 from tercet.ui.sheet_rows import Sheet
 
 
@@ -44,7 +45,7 @@ def week_end(sheet: Sheet, day: date, *, last: bool) -> date:
 
 def week_start(day: date) -> date:
     """First day of a day's week."""
-    return day - timedelta(days=day.weekday())
+    return week_days.start_of(day)
 
 
 def by_block(sheet: Sheet, row: int, column: int, step: int) -> date | None:

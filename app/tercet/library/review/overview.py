@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import timedelta
 
+from tercet import week_days
 from tercet.engine import tally
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
@@ -143,7 +144,7 @@ def weeks(view: SeasonView) -> Page:
                 hard_by_day[k] += sum(s.seconds[2] for s in day if s.sport == "running")
             if runs:
                 longest = max(runs, key=lambda session: session.running_s)
-                long_by_day[longest.day.weekday()] += 1
+                long_by_day[week_days.column_of(longest.day)] += 1
             if week.monday > view.today:
                 continue
             first = week.monday.month != month
@@ -179,22 +180,23 @@ def weeks(view: SeasonView) -> Page:
     ran_weeks = sum(bool(ids) for ids in behind)
     hard = hard_by_day.index(max(hard_by_day))
     longest_day = long_by_day.index(max(long_by_day))
-    title = f"The long run fell on {figures.DAYS[longest_day]}"
+    names = [figures.DAYS[k] for k in week_days.weekdays()]
+    title = f"The long run fell on {names[longest_day]}"
     if ran_weeks < HABIT_FROM:
         runs_in = figures.counted(sum(map(len, behind)), "run")
         title = f"{runs_in} in {figures.counted(ran_weeks, 'week')}"
     elif max(hard_by_day) > 0.0:
         title = (
-            f"{figures.DAYS[hard]} was the hard day, {figures.DAYS[longest_day]} the long one"
+            f"{names[hard]} was the hard day, {names[longest_day]} the long one"
             if hard != longest_day
-            else f"{figures.DAYS[hard]} was the hard day and the long one"
+            else f"{names[hard]} was the hard day and the long one"
         )
     return Page(
         "weeks",
         "Week by week",
         title,
         "Every line a week, every stair a run: low easy, middle moderate, high hard.",
-        Weeks(tuple(blocks), tuple(day[:3] for day in figures.DAYS)),
+        Weeks(tuple(blocks), tuple(name[:3] for name in names)),
         Table(
             ("block", "week of", "hours", "easy", "moderate", "hard", "easy share", "runs"),
             tuple(rows),

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from tercet import week_days
 from tercet.library import years
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
@@ -153,12 +154,11 @@ def _title(sides: Sequence[Side]) -> str:
 
 
 def _to_go(end: date, day: date) -> int:
-    last, monday = end - timedelta(days=end.weekday()), day - timedelta(days=day.weekday())
-    return (last - monday).days // 7
+    return (week_days.start_of(end) - week_days.start_of(day)).days // 7
 
 
 def _monday(part: _Weeks, to_go: int) -> date:
-    return part.end - timedelta(days=part.end.weekday()) - to_go * WEEK
+    return week_days.start_of(part.end) - to_go * WEEK
 
 
 def _week_words(to_go: int, raced: bool) -> str:

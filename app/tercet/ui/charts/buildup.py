@@ -10,6 +10,7 @@ import numpy as np
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
 
+from tercet import week_days
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -218,9 +219,9 @@ class BuildUpChart(Canvas):
         else:
             self.show_ring()
             first, last = shapes[0].block.start, shapes[-1].block.end
-            start = self._week or _monday(min(max(self._picture.today, first), last))
+            start = self._week or week_days.start_of(min(max(self._picture.today, first), last))
             wanted = start + timedelta(days=step) if self._week else start
-            wanted = min(max(wanted, _monday(first)), _monday(last))
+            wanted = min(max(wanted, week_days.start_of(first)), week_days.start_of(last))
             self._point(wanted)
             self._from = (self._from or start) if extending else None
             if self._from is not None:
@@ -252,7 +253,7 @@ class BuildUpChart(Canvas):
         day = math.floor(self._plot.vb.mapSceneToView(scene).x())
         if not any(shape.left <= day < shape.right for shape in shapes):
             return None
-        return _monday(date.fromordinal(day))
+        return week_days.start_of(date.fromordinal(day))
 
     def _week_words(self, monday: date | None) -> str:
         """Block, week and what had been run in the block by its end."""
@@ -287,7 +288,3 @@ class BuildUpChart(Canvas):
         if self._unit == "time":
             return words.hours(amount * 3600.0)
         return words.distance(abs(amount) * words.UNIT_METRES[self._units], self._units)
-
-
-def _monday(day: date) -> date:
-    return day - timedelta(days=day.weekday())

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QProgressBar, QVBoxLayout, QWidget
 
+from tercet import week_days
 from tercet.domain import DatedThresholds
 from tercet.library.dated import in_force
 from tercet.library.library import Preview
@@ -32,7 +33,7 @@ def stretches(view: SeasonView) -> list[tuple[str, list[SessionView]]]:
         for session in day
         if session.sport == "running"
     ]
-    monday = view.today - timedelta(days=view.today.weekday())
+    monday = week_days.start_of(view.today)
     week = [item for item in sessions if monday <= item.day <= view.today]
     found: list[tuple[str, list[SessionView]]] = []
     for block in view.blocks:
