@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from tercet.domain import Changes
 from tercet.engine.causes import Cause
+from tercet.language import mark, several, tr
 from tercet.library import figures, insight, standing
 from tercet.library.insight import MiddlePage as Data
 from tercet.library.middle import CauseView
@@ -30,8 +31,8 @@ from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
 
 #: Width over text size under which the right side goes below. [px at 100 %]
 STACK_BELOW = 1000
-EMPTY = "Nothing has been run yet. Recordings or a paper log fill this page."
-NONE = "Nothing moderate was run here."
+EMPTY = mark("Nothing has been run yet. Recordings or a paper log fill this page.")
+NONE = mark("Nothing moderate was run here.")
 
 
 class MiddlePage(Page):
@@ -49,11 +50,11 @@ class MiddlePage(Page):
         self.remarks: list[RemarkRow] = []
         self.chooser = SpanChooser()
         self.chooser.chosen.connect(self.choose)
-        self.back = button("Intensity curve")
+        self.back = button(tr("Intensity curve"))
         self.back.clicked.connect(lambda: self.page_asked.emit("curve"))
         self._sum = Label("", "body_bold", wrap=True)
         self._about = Label("", "small", "text_2", wrap=True)
-        self.again = button("Look into these runs")
+        self.again = button(tr("Look into these runs"))
         self.again.clicked.connect(self._judge_again)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(12, 0, 12, 0)
@@ -68,7 +69,7 @@ class MiddlePage(Page):
         column = QVBoxLayout(pane)
         column.setContentsMargins(1, 10, 1, 6)
         column.setSpacing(4)
-        head = headed("Where the middle came from")
+        head = headed(tr("Where the middle came from"))
         head.setContentsMargins(16, 0, 16, 0)
         head.setSpacing(8)
         head.addWidget(self.back)
@@ -91,7 +92,7 @@ class MiddlePage(Page):
         column = QVBoxLayout(pane)
         column.setContentsMargins(16, 10, 4, 6)
         column.setSpacing(4)
-        head = headed("What stands out", "at most five, weightiest first")
+        head = headed(tr("What stands out"), tr("at most five, weightiest first"))
         head.setContentsMargins(0, 0, 12, 0)
         column.addLayout(head)
         inside = QWidget()
@@ -135,19 +136,34 @@ class MiddlePage(Page):
         span, found = data.shown, data.middle
         self.again.setVisible(bool(found is not None and found.untold))
         if span is None or found is None:
-            self._sum.setText(EMPTY)
+            self._sum.setText(tr(EMPTY))
             self._about.setText("")
             return
-        weeks = f"{span.weeks} week" if span.weeks == 1 else f"{span.weeks} weeks"
-        meant = f", {words.hours(found.meant_s)} of it meant" if found.meant_s >= 60 else ""
-        self._sum.setText(f"{words.hours(found.moderate_s)} moderate in {weeks}{meant}")
-        about = "Every moderate minute has one cause. Longest first; what was meant stands last."
+        time, meant = words.hours(found.moderate_s), words.hours(found.meant_s)
+        if found.meant_s >= 60:
+            one = mark("{time} moderate in {n} week, {meant} of it meant")
+            many = mark("{time} moderate in {n} weeks, {meant} of it meant")
+        else:
+            one = mark("{time} moderate in {n} week")
+            many = mark("{time} moderate in {n} weeks")
+        self._sum.setText(several(span.weeks, one, many, time=time, meant=meant))
+        about = tr(
+            "Every moderate minute has one cause. Longest first; what was meant stands last."
+        )
         if found.untold:
-            about = (
-                f"{found.untold} runs with {words.hours(found.untold_s)} were judged before causes "
-                "were kept. They are judged again, by the same thresholds, to look into them."
+            about = several(
+                found.untold,
+                mark(
+                    "{n} run with {time} was judged before causes were kept. It is judged "
+                    "again, by the same thresholds, to look into it."
+                ),
+                mark(
+                    "{n} runs with {time} were judged before causes were kept. They are judged "
+                    "again, by the same thresholds, to look into them."
+                ),
+                time=words.hours(found.untold_s),
             )
-        self._about.setText(about if found.moderate_s >= 60 else NONE)
+        self._about.setText(about if found.moderate_s >= 60 else tr(NONE))
 
     def _show_causes(self) -> None:
         data = self.data
@@ -158,7 +174,7 @@ class MiddlePage(Page):
         full = max((view.seconds for view in views), default=0.0)
         for view in views:
             if view.cause == Cause.MEANT:
-                apart = Label("Meant, so not counted against the block", "small_bold", "text_2")
+                apart = Label(tr("Meant, so not counted against the block"), "small_bold", "text_2")
                 apart.setContentsMargins(16, 12, 16, 6)
                 self._causes.addWidget(apart)
             row = CauseRow(view, full)
@@ -209,12 +225,12 @@ class MiddlePage(Page):
             self.remarks.append(row)
         if data.shown is not None:
             self._standing.addWidget(Rule())
-            none = "Nothing else stands out." if data.remarks else "Nothing stands out."
+            none = tr("Nothing else stands out.") if data.remarks else tr("Nothing stands out.")
             said = Label(none, "body", "text_2")
             said.setContentsMargins(0, 8, 0, 8)
             self._standing.addWidget(said)
             if data.put_away:
-                back = button("Bring lines back")
+                back = button(tr("Bring lines back"))
                 back.setProperty("slim", True)
                 key = data.shown.key
                 back.clicked.connect(lambda: self.context.acts.do(standing.bring_back, key))
@@ -246,9 +262,12 @@ class MiddlePage(Page):
             number = runs[0].id if runs else next(iter(remark.runs), -1)
             self.session_asked.emit(number)
             return
-        labels = [f"{run.day:%a} {words.short_day(run.day)}  {run.name}" for run in reversed(runs)]
+        labels = [
+            f"{words.weekday(run.day)} {words.short_day(run.day)}  {run.name}"
+            for run in reversed(runs)
+        ]
         label, chosen = QInputDialog.getItem(
-            self, remark.title.capitalize(), "Open which run?", labels, 0, False
+            self, remark.title.capitalize(), tr("Open which run?"), labels, 0, False
         )
         if chosen:
             self.session_asked.emit(runs[len(runs) - 1 - labels.index(label)].id)
@@ -257,8 +276,11 @@ class MiddlePage(Page):
         now = self.data.spacing if self.data is not None else 2
         days, chosen = QInputDialog.getInt(
             self,
-            "Spacing of hard days",
-            "Days from one hard day to the next, at least.\nMany runners over 40 take 3 or more.",
+            tr("Spacing of hard days"),
+            tr(
+                "Days from one hard day to the next, at least.\n"
+                "Many runners over 40 take 3 or more."
+            ),
             now,
             1,
             7,
@@ -273,7 +295,7 @@ class MiddlePage(Page):
     def _judge_again(self) -> None:
         """Judge all runs again in a thread of its own; the season then changes as a whole."""
         self.again.setEnabled(False)
-        self.again.setText("Judging…")
+        self.again.setText(tr("Judging…"))
         library = self.context.library
         job = self._job = Job(lambda tell, stop: library.judge_all_again(tell, stop=stop), self)
         job.finished.connect(self._judged)
@@ -282,7 +304,7 @@ class MiddlePage(Page):
 
     def _judged(self, changes: Changes) -> None:
         self.again.setEnabled(True)
-        self.again.setText("Look into these runs")
+        self.again.setText(tr("Look into these runs"))
         self.context.acts.changed.emit(changes)
 
     def close_quietly(self) -> None:

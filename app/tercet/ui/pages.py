@@ -8,6 +8,7 @@ from importlib import import_module
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from tercet.language import mark
 from tercet.library.views import SeasonView
 from tercet.ui.page import Context, Page
 
@@ -28,17 +29,31 @@ class Entry:
 
 
 PAGES: tuple[Entry, ...] = (
-    Entry("curve", "Intensity curve", "view", "tercet.ui.curve_page:IntensityCurvePage", "Ctrl+3"),
     Entry(
-        "repetitions", "Repetitions", "view", "tercet.ui.repetitions_page:RepetitionsPage", "Ctrl+4"
+        "curve",
+        mark("Intensity curve"),
+        "view",
+        "tercet.ui.curve_page:IntensityCurvePage",
+        "Ctrl+3",
     ),
-    Entry("review", "Review", "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
-    Entry("plan", "Back from race day", "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
-    Entry("thresholds", "Thresholds", "runner", "tercet.ui.lines.page:ThresholdsPage", "Ctrl+H"),
-    Entry("middle", "Where the middle came from", "season", "tercet.ui.middle_page:MiddlePage"),
-    Entry("two", "Two seasons, years", "season", "tercet.ui.two_page:TwoPage"),
-    Entry("paper", "Paper log", "runner", "tercet.ui.paper.page:PaperPage", "Ctrl+L"),
-    Entry("squad", "Squad", "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
+    Entry(
+        "repetitions",
+        mark("Repetitions"),
+        "view",
+        "tercet.ui.repetitions_page:RepetitionsPage",
+        "Ctrl+4",
+    ),
+    Entry("review", mark("Review"), "view", "tercet.ui.review.organiser:Organiser", "Ctrl+5"),
+    Entry("plan", mark("Back from race day"), "season", "tercet.ui.plan_page:PlanPage", "Ctrl+P"),
+    Entry(
+        "thresholds", mark("Thresholds"), "runner", "tercet.ui.lines.page:ThresholdsPage", "Ctrl+H"
+    ),
+    Entry(
+        "middle", mark("Where the middle came from"), "season", "tercet.ui.middle_page:MiddlePage"
+    ),
+    Entry("two", mark("Two seasons, years"), "season", "tercet.ui.two_page:TwoPage"),
+    Entry("paper", mark("Paper log"), "runner", "tercet.ui.paper.page:PaperPage", "Ctrl+L"),
+    Entry("squad", mark("Squad"), "runner", "tercet.ui.squad_page:SquadPage", "Ctrl+Shift+S"),
 )
 
 

@@ -6,30 +6,49 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
 
-from tercet.engine.parts import Part, PartSum, summed
+from tercet.engine.parts import Label, Part, PartSum, summed
 from tercet.engine.shades import Shade
+from tercet.language import mark, tr
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.session_cards import Card
 from tercet.ui.twin import fill_table, fit_table, number_table
+
+#: What a part is called, by its label.
+LABELS: dict[Label, str] = {
+    "warm-up": mark("warm-up"),
+    "easy running": mark("easy running"),
+    "work": mark("work"),
+    "recovery": mark("recovery"),
+    "cool-down": mark("cool-down"),
+}
 
 
 class PartsCard(Card):
     """One row a kind of part, with its time, way and shades; hidden where there was no work."""
 
     def __init__(self) -> None:
-        super().__init__("Parts")
-        self.table = number_table("Parts of the session")
+        super().__init__(tr("Parts"))
+        self.table = number_table(tr("Parts of the session"))
         self.table.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.column.addWidget(self.table)
         self.restyle()
 
     def show_parts(self, found: Sequence[Part], units: words.Units) -> None:
         """Fill the table with the sums of each kind."""
-        headings = ("part", "time", words.UNIT_WORDS[units], "easy", "moderate", "hard")
+        headings = (
+            tr("part"),
+            tr("time"),
+            words.UNIT_WORDS[units],
+            tr("easy"),
+            tr("moderate"),
+            tr("hard"),
+        )
         rows = [
             (
-                total.label if total.label != "work" or total.count < 2 else _times(total),
+                tr(LABELS[total.label])
+                if total.label != "work" or total.count < 2
+                else _times(total),
                 words.duration(total.duration_s),
                 words.number(total.distance_m / words.UNIT_METRES[units], 2),
                 *(_time(total.seconds[shade]) for shade in list(Shade)[:3]),
@@ -68,12 +87,13 @@ def _time(seconds: float) -> str:
 
 
 def _times(total: PartSum) -> str:
-    return f"{total.label} \N{MULTIPLICATION SIGN} {total.count}"
+    return f"{tr(LABELS[total.label])} \N{MULTIPLICATION SIGN} {total.count}"
 
 
 def part_name(total: PartSum) -> str:
     """``warm-up``, or ``work, 6 times``."""
-    return total.label if total.count == 1 else f"{total.label}, {total.count} times"
+    label = tr(LABELS[total.label])
+    return label if total.count == 1 else tr("{part}, {n} times", part=label, n=total.count)
 
 
 def parts_sentence(found: Sequence[Part], units: words.Units) -> str:
@@ -81,18 +101,31 @@ def parts_sentence(found: Sequence[Part], units: words.Units) -> str:
     said = []
     for total in summed(found):
         shades = [
-            f"{words.spoken(total.seconds[shade])} {name}"
-            for shade, name in zip(list(Shade)[:4], _NAMES, strict=True)
+            tr(sentence, time=words.spoken(total.seconds[shade]))
+            for shade, sentence in zip(list(Shade)[:4], _TOLD, strict=True)
             if total.seconds[shade] >= 0.5
         ]
         way = words.distance(total.distance_m, units)
-        said.append(
-            f"{part_name(total)}: {words.spoken(total.duration_s)}, {way}, "
-            f"of it {words.listed(shades)}."
+        sentence = (
+            mark("{part}: {time}, {distance}, of it {shades}.")
             if shades
-            else f"{part_name(total)}: {words.spoken(total.duration_s)}, {way}."
+            else mark("{part}: {time}, {distance}.")
+        )
+        said.append(
+            tr(
+                sentence,
+                part=part_name(total),
+                time=words.spoken(total.duration_s),
+                distance=way,
+                shades=words.listed(shades),
+            )
         )
     return " ".join(f"{text[:1].upper()}{text[1:]}" for text in said)
 
 
-_NAMES = ("easy", "moderate", "hard", "not running")
+_TOLD = (
+    mark("{time} easy"),
+    mark("{time} moderate"),
+    mark("{time} hard"),
+    mark("{time} not running"),
+)

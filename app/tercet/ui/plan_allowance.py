@@ -7,20 +7,34 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from tercet.engine.allowance import Allowance
+from tercet.language import mark, tr
 from tercet.ui import stairs, theme, words
 from tercet.ui.widgets import ElidedLabel, Label
 
 #: Less than this is nothing left, or nothing over. [s], [m]
 NOTHING = {"time": 30.0, "metres": 50.0}
-_NAMES = ("easy", "moderate", "hard")
+_USED = {
+    "time": (
+        mark("easy {run} of {wanted}"),
+        mark("moderate {run} of {wanted}"),
+        mark("hard {run} of {wanted}"),
+    ),
+    "metres": (
+        mark("easy {run} of {wanted} km"),
+        mark("moderate {run} of {wanted} km"),
+        mark("hard {run} of {wanted} km"),
+    ),
+}
 
 
 def amount(value: float, measure: str) -> str:
     """An amount in a sentence: ``18 min``, ``3 h 10``, or ``4.2 km``."""
     if measure == "metres":
-        return f"{words.number(value / 1000.0, 1)} km"
+        return tr("{km} km", km=words.number(value / 1000.0, 1))
     hours, minutes = divmod(round(value / 60.0), 60)
-    return f"{hours} h {minutes:02d}" if hours else f"{minutes} min"
+    if hours:
+        return tr("{hours} h {minutes}", hours=hours, minutes=f"{minutes:02d}")
+    return tr("{minutes} min", minutes=minutes)
 
 
 def sentences(week: Allowance, measure: str, *, over: bool = False) -> tuple[str, str]:
@@ -31,31 +45,45 @@ def sentences(week: Allowance, measure: str, *, over: bool = False) -> tuple[str
     least = NOTHING[measure]
     left = week.left
     if over:
-        parts = [
-            f"{name} {_over(-value, measure)} over"
-            for name, value in zip(_NAMES[1:], left[1:], strict=True)
-            if value < -least
-        ]
-        return "The week is over.", f"{words.listed(parts)}.".capitalize() if parts else ""
+        return tr("The week is over."), _passed(-left[1], -left[2], measure)
     hard = left[2]
     if week.wanted[2] < least and hard > -least:
-        first = "No hard running is wanted this week."
+        first = tr("No hard running is wanted this week.")
     elif hard < -least:
-        first = f"Hard {_over(-hard, measure)} over this week."
+        first = tr("Hard {amount} over this week.", amount=_over(-hard, measure))
     elif hard < least:
-        first = "Hard used up this week."
+        first = tr("Hard used up this week.")
     else:
-        first = f"{amount(hard, measure)} hard left this week."
+        first = tr("{amount} hard left this week.", amount=amount(hard, measure))
     moderate = left[1]
     if moderate < -least:
-        rest = f"Moderate {_over(-moderate, measure)} over."
+        rest = tr("Moderate {amount} over.", amount=_over(-moderate, measure))
     elif moderate < least:
-        rest = "Moderate used up."
+        rest = tr("Moderate used up.")
     else:
-        rest = f"{amount(moderate, measure)} moderate left."
+        rest = tr("{amount} moderate left.", amount=amount(moderate, measure))
     easy = left[0]
-    rest += f" {amount(easy, measure)} easy to go." if easy >= least else " Easy is done."
-    return first, rest
+    if easy >= least:
+        last = tr("{amount} easy to go.", amount=amount(easy, measure))
+    else:
+        last = tr("Easy is done.")
+    return first, f"{rest} {last}"
+
+
+def _passed(moderate: float, hard: float, measure: str) -> str:
+    """What a week that is over holds too much of; nothing if none."""
+    least = NOTHING[measure]
+    if moderate > least and hard > least:
+        return tr(
+            "Moderate {moderate} over and hard {hard} over.",
+            moderate=_over(moderate, measure),
+            hard=_over(hard, measure),
+        )
+    if moderate > least:
+        return tr("Moderate {amount} over.", amount=_over(moderate, measure))
+    if hard > least:
+        return tr("Hard {amount} over.", amount=_over(hard, measure))
+    return ""
 
 
 def _over(value: float, measure: str) -> str:
@@ -90,11 +118,8 @@ class AllowanceBar(QWidget):
                 return words.number(value / 1000.0, 1)
             return words.hours(value)
 
-        unit = " km" if self._measure == "metres" else ""
-        return [
-            f"{name} {write(run)} of {write(wanted)}{unit}"
-            for name, run, wanted in zip(_NAMES, self._week.run, self._week.wanted, strict=True)
-        ]
+        sides = zip(_USED[self._measure], self._week.run, self._week.wanted, strict=True)
+        return [tr(text, run=write(run), wanted=write(wanted)) for text, run, wanted in sides]
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self._week is None:
@@ -161,7 +186,7 @@ class AllowanceLine(QWidget):
         self.first.setVisible(week is not None)
         if week is None:
             self.first.setText("")
-            self.rest.setText("Give the block a first week's volume to see what a week allows.")
+            self.rest.setText(tr("Give the block a first week's volume to see what a week allows."))
             return
         first, rest = sentences(week, measure, over=over)
         self.first.setText(first)

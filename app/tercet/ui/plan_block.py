@@ -22,16 +22,22 @@ from tercet.domain import Block
 from tercet.engine.allowance import share_out
 from tercet.engine.countback import Volume
 from tercet.engine.shades import Shade, whole_shares
+from tercet.language import mark, tr
 from tercet.library.season_file import BLOCK_KINDS
 from tercet.library.views import BlockView
 from tercet.ui import theme, words
 from tercet.ui.amounts import AmountEdit, NumberEdit
-from tercet.ui.plan_rows import Span
+from tercet.ui.plan_rows import Span, kind_words
 from tercet.ui.values import Swatch
 from tercet.ui.widgets import ElidedLabel, Label, Pane, StairWidget, button
 
-_SHADES = (("easy", Shade.EASY), ("moderate", Shade.MODERATE), ("hard", Shade.HARD))
-MEASURES = ("time", "metres")
+#: A shade's name, what its field is called, and the shade.
+_SHADES = (
+    (mark("easy"), mark("Wanted easy, per cent"), Shade.EASY),
+    (mark("moderate"), mark("Wanted moderate, per cent"), Shade.MODERATE),
+    (mark("hard"), mark("Wanted hard, per cent"), Shade.HARD),
+)
+MEASURES = {"time": mark("time"), "metres": mark("metres")}
 
 
 class BlockPane(Pane):
@@ -49,50 +55,54 @@ class BlockPane(Pane):
         self._span: Span | None = None
         self._filling = False
         self.title = QLineEdit()
-        self.title.setAccessibleName("Name of the block")
+        self.title.setAccessibleName(tr("Name of the block"))
         self.title.setFrame(False)
         self.title.editingFinished.connect(self._renamed)
         self.title.textChanged.connect(self._fit_title)
         self.dates = ElidedLabel("", "small", "text_2")
         self.kind = QComboBox()
-        self.kind.addItems(BLOCK_KINDS)
-        self.kind.setAccessibleName("Kind of block")
+        for kind in BLOCK_KINDS:
+            self.kind.addItem(kind_words(kind), kind)
+        self.kind.setAccessibleName(tr("Kind of block"))
         self.kind.activated.connect(self._kind_chosen)
-        self.more = button("Split or join", name="Split, join or remove this block")
+        self.more = button(tr("Split or join"), name=tr("Split, join or remove this block"))
         menu = QMenu(self.more)
-        self.split = _entry(menu, "Split at the chosen week", self.split_asked)
-        self.join = _entry(menu, "Join with the next block", self.join_asked)
-        self.remove = _entry(menu, "Remove this block", self.remove_asked)
+        self.split = _entry(menu, tr("Split at the chosen week"), self.split_asked)
+        self.join = _entry(menu, tr("Join with the next block"), self.join_asked)
+        self.remove = _entry(menu, tr("Remove this block"), self.remove_asked)
         self.more.setMenu(menu)
         self.measure = QComboBox()
-        self.measure.addItems(MEASURES)
-        self.measure.setAccessibleName("Shares are of")
+        for measure, word in MEASURES.items():
+            self.measure.addItem(tr(word), measure)
+        self.measure.setAccessibleName(tr("Shares are of"))
         self.measure.activated.connect(self._measure_chosen)
-        self.shares = tuple(self._share(name, number) for number, (name, _) in enumerate(_SHADES))
+        self.shares = tuple(
+            self._share(tr(named), number) for number, (_, named, _) in enumerate(_SHADES)
+        )
         self.wanted, self.run = StairWidget(), StairWidget()
-        self.wanted_words = Label("wanted", "small", "text_2")
+        self.wanted_words = Label(tr("wanted"), "small", "text_2")
         self.run_words = Label("", "small", "text_2")
-        self.first = AmountEdit("First week")
-        self.most = AmountEdit("Weeks grow no higher than")
-        self.longest = AmountEdit("Longest run")
-        self.growth = NumberEdit("Grows at most, per cent a week", -60, 30)
-        self.every = NumberEdit("Every how many weeks one is easier", 0, 8, "none")
-        self.easier = NumberEdit("An easier week's share, per cent", 30, 100)
+        self.first = AmountEdit(tr("First week"))
+        self.most = AmountEdit(tr("Weeks grow no higher than"))
+        self.longest = AmountEdit(tr("Longest run"))
+        self.growth = NumberEdit(tr("Grows at most, per cent a week"), -60, 30)
+        self.every = NumberEdit(tr("Every how many weeks one is easier"), 0, 8, tr("none"))
+        self.easier = NumberEdit(tr("An easier week's share, per cent"), 30, 100)
         self.first.told.connect(lambda value: self._volume(first_s=value))
         self.most.told.connect(lambda value: self._volume(most_s=value))
         self.growth.valueChanged.connect(lambda value: self._volume(growth=value / 100))
         self.every.valueChanged.connect(lambda n: self._volume(easier_every=0 if n == 1 else n))
         self.easier.valueChanged.connect(lambda value: self._volume(easier_share=value / 100))
         self.longest.told.connect(lambda value: self._tell(longest=value))
-        self.nothing = Label("These weeks belong to no block.", "body", "text_2")
-        self.make = button("Make a block here")
+        self.nothing = Label(tr("These weeks belong to no block."), "body", "text_2")
+        self.make = button(tr("Make a block here"))
         self.make.clicked.connect(lambda: self.made.emit(self._span))
         self._arrange()
         self._dress()
         theme.changed.connect(self._dress)
 
     def _share(self, name: str, number: int) -> NumberEdit:
-        box = NumberEdit(f"Wanted {name}, per cent", 0, 100)
+        box = NumberEdit(name, 0, 100)
         box.valueChanged.connect(lambda value: self._share_edited(number, value))
         return box
 
@@ -104,14 +114,14 @@ class BlockPane(Pane):
         head.addWidget(self.kind)
         head.addWidget(self.more)
         of = QHBoxLayout()
-        of.addWidget(Label("Wanted shares, in % of"))
+        of.addWidget(Label(tr("Wanted shares, in % of")))
         of.addWidget(self.measure)
         of.addStretch(1)
         shares = QHBoxLayout()
         shares.setSpacing(6)
-        for (name, shade), box in zip(_SHADES, self.shares, strict=True):
+        for (name, _, shade), box in zip(_SHADES, self.shares, strict=True):
             shares.addWidget(Swatch(shade))
-            word = QLabel(name)
+            word = QLabel(tr(name))
             word.setBuddy(box)
             shares.addWidget(word)
             shares.addWidget(box)
@@ -129,18 +139,18 @@ class BlockPane(Pane):
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(3)
-        grid.addWidget(Label("Week volume", "body_bold"), 0, 0, 1, 3)
+        grid.addWidget(Label(tr("Week volume"), "body_bold"), 0, 0, 1, 3)
         self.unit_labels: list[QLabel] = []
         rows = (
-            ("first week", self.first, "h"),
-            ("grows at most", self.growth, "% a week"),
-            ("up to", self.most, "h"),
-            ("easier every", self.every, "weeks"),
-            ("which are", self.easier, "% of it"),
-            ("longest run", self.longest, "h"),
+            (tr("first week"), self.first, mark("h")),
+            (tr("grows at most"), self.growth, mark("% a week")),
+            (tr("up to"), self.most, "h"),
+            (tr("easier every"), self.every, mark("weeks")),
+            (tr("which are"), self.easier, mark("% of it")),
+            (tr("longest run"), self.longest, "h"),
         )
         for row, (text, field, unit) in enumerate(rows, 1):
-            word, after = Label(text, "small", "text_2"), Label(unit, "small", "text_2")
+            word, after = Label(text, "small", "text_2"), Label(tr(unit), "small", "text_2")
             word.setBuddy(field)
             grid.addWidget(word, row, 0)
             grid.addWidget(field, row, 1)
@@ -181,8 +191,8 @@ class BlockPane(Pane):
         self._for_block(True)
         self.join.setEnabled(not last)
         self.dates.setText(weeks_words)
-        self.kind.setCurrentText(block.kind)
-        self.measure.setCurrentText(block.measure)
+        self.kind.setCurrentIndex(self.kind.findData(block.kind))
+        self.measure.setCurrentIndex(self.measure.findData(block.measure))
         percents = whole_shares(view.shares)
         for box, value in zip(self.shares, percents, strict=True):
             box.setValue(value)
@@ -197,13 +207,13 @@ class BlockPane(Pane):
         for field in (self.growth, self.every, self.easier, self.most):
             field.setEnabled(volume is not None)
         for label in self.unit_labels:
-            label.setText("km" if block.measure == "metres" else "h")
+            label.setText(tr("km") if block.measure == "metres" else tr("h"))
         self._filling = False
 
     def show_gap(self, span: Span | None) -> None:
         """Show that the chosen week lies in no block."""
         self._block, self._span = None, span
-        self.title.setText("Unplanned")
+        self.title.setText(tr("Unplanned"))
         self.dates.setText("" if span is None else span_dates(span.start, span.end))
         self._for_block(False)
 
@@ -217,20 +227,29 @@ class BlockPane(Pane):
     def _show_stairs(self, view: BlockView, percents: tuple[int, int, int]) -> None:
         a, b, c = (float(value) for value in percents)
         self.wanted.set((a, b, c, 0.0, 0.0), 100.0)
-        self.wanted.setAccessibleName(f"Wanted: {a:.0f} easy, {b:.0f} moderate, {c:.0f} hard")
+        self.wanted.setAccessibleName(
+            tr(
+                "Wanted: {easy} easy, {moderate} moderate, {hard} hard",
+                easy=percents[0],
+                moderate=percents[1],
+                hard=percents[2],
+            )
+        )
         run = (view.seconds if view.measure == "time" else view.metres)[:3]
         total = sum(run)
         self.run.setVisible(total > 0)
         if total <= 0:
-            self.run_words.setText("nothing run yet")
+            self.run_words.setText(tr("nothing run yet"))
             return
         easy, moderate, hard = (part / total for part in run)
         shown = whole_shares((easy, moderate, hard))
         self.run.set((easy * 100, moderate * 100, hard * 100, 0.0, 0.0), 100.0)
-        about = "about " if view.estimated else ""
-        self.run_words.setText(
-            f"run so far: {about}{shown[0]} % easy, {shown[1]} moderate, {shown[2]} hard"
+        said = (
+            mark("run so far: about {easy} % easy, {moderate} moderate, {hard} hard")
+            if view.estimated
+            else mark("run so far: {easy} % easy, {moderate} moderate, {hard} hard")
         )
+        self.run_words.setText(tr(said, easy=shown[0], moderate=shown[1], hard=shown[2]))
         self.run.setAccessibleName(self.run_words.text())
 
     # Editing -----------------------------------------------------------------------------
@@ -248,7 +267,7 @@ class BlockPane(Pane):
             self._tell(name=text)
 
     def _kind_chosen(self, _: int) -> None:
-        kind = self.kind.currentText()
+        kind = self.kind.currentData()
         if self._block is not None and kind != self._block.kind:
             from tercet.engine.countback import SHARES
 
@@ -256,9 +275,9 @@ class BlockPane(Pane):
             self._tell(kind=kind, easy_target=easy, moderate_target=moderate, hard_target=hard)
 
     def _measure_chosen(self, _: int) -> None:
-        if self._block is not None and self.measure.currentText() != self._block.measure:
+        if self._block is not None and self.measure.currentData() != self._block.measure:
             # An amount in the other measure would be another amount: it is typed anew.
-            self._tell(measure=self.measure.currentText(), volume=None, longest=None)
+            self._tell(measure=self.measure.currentData(), volume=None, longest=None)
 
     def _share_edited(self, number: int, value: int) -> None:
         if self._filling or self._block is None:
@@ -320,4 +339,4 @@ def _targets(block: Block) -> tuple[float, float, float]:
 
 def span_dates(start: date, end: date) -> str:
     """First and last day: ``8 Jun to 12 Jul``."""
-    return f"{words.short_day(start)} to {words.short_day(end)}"
+    return tr("{first} to {last}", first=words.short_day(start), last=words.short_day(end))

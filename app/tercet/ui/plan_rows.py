@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from tercet import week_days
 from tercet.engine.countback import preparation_weeks
 from tercet.engine.shades import easy_share
+from tercet.language import mark, tr
 from tercet.library.views import BlockView, Five, RaceView, SeasonView, WeekView
 
 DAY = timedelta(days=1)
@@ -20,6 +21,21 @@ COMMON_WEEKS = 12
 LEAST_GAP = 4
 #: Taken for a runner's speed where nothing was run yet, to turn metres into time. [m/s]
 USUAL_SPEED = 2.8
+
+#: What a kind of block is called, by its key.
+KIND_WORDS = {
+    "base": mark("base"),
+    "support": mark("support"),
+    "specific": mark("specific"),
+    "taper": mark("taper"),
+    "race week": mark("race week"),
+    "recovery": mark("recovery"),
+}
+
+
+def kind_words(kind: str) -> str:
+    """What a kind of block is called."""
+    return tr(KIND_WORDS.get(kind, kind))
 
 
 @dataclass(frozen=True)
@@ -117,7 +133,7 @@ class PlanRows:
         spans = [(s.kind, s.start, s.end) for s in self.spans if s.id is not None]
         count = preparation_weeks(spans, self.race.day, week_days.first_weekday())
         if count > COMMON_WEEKS:
-            return f"{count} weeks after base; {COMMON_WEEKS} is common."
+            return tr("{n} weeks after base; {common} is common.", n=count, common=COMMON_WEEKS)
         return ""
 
 
@@ -220,10 +236,10 @@ def _spans(blocks: Sequence[BlockView], first: date, end: date) -> tuple[Span, .
         if block.end < first:
             continue
         if (block.start - at).days >= LEAST_GAP:
-            spans.append(Span(None, "unplanned", "", at, block.start - DAY))
+            spans.append(Span(None, tr("unplanned"), "", at, block.start - DAY))
         start = max(block.start, first)
         spans.append(Span(block.id, block.name, block.kind, start, block.end))
         at = block.end + DAY
     if (end - at).days + 1 >= 7:
-        spans.append(Span(None, "unplanned", "", at, end))
+        spans.append(Span(None, tr("unplanned"), "", at, end))
     return tuple(spans)
