@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
 
 from tercet import week_days
 from tercet.domain import Block, Race
+from tercet.language import mark, tr
 from tercet.library import operations
 from tercet.library.library import Library
 from tercet.library.season_file import BLOCK_KINDS
@@ -33,11 +34,19 @@ from tercet.ui import theme, words
 from tercet.ui.fields import DayEdit, ErrorLine, fit_to_screen
 from tercet.ui.focus_ring import FocusRing
 from tercet.ui.jobs import Answers
+from tercet.ui.plan_rows import kind_words
 from tercet.ui.twin import number_table
 from tercet.ui.widgets import Label, button
 
-BLOCK_HEADS = ("Name", "Kind", "First day", "Last day", "Easy wanted", "")
-RACE_HEADS = ("Name", "Day", "Distance, km", "")
+BLOCK_HEADS = (
+    mark("Name"),
+    mark("Kind"),
+    mark("First day"),
+    mark("Last day"),
+    mark("Easy wanted"),
+    "",
+)
+RACE_HEADS = (mark("Name"), mark("Day"), mark("Distance, km"), "")
 #: Share of easy that a new block aims at, by kind (common practice, no source).
 TARGETS = {"base": 90, "recovery": 95}
 
@@ -58,14 +67,14 @@ class PlanDialog(QDialog):
         self._library = library
         self._answers = Answers(self)
         self._answers.failed.connect(self._refused)
-        self.setWindowTitle("Blocks and races")
-        self.blocks = self._table("Blocks", BLOCK_HEADS)
-        self.races = self._table("Races", RACE_HEADS)
-        self.no_blocks = Label("No blocks yet: the sheet goes by months.", "body", "text_2")
-        self.no_races = Label("No races yet.", "body", "text_2")
-        self.add_block, self.add_race = button("Add a block"), button("Add a race")
+        self.setWindowTitle(tr("Blocks and races"))
+        self.blocks = self._table(tr("Blocks"), BLOCK_HEADS)
+        self.races = self._table(tr("Races"), RACE_HEADS)
+        self.no_blocks = Label(tr("No blocks yet: the sheet goes by months."), "body", "text_2")
+        self.no_races = Label(tr("No races yet."), "body", "text_2")
+        self.add_block, self.add_race = button(tr("Add a block")), button(tr("Add a race"))
         self.error = ErrorLine()
-        self.cancel, self.save = button("Cancel"), button("Save", primary=True)
+        self.cancel, self.save = button(tr("Cancel")), button(tr("Save"), primary=True)
         self._arrange()
         for made, call in (
             (self.add_block, self._new_block),
@@ -89,13 +98,13 @@ class PlanDialog(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 14, 20, 14)
         column.setSpacing(8)
-        words = (
+        words = tr(
             "A block is a stretch of whole days with one purpose. Its totals start at zero. "
             "Days in no block are shown by the month."
         )
         for title, text, table, none, add, stretch in (
-            ("Blocks", words, self.blocks, self.no_blocks, self.add_block, 3),
-            ("Races", "", self.races, self.no_races, self.add_race, 2),
+            (tr("Blocks"), words, self.blocks, self.no_blocks, self.add_block, 3),
+            (tr("Races"), "", self.races, self.no_races, self.add_race, 2),
         ):
             head = QHBoxLayout()
             head.addWidget(Label(title, "pane_title"), 1)
@@ -118,7 +127,7 @@ class PlanDialog(QDialog):
         look = theme.current()
         table.setColumnCount(len(heads))
         for place, head in enumerate(heads):
-            item = QTableWidgetItem(head)
+            item = QTableWidgetItem(tr(head) if head else "")
             item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
             table.setHorizontalHeaderItem(place, item)
         table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
@@ -146,21 +155,24 @@ class PlanDialog(QDialog):
         name = QLineEdit(block.name)
         name.setProperty("before", block)
         kind = QComboBox()
-        kind.addItems(BLOCK_KINDS)
-        kind.setCurrentText(block.kind)
+        for each in BLOCK_KINDS:
+            kind.addItem(kind_words(each), each)
+        kind.setCurrentIndex(kind.findData(block.kind))
         share = QSpinBox()
         share.setRange(50, 100)
         share.setSuffix(" %")
         share.setValue(round(block.easy_target * 100))
-        kind.currentTextChanged.connect(lambda text: share.setValue(TARGETS.get(text, 80)))
+        kind.currentIndexChanged.connect(
+            lambda _: share.setValue(TARGETS.get(kind.currentData(), 80))
+        )
         for column, (cell, said) in enumerate(
             (
-                (name, "Block name"),
-                (kind, "Kind of block"),
-                (DayEdit(block.start, "First day"), "First day"),
-                (DayEdit(block.end, "Last day"), "Last day"),
-                (share, "Share of easy wanted"),
-                (self._remover(self.blocks, "block"), "Remove this block"),
+                (name, tr("Block name")),
+                (kind, tr("Kind of block")),
+                (DayEdit(block.start, tr("First day")), tr("First day")),
+                (DayEdit(block.end, tr("Last day")), tr("Last day")),
+                (share, tr("Share of easy wanted")),
+                (self._remover(self.blocks, tr("Remove this block")), tr("Remove this block")),
             )
         ):
             self._put(self.blocks, row, column, cell, said)
@@ -173,7 +185,7 @@ class PlanDialog(QDialog):
         distance = QDoubleSpinBox()
         distance.setRange(0, 400)
         distance.setDecimals(2)
-        distance.setSpecialValueText("not said")
+        distance.setSpecialValueText(tr("not said"))
         distance.setValue((race.distance_m or 0) / 1000)
         # What is shown is rounded; a distance nobody touched is kept to the metre.
         distance.setProperty("metres", race.distance_m)
@@ -182,10 +194,10 @@ class PlanDialog(QDialog):
         )
         for column, (cell, said) in enumerate(
             (
-                (name, "Race name"),
-                (DayEdit(race.day, "Race day"), "Race day"),
-                (distance, "Distance in kilometres"),
-                (self._remover(self.races, "race"), "Remove this race"),
+                (name, tr("Race name")),
+                (DayEdit(race.day, tr("Race day")), tr("Race day")),
+                (distance, tr("Distance in kilometres")),
+                (self._remover(self.races, tr("Remove this race")), tr("Remove this race")),
             )
         ):
             self._put(self.races, row, column, cell, said)
@@ -206,8 +218,8 @@ class PlanDialog(QDialog):
             return True
         return False
 
-    def _remover(self, table: QTableWidget, what: str) -> QWidget:
-        made = button("Remove", name=f"Remove this {what}")
+    def _remover(self, table: QTableWidget, name: str) -> QWidget:
+        made = button(tr("Remove"), name=name)
 
         def remove() -> None:
             for row in range(table.rowCount()):
@@ -224,11 +236,11 @@ class PlanDialog(QDialog):
         ends = [block.end for block in self.wanted_blocks()]
         if ends:
             start = max(ends) + timedelta(days=1)
-        self._put_block(Block(start, start + timedelta(days=27), "Base", "base", 0.9))
+        self._put_block(Block(start, start + timedelta(days=27), tr("Base"), "base", 0.9))
         self._show_new(self.blocks)
 
     def _new_race(self) -> None:
-        self._put_race(Race(date.today() + timedelta(days=84), "Race", None))
+        self._put_race(Race(date.today() + timedelta(days=84), tr("Race"), None))
         self._show_new(self.races)
 
     def _show_new(self, table: QTableWidget) -> None:
@@ -249,7 +261,7 @@ class PlanDialog(QDialog):
             )
             assert isinstance(name, QLineEdit) and isinstance(kind, QComboBox)
             assert isinstance(share, QSpinBox)
-            out.append(_changed(name, kind.currentText(), _day(start), _day(end), share.value()))
+            out.append(_changed(name, kind.currentData(), _day(start), _day(end), share.value()))
         return out
 
     def wanted_races(self) -> list[Race]:
@@ -262,7 +274,7 @@ class PlanDialog(QDialog):
                 replace(
                     name.property("before"),
                     day=_day(day),
-                    name=name.text().strip() or "Race",
+                    name=name.text().strip() or tr("Race"),
                     distance_m=distance.property("metres"),
                 )
             )
@@ -293,15 +305,23 @@ def _wrong(blocks: Sequence[Block]) -> tuple[str, int, int] | None:
     for row, block in enumerate(blocks):
         if block.end < block.start:
             right = words.short_day(block.start + timedelta(days=27))
-            return f"{block.name} ends before it starts: four weeks would end {right}.", row, 3
+            text = tr(
+                "{block} ends before it starts: four weeks would end {day}.",
+                block=block.name,
+                day=right,
+            )
+            return text, row, 3
     ordered = sorted(range(len(blocks)), key=lambda row: blocks[row].start)
     for a, b in pairwise(ordered):
         first, second = blocks[a], blocks[b]
         if second.start <= first.end:
             right = words.short_day(first.end + timedelta(days=1))
-            text = (
-                f"{first.name} and {second.name} overlap on {words.short_day(second.start)}: "
-                f"{second.name} may begin on {right}."
+            text = tr(
+                "{first} and {second} overlap on {day}: {second} may begin on {free}.",
+                first=first.name,
+                second=second.name,
+                day=words.short_day(second.start),
+                free=right,
             )
             return text, b, 2
     return None
@@ -310,9 +330,9 @@ def _wrong(blocks: Sequence[Block]) -> tuple[str, int, int] | None:
 def _changed(name: QLineEdit, kind: str, start: date, end: date, easy: int) -> Block:
     """A block as typed; what is not shown here stays, unless other shares of easy replace it."""
     before: Block = name.property("before")
-    made = replace(
-        before, start=start, end=end, kind=kind, name=name.text().strip() or kind.capitalize()
-    )
+    word = kind_words(kind)
+    called = name.text().strip() or f"{word[:1].upper()}{word[1:]}"
+    made = replace(before, start=start, end=end, kind=kind, name=called)
     if easy == round(before.easy_target * 100):
         return made
     return replace(made, easy_target=easy / 100, moderate_target=None, hard_target=None)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
+from tercet.language import tr
 from tercet.ui import theme, words
 
 
@@ -28,10 +29,21 @@ class Grip(QWidget):
     def name(self, first: str, second: str, edge: date) -> None:
         """Say between what it lies."""
         self.setAccessibleName(
-            f"Edge between {first} and {second}, {words.short_day(edge)}. Up and down move it by "
-            "a week, Enter keeps it."
+            tr(
+                "Edge between {first} and {second}, {day}. Up and down move it by a week, Enter "
+                "keeps it.",
+                first=first,
+                second=second,
+                day=words.short_day(edge),
+            )
         )
-        self.setToolTip(f"Between {first} and {second}: drag, or up and down, then Enter")
+        self.setToolTip(
+            tr(
+                "Between {first} and {second}: drag, or up and down, then Enter",
+                first=first,
+                second=second,
+            )
+        )
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._from = event.globalPosition().y()

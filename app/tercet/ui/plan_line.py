@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.engine.shades import Thresholds
+from tercet.language import mark, tr
 from tercet.library.plans import Understood, understand
 from tercet.library.views import ZERO, Five, PlannedView
 from tercet.ui import theme, words
@@ -36,7 +37,20 @@ if TYPE_CHECKING:
     from tercet.formats.paper import Unclear
 
 
-_SAID = {"to run": "still to run", "done": "run", "missed": "missed", "rest": "rest"}
+#: What is heard of a line, by its state: with a time and without.
+_TIMED = {
+    "to run": mark("still to run {time}"),
+    "done": mark("run {time}"),
+    "missed": mark("missed {time}"),
+    "rest": mark("rest {time}"),
+}
+_UNTIMED = {
+    "to run": mark("still to run"),
+    "done": mark("run"),
+    "missed": mark("missed"),
+    "rest": mark("rest"),
+    "": mark("nothing planned"),
+}
 
 
 class PlanLine(QFrame):
@@ -68,7 +82,7 @@ class PlanLine(QFrame):
         self.hours.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.question = ElidedLabel("", "small", "check")
         self.answers = [button("") for _ in range(2)]
-        self.again = button("Type it again")
+        self.again = button(tr("Type it again"))
         for made in (*self.answers, self.again):
             made.setProperty("slim", True)
             made.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click does not end the typing
@@ -136,7 +150,7 @@ class PlanLine(QFrame):
             self.text.setText(item.notation if item is not None else "")
             self.text.setCursorPosition(0)
         self.text.setPlaceholderText(run_name)
-        self.text.setAccessibleName(f"Plan for {words.long_day(self.day)}")
+        self.text.setAccessibleName(tr("Plan for {day}", day=words.long_day(self.day)))
         self.understood()
         if self._waiting and not self._adding:
             self._waiting = False
@@ -152,11 +166,15 @@ class PlanLine(QFrame):
         self.hours.setText(words.hours(seconds) if seconds else "")
         state = self.item.state if self.item is not None else ""
         if state == "missed" and not run:
-            self.hours.setText("missed")
-        about = _SAID.get(state, "")
-        self.stair.setAccessibleName(
-            f"{about} {words.spoken(seconds)}".strip() if seconds else about or "nothing planned"
-        )
+            self.hours.setText(tr("missed"))
+        time = words.spoken(seconds)
+        if not seconds:
+            heard = tr(_UNTIMED[state])
+        elif state:
+            heard = tr(_TIMED[state], time=time)
+        else:
+            heard = time
+        self.stair.setAccessibleName(heard)
         self._ask(sense.unclear[0] if sense.unclear else None, len(sense.unclear))
         self._mark(sense.unclear)
         return sense
@@ -166,15 +184,19 @@ class PlanLine(QFrame):
         self.update()
         if piece is None:
             return
-        more = f" And {count - 1} more." if count > 1 else ""
-        self.question.setText(f'"{piece.text}" adds nothing yet. {piece.question}{more}')
+        asked = [tr('"{words}" adds nothing yet.', words=piece.text), piece.question]
+        if count > 1:
+            asked.append(tr("And {n} more.", n=count - 1))
+        self.question.setText(" ".join(asked))
         for number, made in enumerate(self.answers):
             there = number < len(piece.readings)
             made.setVisible(there)
             if there:
                 reading = piece.readings[number]
-                made.setText(f"Yes, {reading}" if number == 0 else reading)
-                made.setAccessibleName(f'Read "{piece.text}" as {reading}')
+                made.setText(tr("Yes, {reading}", reading=reading) if number == 0 else reading)
+                made.setAccessibleName(
+                    tr('Read "{words}" as {reading}', words=piece.text, reading=reading)
+                )
                 made.setProperty("reading", (piece.start, piece.end, reading))
 
     def _mark(self, unclear: Sequence[Unclear]) -> None:

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from tercet import week_days
 from tercet.domain import Block, DatedThresholds, Failed, Race
 from tercet.engine.countback import SHARES, USUAL_SHARES
+from tercet.language import mark, several, tr
 from tercet.library import planning
 from tercet.library.views import SeasonView
 from tercet.store import queries
@@ -38,7 +39,7 @@ from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
 
 #: Window width over text size under which the panes stack, and their height then.
 STACK_BELOW, STACKED_HEIGHT = 1126, 1120
-CAUTION = (
+CAUTION = mark(
     "A plan is a proposal. With pain, illness, chest pain, faintness or unusual breathlessness "
     "stop and see a doctor; after an injury go by your doctor or coach, not by these weeks."
 )
@@ -60,25 +61,25 @@ class PlanPage(Page):
         self.sentence = ElidedLabel("", "small", "text_2")
         self.remark = ElidedLabel("", "small_bold")
         self.remark.hide()
-        self.races = button("Races and goals")
-        self.calendar = button("Calendar", name="Write the plan to a calendar, or read one")
+        self.races = button(tr("Races and goals"))
+        self.calendar = button(tr("Calendar"), name=tr("Write the plan to a calendar, or read one"))
         self._arrange()
         self._connect()
 
     def _arrange(self) -> None:
         left = Pane()
         head = QHBoxLayout()
-        head.addWidget(Label("Back from race day", "pane_title"), 1)
+        head.addWidget(Label(tr("Back from race day"), "pane_title"), 1)
         menu = QMenu(self.calendar)
-        menu.addAction("Write the plan as a calendar file…").triggered.connect(self._export)
-        menu.addAction("Plan from a calendar file…").triggered.connect(self._import)
+        menu.addAction(tr("Write the plan as a calendar file…")).triggered.connect(self._export)
+        menu.addAction(tr("Plan from a calendar file…")).triggered.connect(self._import)
         self.calendar.setMenu(menu)
         head.addWidget(self.calendar)
         head.addWidget(self.races)
         self.area: QScrollArea = clear_scroll(self.weeks)
-        self.twin = Twin(self.area, "Weeks of the season as a table", left)
+        self.twin = Twin(self.area, tr("Weeks of the season as a table"), left)
         self.twin.show_table.toggled.connect(lambda shown: self.scale.setHidden(shown))
-        caution = Label(CAUTION, "small", "text_2", wrap=True)
+        caution = Label(tr(CAUTION), "small", "text_2", wrap=True)
         column = QVBoxLayout(left)
         column.setContentsMargins(1, 10, 1, 8)
         column.setSpacing(2)
@@ -125,7 +126,10 @@ class PlanPage(Page):
         self.week.moved.connect(
             lambda planned_id, day, copy: (
                 self._do(
-                    planning.move_planned, planned_id, day, said=f"Moved to {words.short_day(day)}"
+                    planning.move_planned,
+                    planned_id,
+                    day,
+                    said=tr("Moved to {day}", day=words.short_day(day)),
                 )
                 if not copy
                 else acts.do(_copy_planned, planned_id, day)
@@ -164,7 +168,7 @@ class PlanPage(Page):
         self._view, self._rows = view, build(view)
         self._blocks, self._races, self._thresholds = blocks, races, thresholds
         self.weeks.set_rows(self._rows)
-        self.twin.set_numbers(HEADINGS, table_rows(self._rows), {0, 2})
+        self.twin.set_numbers(tuple(map(tr, HEADINGS)), table_rows(self._rows), {0, 2})
         self.scale.update()
         self._say(self._rows)
         self._show_chosen()
@@ -185,10 +189,11 @@ class PlanPage(Page):
             (r for r in self._races if rows.race is not None and r.id == rows.race.id), None
         )
         if race is None:
-            self.sentence.setText("No race yet. Races and goals counts a season back from one.")
+            self.sentence.setText(tr("No race yet. Races and goals counts a season back from one."))
         else:
-            goal = f", goal {words.duration(race.goal_s)}" if race.goal_s else ""
-            self.sentence.setText(f"{race.name}, {words.long_day(race.day)}{goal}.")
+            goal = words.duration(race.goal_s) if race.goal_s else ""
+            said = mark("{race}, {day}, goal {goal}.") if goal else mark("{race}, {day}.")
+            self.sentence.setText(tr(said, race=race.name, day=words.long_day(race.day), goal=goal))
         remark = rows.remark()
         self.remark.setText(remark)
         self.remark.setVisible(bool(remark))
@@ -204,8 +209,12 @@ class PlanPage(Page):
         if block is None or shown is None:
             self.block.show_gap(span)
         else:
-            count = len(shown.weeks)
-            dates = f"{span_dates(block.start, block.end)}, {count} week{'s'[: count != 1]}"
+            dates = several(
+                len(shown.weeks),
+                mark("{dates}, {n} week"),
+                mark("{dates}, {n} weeks"),
+                dates=span_dates(block.start, block.end),
+            )
             last = all(other.start <= block.start for other in self._blocks)
             self.block.show_block(block, shown, dates, last=last)
         self.week.show_week(monday, self._view, self._thresholds, allowance_of(self._view, monday))
@@ -268,7 +277,7 @@ class PlanPage(Page):
     def _make(self, span: Span | None) -> None:
         if span is not None:
             easy, moderate, hard = SHARES.get("base", USUAL_SHARES)
-            made = Block(span.start, span.end, "Base", "base", easy, None, moderate, hard)
+            made = Block(span.start, span.end, tr("Base"), "base", easy, None, moderate, hard)
             self._do(planning.set_block, made)
 
     def _count_back(self) -> None:
@@ -282,7 +291,7 @@ class PlanPage(Page):
 
     def _export(self) -> None:
         name, _ = QFileDialog.getSaveFileName(
-            self, "Write the plan as a calendar file", "plan.ics", "Calendar (*.ics)"
+            self, tr("Write the plan as a calendar file"), "plan.ics", tr("Calendar (*.ics)")
         )
         if name:
             self.write_calendar(Path(name))
@@ -295,14 +304,16 @@ class PlanPage(Page):
             try:
                 path.write_bytes(calendar.write(entries))
             except OSError as error:
-                self._complain(f"{path.name} was not written: {error.strerror}.")
+                self._complain(
+                    tr("{file} was not written: {reason}.", file=path.name, reason=error.strerror)
+                )
 
         library = self.context.library
         self.context.answers.when(library.submit(planning.calendar_entries), then)
 
     def _import(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self, "Plan from a calendar file", "", "Calendar (*.ics)"
+            self, tr("Plan from a calendar file"), "", tr("Calendar (*.ics)")
         )
         if name:
             self.read_calendar(Path(name))
@@ -314,13 +325,15 @@ class PlanPage(Page):
         try:
             found = calendar.read(path.read_bytes())
         except OSError as error:
-            self._complain(f"{path.name} was not read: {error.strerror}.")
+            self._complain(
+                tr("{file} was not read: {reason}.", file=path.name, reason=error.strerror)
+            )
             return
         if isinstance(found, list):
             self._do(planning.take_calendar, found)
             return
-        reason = found.reason if isinstance(found, Failed) else "It is no calendar by RFC 5545."
-        self._complain(f"{path.name} was not planned: {reason}")
+        reason = found.reason if isinstance(found, Failed) else tr("It is no calendar by RFC 5545.")
+        self._complain(tr("{file} was not planned: {reason}", file=path.name, reason=reason))
 
     def _complain(self, text: str) -> None:
         self.context.answers.failed.emit(ValueError(text))

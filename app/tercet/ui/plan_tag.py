@@ -6,6 +6,7 @@ from PySide6.QtCore import QMimeData, QPoint, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QDrag, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
 
+from tercet.language import tr
 from tercet.library.views import ZERO, Five
 from tercet.ui import stairs, theme
 from tercet.ui.hollow import paint_hollow, paint_plan_rule
@@ -35,8 +36,8 @@ class DayTag(QWidget):
         policy = Qt.FocusPolicy.StrongFocus if movable else Qt.FocusPolicy.NoFocus
         self.setFocusPolicy(policy)
         self.setCursor(Qt.CursorShape.OpenHandCursor if movable else Qt.CursorShape.ArrowCursor)
-        self.setAccessibleName(f"{text}, move: M, arrows, Enter" if movable else text)
-        self.setToolTip("Drag to another day, or M, arrows and Enter" if movable else "")
+        self.setAccessibleName(tr("{day}, move: M, arrows, Enter", day=text) if movable else text)
+        self.setToolTip(tr("Drag to another day, or M, arrows and Enter") if movable else "")
         self.update()
 
     def sizeHint(self) -> QSize:

@@ -7,10 +7,11 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from tercet import week_days
+from tercet import language, week_days
 from tercet.domain import DatedThresholds
 from tercet.engine.allowance import Allowance
 from tercet.engine.shades import Thresholds
+from tercet.language import mark, tr
 from tercet.library.views import ZERO, PlannedView, SeasonView, SessionView
 from tercet.ui import words
 from tercet.ui.amounts import amount_words
@@ -21,8 +22,7 @@ from tercet.ui.plan_rows import DAY
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
 
 #: Said beside the title, for the lines show none of it.
-KEYS = "Enter: next day. Ctrl+Enter: another line. Drag a day, or M, to move."
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+KEYS = mark("Enter: next day. Ctrl+Enter: another line. Drag a day, or M, to move.")
 
 
 class WeekPane(Pane):
@@ -41,7 +41,7 @@ class WeekPane(Pane):
         self._thresholds: list[DatedThresholds] = []
         self._target: int | None = None
         self.title = Label("", "pane_title")
-        self.copy = button("Copy to next week")
+        self.copy = button(tr("Copy to next week"))
         self.copy.clicked.connect(lambda: self.copy_asked.emit(self._monday))
         self.allowance = AllowanceLine()
         self.longer = Label("", "small", wrap=True)
@@ -55,7 +55,7 @@ class WeekPane(Pane):
         head = QHBoxLayout()
         head.setSpacing(12)
         head.addWidget(self.title)
-        head.addWidget(ElidedLabel(KEYS, "small", "text_2"), 1)
+        head.addWidget(ElidedLabel(tr(KEYS), "small", "text_2"), 1)
         head.addWidget(self.copy)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 10, 12, 8)
@@ -76,7 +76,7 @@ class WeekPane(Pane):
         if monday != self._monday:
             self._extra = None
         self._monday, self._view, self._thresholds = monday, view, thresholds
-        self.title.setText(f"Week of {words.short_day(monday)}")
+        self.title.setText(tr("Week of {day}", day=words.short_day(monday)))
         over = monday + 7 * DAY <= view.today
         self.allowance.show_week(week[0], week[1], over=over)
         planned, run = _of_week(view, monday)
@@ -99,7 +99,7 @@ class WeekPane(Pane):
             line.turn_to(day)
             line.show_line(
                 item,
-                f"{_DAYS[day.weekday()]} {day.day}",
+                f"{language.short_weekday(day.weekday())} {day.day}",
                 self._values(day),
                 full,
                 session.seconds if session is not None else ZERO,
@@ -209,15 +209,17 @@ def too_long(view: SeasonView, monday: date) -> str:
         if block.longest is None:
             continue
         for week in block.weeks:
-            for item in (item for day in week.planned for item in day):
+            for item in (item for items in week.planned for item in items):
                 length = item.running_s if block.measure == "time" else sum(item.metres[:3])
                 if week.monday == monday and length > block.longest + 59.0:
                     wanted = amount_words(block.longest, block.measure)
-                    unit = "h" if block.measure == "time" else "km"
-                    said.append(
-                        f"{_DAYS[item.day.weekday()]} is longer than the longest run wanted, "
-                        f"{wanted} {unit}."
+                    sentence = (
+                        mark("{day} is longer than the longest run wanted, {amount} h.")
+                        if block.measure == "time"
+                        else mark("{day} is longer than the longest run wanted, {amount} km.")
                     )
+                    day = language.short_weekday(item.day.weekday())
+                    said.append(tr(sentence, day=day, amount=wanted))
     return " ".join(said)
 
 

@@ -17,10 +17,11 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.ui import stairs, theme, words
 from tercet.ui.hollow import paint_hollow, paint_plan_rule
 from tercet.ui.plan_grip import Grip
-from tercet.ui.plan_rows import PlanRows, Span, WeekRow
+from tercet.ui.plan_rows import PlanRows, Span, WeekRow, kind_words
 
 #: Columns [px at 100 %]: bracket, weeks to go, week of, hours, bars.
 BRACKET, TO_GO, WEEK_OF, HOURS, BARS = 148, 190, 206, 314, 328
@@ -44,7 +45,7 @@ class PlanWeeks(QWidget):
         self._grips: list[Grip] = []
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Weeks of the season")
+        self.setAccessibleName(tr("Weeks of the season"))
         theme.changed.connect(self._theme_changed)
 
     def set_rows(self, rows: PlanRows) -> None:
@@ -230,7 +231,7 @@ class PlanWeeks(QWidget):
         px, now, later = look.px, week.monday == self.chosen, week.state == "to come"
         painter.setFont(look.font("small_bold" if now else "small"))
         painter.setPen(look.color("text" if now else "text_2"))
-        to_go = "" if week.to_go is None else "race" if week.to_go == 0 else str(week.to_go)
+        to_go = "" if week.to_go is None else tr("race") if week.to_go == 0 else str(week.to_go)
         painter.drawText(QRectF(px(BRACKET) + 4, rect.top(), px(38), rect.height()), _RIGHT, to_go)
         day = words.short_day(week.monday)
         painter.drawText(QRectF(px(WEEK_OF), rect.top(), px(70), rect.height()), _LEFT, day)
@@ -255,8 +256,8 @@ class PlanWeeks(QWidget):
         if week.state == "run" and week.plan_s:
             paint_plan_rule(painter, left, base, week.plan_s * hour / 3600.0, look)
         if week.state == "now":
-            mark = QRectF(left - px(6), rect.top() + 2, 3, rect.height() - 4)
-            painter.fillRect(mark, look.color("focus"))
+            bar = QRectF(left - px(6), rect.top() + 2, 3, rect.height() - 4)
+            painter.fillRect(bar, look.color("focus"))
         if week.races:
             self._race(painter, rect, right + px(8), base, words.listed(week.races))
 
@@ -306,15 +307,27 @@ def span_words(shown: PlanRows, span: Span) -> tuple[str, ...]:
     """What stands under a block's name: its kind and weeks, then hours and share of easy."""
     days = (span.end - span.start).days + 1
     weeks = round(days / 7) or 1
-    length = f"{weeks} week{'s' if weeks > 1 else ''}"
     run = shown.run_in(span)
     easy = shown.easy_in(span)
     hours = sum(run[:3]) + run[4]
-    told = f"{words.hours(hours)}, {words.share(easy)} easy" if easy is not None else ""
-    return (f"{span.kind}, {length}", *([told] if told else []))
+    kind = kind_words(span.kind)
+    length = several(weeks, mark("{kind}, {n} week"), mark("{kind}, {n} weeks"), kind=kind)
+    if easy is None:
+        return (length,)
+    told = tr("{time}, {share} easy", time=words.hours(hours), share=words.share(easy))
+    return length, told
 
 
-HEADINGS = ("Week of", "To go", "Block", "Run", "Planned", "Easy", "Moderate", "Hard")
+HEADINGS = (
+    mark("Week of"),
+    mark("To go"),
+    mark("Block"),
+    mark("Run"),
+    mark("Planned"),
+    mark("Easy"),
+    mark("Moderate"),
+    mark("Hard"),
+)
 
 
 def table_rows(rows: PlanRows) -> list[tuple[str, ...]]:
@@ -334,14 +347,16 @@ def table_rows(rows: PlanRows) -> list[tuple[str, ...]]:
 def week_spoken(shown: PlanRows, week: WeekRow) -> str:
     """A week for a screen reader."""
     span = shown.span_of(week)
-    parts = [f"Week of {words.long_day(week.monday)}"]
+    parts = [tr("Week of {day}", day=words.long_day(week.monday))]
     if span is not None:
-        parts.append(span.name if span.id is None else f"{span.name}, {span.kind}")
+        parts.append(span.name if span.id is None else f"{span.name}, {kind_words(span.kind)}")
     if week.to_go:
-        parts.append(f"{week.to_go} weeks to the race")
+        parts.append(
+            several(week.to_go, mark("{n} week to the race"), mark("{n} weeks to the race"))
+        )
     if week.run_s:
-        parts.append(f"{words.spoken(week.run_s)} run")
+        parts.append(tr("{time} run", time=words.spoken(week.run_s)))
     if week.plan_s:
-        parts.append(f"{words.spoken(week.plan_s)} planned")
-    parts += [f"race {name}" for name in week.races]
+        parts.append(tr("{time} planned", time=words.spoken(week.plan_s)))
+    parts += [tr("race {name}", name=name) for name in week.races]
     return ", ".join(parts)
