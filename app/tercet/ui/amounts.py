@@ -8,10 +8,14 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from tercet.language import mark, tr
 from tercet.ui import theme, words
 
 _HOURS = re.compile(r"\s*(\d{1,2})(?:\s*[:h]\s*([0-5]?\d))?\s*h?\s*")
 _KM = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(?:km)?\s*")
+
+KILOMETRES_WANTED = mark("Give kilometres, such as 62.5.")
+HOURS_WANTED = mark("Give hours, such as 6:20.")
 
 
 def amount_of(text: str, measure: str) -> float | None:
@@ -66,8 +70,9 @@ class AmountEdit(QLineEdit):
             self.told.emit(value)
 
     def _mark(self, *, wrong: bool) -> None:
-        example = "kilometres, such as 62.5" if self._measure == "metres" else "hours, such as 6:20"
-        mark_wrong(self, f"Give {example}." if wrong else "")
+        metres = self._measure == "metres"
+        wanted = KILOMETRES_WANTED if metres else HOURS_WANTED
+        mark_wrong(self, tr(wanted) if wrong else "")
 
     def _dress(self) -> None:
         self.setFixedWidth(theme.current().px(72))

@@ -9,6 +9,7 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QFocusEvent, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library.years import Past, WeekBack
 from tercet.ui import stairs, theme, words
 from tercet.ui.panes import KEYBOARD
@@ -18,6 +19,8 @@ LEAST_ROW, ROW = 21, 32
 #: Half the width of the spine, and the room of block names at the outer edges. [px at 100 %]
 SPINE, NAMES = 62, 126
 HEIGHTS = (8.0, 12.5, 17.0)
+#: What the last row of the spine is.
+RACE, LAST, END = mark("race"), mark("last"), mark("end")
 
 
 class BackRows(QWidget):
@@ -27,7 +30,7 @@ class BackRows(QWidget):
         super().__init__()
         self._left: list[WeekBack] = []
         self._right: list[WeekBack] = []
-        self._ends = ("race", "race")
+        self._ends = (RACE, RACE)
         self._ring = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -45,10 +48,17 @@ class BackRows(QWidget):
         self._left = list(left[1]) if left else []
         self._right = list(right[1]) if right else []
         self._ends = tuple(  # type: ignore[assignment]
-            "race" if side and side[0].race is not None else "last" for side in (left, right)
+            RACE if side and side[0].race is not None else LAST for side in (left, right)
         )
-        said = [f"{side[0].name}, {len(side[1])} weeks" for side in (left, right) if side]
-        self.setAccessibleName("Weeks counted back: " + " beside ".join(said))
+        said = [
+            several(len(side[1]), mark("{name}, {n} week"), mark("{name}, {n} weeks"), name=name)
+            for side, name in ((side, side[0].name) for side in (left, right) if side)
+        ]
+        self.setAccessibleName(
+            tr("Weeks counted back: {one} beside {other}", one=said[0], other=said[1])
+            if len(said) == 2
+            else tr("Weeks counted back: {one}", one="".join(said))
+        )
         self._dress()
 
     @property
@@ -104,7 +114,7 @@ class BackRows(QWidget):
         painter.setPen(look.color("text_2"))
         for to_go in range(self.rows):
             rect = QRectF(middle - look.px(20), self._top(to_go), look.px(40), row)
-            last = self._ends[0] if self._ends[0] == self._ends[1] else "end"
+            last = tr(self._ends[0] if self._ends[0] == self._ends[1] else END)
             painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, str(to_go) if to_go else last)
 
     def _paint_week(
@@ -131,7 +141,9 @@ class BackRows(QWidget):
         else:
             painter.setFont(look.font("small_italic"))
             painter.setPen(look.color("text_2"))
-            why = f"no runs: “{week.why}”, from notes" if week.why else "no runs"
+            why = tr("no runs")
+            if week.why:
+                why = tr("no runs: “{why}”, from notes", why=week.why)
             box = QRectF(min(inner, outer) + 6, top, abs(inner - outer) - 12, row)
             metrics = QFontMetricsF(painter.font())
             why = metrics.elidedText(why, Qt.TextElideMode.ElideRight, box.width())

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.engine.shades import Shade
 from tercet.engine.uptake import LEAD_S, NEAR, Predicted
+from tercet.language import tr
 from tercet.ui import stairs, theme, words
 
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
@@ -66,11 +67,11 @@ class BenchChart(QWidget):
         painter.setFont(look.font("small_bold"))
         painter.setPen(look.color("text"))
         head = QRectF(0, 0, self.width() - px(8), line)
-        painter.drawText(head, _LEFT, "Oxygen uptake, % of highest")
+        painter.drawText(head, _LEFT, tr("Oxygen uptake, % of highest"))
         painter.setFont(look.font("small"))
         painter.setPen(look.color("text_2"))
         if self.width() > px(310):
-            painter.drawText(head, _RIGHT, "near highest: over 90")
+            painter.drawText(head, _RIGHT, tr("near highest: over 90"))
         for share in (0.5, 0.75, 1.0):
             y = _at(share, FLOOR, 1.06, upper)
             self._grid(painter, upper, y, f"{share * 100:.0f}")
@@ -78,7 +79,7 @@ class BenchChart(QWidget):
         painter.setFont(look.font("small_bold"))
         painter.setPen(look.color("text"))
         over = QRectF(0, lower.top() - line - px(8), self.width(), line)
-        painter.drawText(over, _LEFT, "Heart rate, /min")
+        painter.drawText(over, _LEFT, tr("Heart rate, /min"))
         step = 20 if high - low < 90 else 30
         for beats in range(math.ceil(low / step) * step, int(high) + 1, step):
             self._grid(painter, lower, _at(beats, low, high, lower), str(beats))
@@ -105,7 +106,7 @@ class BenchChart(QWidget):
         last = int(self._minutes // step) * step
         for minute in range(0, last + 1, step):
             x = area.left() + minute / self._minutes * area.width()
-            text = f"{minute} min" if minute == last else str(minute)
+            text = tr("{n} min", n=minute) if minute == last else str(minute)
             box = QRectF(x - 40, area.bottom() + 2, 80, look.px(18))
             if box.right() > self.width():
                 box.moveRight(self.width() - 2)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout, 
 
 from tercet.engine.scale import Thresholds
 from tercet.engine.uptake import Predicted, predict
+from tercet.language import mark, tr
 from tercet.ui import theme, words
 from tercet.ui.amounts import mark_wrong
 from tercet.ui.bench_chart import BenchChart, session_s
@@ -20,7 +21,10 @@ from tercet.ui.widgets import ElidedLabel, Figure, Label
 _LENGTH = re.compile(r"\s*(\d{2,5})\s*m?\s*|\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*km\s*")
 _CLOCK = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*(?:min)?\s*")
 _PACE = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*(?:/\s*(km|mile|mi))?\s*")
-_RECOVERY = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*(jog|walk|stand)?\s*")
+_RECOVERY = re.compile(r"\s*(\d{1,2}):([0-5]\d)\s*([^\W\d_]+)?\s*")
+#: What a recovery may be, as it is typed and written.
+HOWS = {"jog": mark("jog"), "walk": mark("walk"), "stand": mark("stand")}
+LONG_SET = mark("Give a set of less than 4 hours.")
 #: Sessions longer than this are not drawn. [s]
 LONGEST_S = 4 * 3600.0
 
@@ -81,10 +85,10 @@ class BenchSet(QWidget):
         fields.setVerticalSpacing(2)
         for place, (word, field, stretch) in enumerate(
             (
-                ("count", self.count, 3),
-                ("length", self.length, 5),
-                ("pace", self.pace, 5),
-                ("recovery", self.recovery, 5),
+                (tr("count"), self.count, 3),
+                (tr("length"), self.length, 5),
+                (tr("pace"), self.pace, 5),
+                (tr("recovery"), self.recovery, 5),
             )
         ):
             label = Label(word, "small", "text_2")
@@ -100,9 +104,9 @@ class BenchSet(QWidget):
         line.addWidget(self.total)
         line.addWidget(self.session, 1)
         self.chart = BenchChart(name)
-        self.twin = Twin(self.chart, f"{name}, half a minute a row", self)
-        self.near, self.highest = Figure("near highest"), Figure("highest uptake")
-        self.heart = Figure("highest heart rate")
+        self.twin = Twin(self.chart, tr("{name}, half a minute a row", name=name), self)
+        self.near, self.highest = Figure(tr("near highest")), Figure(tr("highest uptake"))
+        self.heart = Figure(tr("highest heart rate"))
         values = QHBoxLayout()
         for figure in (self.near, self.highest, self.heart):
             values.addWidget(figure)
@@ -122,7 +126,8 @@ class BenchSet(QWidget):
         length = f"{sketch.metres:.0f} m" if sketch.metres else words.duration(sketch.work_s)
         self.length.setText(length)
         self.pace.setText(words.pace(sketch.speed))
-        self.recovery.setText(f"{words.duration(sketch.recovery_s)} {sketch.how}")
+        how = tr(HOWS.get(sketch.how, sketch.how))
+        self.recovery.setText(f"{words.duration(sketch.recovery_s)} {how}")
         self.read()
 
     def read(self) -> bool:
@@ -130,29 +135,29 @@ class BenchSet(QWidget):
         count = int(self.count.text()) if self.count.text().strip().isdigit() else 0
         metres, seconds = _length_of(self.length.text())
         speed = _speed_of(self.pace.text())
-        rest = _RECOVERY.fullmatch(self.recovery.text())
+        rest = _recovery_of(self.recovery.text())
         fine = [1 <= count <= 60, bool(metres or seconds), speed is not None, rest is not None]
         for field, good, example in zip(
             (self.count, self.length, self.pace, self.recovery),
             fine,
             (
-                "1 to 60 repetitions",
-                "a length such as 200 m, 1 km or 3:00",
-                "a pace such as 3:20 /km",
-                "a recovery such as 1:00 jog, walk or stand",
+                tr("Give 1 to 60 repetitions."),
+                tr("Give a length such as 200 m, 1 km or 3:00."),
+                tr("Give a pace such as 3:20 /km."),
+                tr("Give a recovery such as 1:00 jog, walk or stand."),
             ),
             strict=True,
         ):
-            mark_wrong(field, "" if good else f"Give {example}.")
+            mark_wrong(field, "" if good else example)
             if not good:
-                self._tell(f"Give {example}.")
+                self._tell(example)
         if not all(fine) or speed is None or rest is None:
             return False
-        recovery = int(rest[1]) * 60.0 + int(rest[2])
-        made = Sketch(count, metres, seconds, speed, recovery, rest[3] or "jog")
+        recovery, how = rest
+        made = Sketch(count, metres, seconds, speed, recovery, how)
         if not 1 <= made.work_s <= 7200 or made.count * (made.work_s + recovery) > LONGEST_S:
-            mark_wrong(self.count, "Give a set of less than 4 hours.")
-            self._tell("Give a set of less than 4 hours.")
+            mark_wrong(self.count, tr(LONG_SET))
+            self._tell(tr(LONG_SET))
             return False
         self.sketch = made
         return True
@@ -170,18 +175,25 @@ class BenchSet(QWidget):
         self.predicted = found = predict(
             s.count, s.work_s, s.speed, s.recovery_s, s.how, thresholds
         )
-        self.total.setText(f"{words.bout(s.total_m)} fast in {words.duration(s.count * s.work_s)}")
+        time = words.duration(s.count * s.work_s)
+        self.total.setText(tr("{length} fast in {time}", length=words.bout(s.total_m), time=time))
         minutes = round(session_s(found) / 60.0)
-        self.session.setText(f"session {minutes} min, without warm-up")
+        self.session.setText(tr("session {n} min, without warm-up", n=minutes))
         self.near.set(words.duration(found.near_s))
         self.highest.set(words.share(found.highest))
         beats = found.highest_heart_rate
-        self.heart.set(words.heart_rate(beats) if math.isfinite(beats) else "not known")
-        self.twin.set_numbers(HEADINGS, table_rows(found), {1})
+        self.heart.set(words.heart_rate(beats) if math.isfinite(beats) else tr("not known"))
+        self.twin.set_numbers(tuple(map(tr, HEADINGS)), table_rows(found), {1})
         self.chart.describe(
-            f"Predicted for {s.count} of {self.length.text()}: highest uptake "
-            f"{self.highest.value.text()}, {self.near.value.text()} near the highest, heart rate "
-            f"up to {self.heart.value.text()}."
+            tr(
+                "Predicted for {count} of {length}: highest uptake {highest}, {near} near the "
+                "highest, heart rate up to {heart}.",
+                count=s.count,
+                length=self.length.text(),
+                highest=self.highest.value.text(),
+                near=self.near.value.text(),
+                heart=self.heart.value.text(),
+            )
         )
 
     def _typed(self) -> None:
@@ -195,7 +207,7 @@ class BenchSet(QWidget):
             field.setMinimumWidth(look.px(44))
 
 
-HEADINGS = ("Time", "", "Uptake", "Heart rate")
+HEADINGS = (mark("Time"), "", mark("Uptake"), mark("Heart rate"))
 
 
 def table_rows(predicted: Predicted) -> list[tuple[str, ...]]:
@@ -206,7 +218,7 @@ def table_rows(predicted: Predicted) -> list[tuple[str, ...]]:
         rows.append(
             (
                 words.duration(second),
-                "repetition" if predicted.work[second] else "easy",
+                tr("repetition") if predicted.work[second] else tr("easy"),
                 words.share(float(predicted.uptake[second])),
                 words.heart_rate(beats) if math.isfinite(beats) else "",
             )
@@ -223,6 +235,16 @@ def _length_of(text: str) -> tuple[float | None, float | None]:
         return None, None
     metres = float(found[1]) if found[1] else float(found[2].replace(",", ".")) * 1000.0
     return (metres if 20 <= metres <= 20_000 else None), None
+
+
+def _recovery_of(text: str) -> tuple[float, str] | None:
+    """Seconds of a recovery and how it is spent, a jog unless said; None if it is none."""
+    found = _RECOVERY.fullmatch(text)
+    known = {word: key for key, english in HOWS.items() for word in (english, tr(english))}
+    how = known.get(found[3] or "jog") if found is not None else None
+    if found is None or how is None:
+        return None
+    return int(found[1]) * 60.0 + int(found[2]), how
 
 
 def _speed_of(text: str) -> float | None:

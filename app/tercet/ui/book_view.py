@@ -18,12 +18,23 @@ from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from tercet.engine.repetition_book import CLASSES, LONG
 from tercet.engine.shades import Shade
+from tercet.language import mark, tr
 from tercet.library.repetition_book import Book, BookBlock, BookSet, BookWeek
 from tercet.ui import stairs, theme, words
 
 #: Columns of the week's date and from where the lengths begin. [px at 100 %]
 DATE, LENGTHS = 42, 110
 ROW, HEAD = 24, 30
+#: What the engine's lengths are called, and what is said of a block with none longer.
+CLASS_WORDS = (
+    mark("to 100 m"), mark("200 m"), mark("300 m"), mark("400 m"), mark("longer"),
+)  # fmt: skip
+_NONE_LONGER = (
+    mark("{km} km, all 100 m or shorter"),
+    mark("{km} km, all 200 m or shorter"),
+    mark("{km} km, all 300 m or shorter"),
+    mark("{km} km, all 400 m or shorter"),
+)
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -39,7 +50,7 @@ class BookView(QWidget):
         self._at: tuple[int, int] | None = None  # place among rows, length
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Repetition book")
+        self.setAccessibleName(tr("Repetition book"))
         theme.changed.connect(self._dress)
 
     def set_book(self, book: Book) -> None:
@@ -81,7 +92,7 @@ class BookView(QWidget):
                     total = sum(item.reps.total_m for item in week.of_length(place))
                     most[place] = max(most[place], total)
         metrics = QFontMetricsF(look.font("small_bold"))
-        least = [metrics.horizontalAdvance(name) + look.px(14) for name in CLASSES]
+        least = [metrics.horizontalAdvance(tr(name)) + look.px(14) for name in CLASS_WORDS]
         room = self.width() - look.px(LENGTHS) - look.px(58)
         scale = room / max(sum(most), 1.0)
         for _ in range(5):
@@ -269,7 +280,9 @@ class BookView(QWidget):
                 painter.drawRoundedRect(box, 4, 4)
                 painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
                 painter.setFont(look.font("small_bold"))
-                painter.drawText(QRectF(x + px(6), box.top(), px(36), box.height()), _LEFT, "long")
+                painter.drawText(
+                    QRectF(x + px(6), box.top(), px(36), box.height()), _LEFT, tr("long")
+                )
 
 
 _STEPS = {
@@ -287,18 +300,21 @@ def block_words(block: BookBlock) -> str:
 
 def metres_words(block: BookBlock) -> str:
     """A block's fast metres: ``13.6 km, 3.0 km in long ones``."""
-    total = sum(block.metres)
-    text = f"{words.number(total / 1000, 1)} km"
+    total = words.number(sum(block.metres) / 1000, 1)
     longer = block.metres[LONG]
     if longer > 0:
-        text += f", {words.number(longer / 1000, 1)} km in long ones"
+        long_ones = words.number(longer / 1000, 1)
+        text = tr("{km} km, {longer} km in long ones", km=total, longer=long_ones)
     else:
         longest = max((k for k, m in enumerate(block.metres) if m > 0), default=0)
-        text += f", all {CLASSES[longest].removeprefix('to ')} or shorter"
-    return f"{text} so far" if block.current else text
+        text = tr(_NONE_LONGER[longest], km=total)
+    return tr("{amount} so far", amount=text) if block.current else text
 
 
-HEADINGS = ("Block", "Day", "Length", "Count", "Fastest", "Slowest", "Uneven", "Recovery")
+HEADINGS = (
+    mark("Block"), mark("Day"), mark("Length"), mark("Count"),
+    mark("Fastest"), mark("Slowest"), mark("Uneven"), mark("Recovery"),
+)  # fmt: skip
 
 
 def table_rows(book: Book) -> list[tuple[str, ...]]:
@@ -313,7 +329,7 @@ def table_rows(book: Book) -> list[tuple[str, ...]]:
                     (
                         block_words(block),
                         words.short_day(item.day),
-                        CLASSES[reps.length],
+                        tr(CLASS_WORDS[reps.length]),
                         str(len(reps.metres)),
                         words.duration(min(reps.seconds)),
                         words.duration(max(reps.seconds)),
@@ -332,10 +348,15 @@ def set_words(item: BookSet) -> str:
     low, high = min(reps.seconds), max(reps.seconds)
     times = words.duration(low)
     if math.floor(low + 0.5) != math.floor(high + 0.5):
-        times = f"{times} to {words.duration(high)}"
-    parts = [f"{count} \N{MULTIPLICATION SIGN} about {words.bout(round(mean / 10) * 10)}", times]
+        times = tr("{low} to {high}", low=times, high=words.duration(high))
+    length = words.bout(round(mean / 10) * 10)
+    parts = [
+        tr("{n} {times} about {length}", n=count, times="\N{MULTIPLICATION SIGN}", length=length),
+        times,
+    ]
     if count > 1:
-        parts.append(f"speeds {words.number(100 * reps.unevenness, 1)} % uneven")
+        uneven = words.number(100 * reps.unevenness, 1)
+        parts.append(tr("speeds {uneven} % uneven", uneven=uneven))
     if reps.recovery_s is not None:
-        parts.append(f"recovery {words.duration(reps.recovery_s)}")
+        parts.append(tr("recovery {time}", time=words.duration(reps.recovery_s)))
     return f"{words.short_day(item.day)}: {', '.join(parts)}."

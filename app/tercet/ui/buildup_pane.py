@@ -10,6 +10,7 @@ from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from tercet.engine.shades import Shade
+from tercet.language import mark, several, tr
 from tercet.library.stretch import Stretch
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
@@ -18,19 +19,26 @@ from tercet.ui.charts import BuildUpChart
 from tercet.ui.twin import Twin
 from tercet.ui.values import TARGET, Value
 
-EMPTY = "Nothing has been run in this season yet. Recordings or a paper log fill this chart."
-HEADINGS = ("block", "easy", "moderate", "hard", "share of easy")
-UNIT_NAMES = {"km": "kilometres", "miles": "miles"}
+EMPTY = mark("Nothing has been run in this season yet. Recordings or a paper log fill this chart.")
+HEADINGS = (mark("block"), mark("easy"), mark("moderate"), mark("hard"), mark("share of easy"))
+TIME = mark("time in hours")
+DISTANCE = {"km": mark("distance in kilometres"), "miles": mark("distance in miles")}
+SHOW_TIME = mark("Show time in hours")
+SHOW_DISTANCE = {
+    "km": mark("Show distance in kilometres"),
+    "miles": mark("Show distance in miles"),
+}
 
 
 def stretch_words(stretch: Stretch) -> str:
     """Which days a stretch holds: ``4 weeks, 6 Apr to 3 May``."""
-    days = f"{words.short_day(stretch.first)} to {words.short_day(stretch.last)}"
+    first, last = words.short_day(stretch.first), words.short_day(stretch.last)
     if stretch.first == stretch.last:
-        return words.short_day(stretch.first)
+        return first
+    days = tr("{first} to {last}", first=first, last=last)
     if (stretch.last - stretch.first).days % 7 != 6:
         return days
-    return f"1 week, {days}" if stretch.weeks == 1 else f"{stretch.weeks} weeks, {days}"
+    return several(stretch.weeks, mark("{n} week, {days}"), mark("{n} weeks, {days}"), days=days)
 
 
 class BuildUpPane(QFrame):
@@ -51,27 +59,27 @@ class BuildUpPane(QFrame):
         self._metres: tuple[BuildUp, ...] = ()
         self._today = date.min
         self._races: tuple[RaceView, ...] = ()
-        self._title, self._block = QLabel("Build-up by block"), QLabel()
+        self._title, self._block = QLabel(tr("Build-up by block")), QLabel()
         self._block.setProperty("secondary", True)
         self.unit_button = QPushButton()
         self.unit_button.setProperty("flat", True)
         self.unit_button.setCheckable(True)
-        self.unit_button.setAccessibleName("Unit of the build-up")
+        self.unit_button.setAccessibleName(tr("Unit of the build-up"))
         self.unit_button.toggled.connect(self._redraw)
-        self.easy = Value("easy", Shade.EASY)
-        self.moderate = Value("moderate", Shade.MODERATE)
-        self.hard = Value("hard", Shade.HARD)
-        self.in_hand = Value("easy in hand", TARGET)
+        self.easy = Value(tr("easy"), Shade.EASY)
+        self.moderate = Value(tr("moderate"), Shade.MODERATE)
+        self.hard = Value(tr("hard"), Shade.HARD)
+        self.in_hand = Value(tr("easy in hand"), TARGET)
         self.chart = BuildUpChart()
         self.chart.week_pointed.connect(self.week_pointed)
         self.chart.stretch_chosen.connect(self.stretch_chosen)
         self._stretch: Stretch | None = None
-        self.twin = Twin(self.chart, "Build-up by block as a table", self)
+        self.twin = Twin(self.chart, tr("Build-up by block as a table"), self)
         self._folded = False
-        self.show_chart = QPushButton("Show chart")
+        self.show_chart = QPushButton(tr("Show chart"))
         self.show_chart.setCheckable(True)
         self.show_chart.toggled.connect(self._chart_asked)
-        self._empty = QLabel(EMPTY)
+        self._empty = QLabel(tr(EMPTY))
         self._empty.setWordWrap(True)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._values = QWidget()
@@ -151,7 +159,7 @@ class BuildUpPane(QFrame):
         return self._folded and not self.show_chart.isChecked()
 
     def _chart_asked(self, shown: bool) -> None:
-        self.show_chart.setText("Hide chart" if shown else "Show chart")
+        self.show_chart.setText(tr("Hide chart") if shown else tr("Show chart"))
         self._redraw()
         self.folded.emit()
 
@@ -175,10 +183,9 @@ class BuildUpPane(QFrame):
 
     def _redraw(self, *_: object) -> None:
         by_distance = self.unit_button.isChecked()
-        name = UNIT_NAMES[self._units]
-        self.unit_button.setText(f"distance in {name}" if by_distance else "time in hours")
-        other = "time in hours" if by_distance else f"distance in {name}"
-        self.unit_button.setToolTip(f"Show {other}")
+        self.unit_button.setText(tr(DISTANCE[self._units] if by_distance else TIME))
+        other = SHOW_TIME if by_distance else SHOW_DISTANCE[self._units]
+        self.unit_button.setToolTip(tr(other))
         self.unit_button.setAccessibleDescription(self.unit_button.text())
         blocks = self._metres if by_distance else self._time
         unit = "metres" if by_distance else "time"
@@ -194,10 +201,10 @@ class BuildUpPane(QFrame):
         ):
             widget.setVisible(shown)
         self.chart.setMinimumHeight(themes.current().px(130) if self._folded else 0)
-        self.twin.set_numbers(HEADINGS, self._rows(), left={0})
-        summary = self._summary() if ran else EMPTY
+        self.twin.set_numbers(tuple(map(tr, HEADINGS)), self._rows(), left={0})
+        summary = self._summary() if ran else tr(EMPTY)
         self.chart.setAccessibleDescription(summary)
-        self.setAccessibleName("Build-up by block")
+        self.setAccessibleName(tr("Build-up by block"))
         self.setAccessibleDescription(summary)
         if not ran or current is None:
             self._block.setText("")
@@ -206,27 +213,28 @@ class BuildUpPane(QFrame):
             self._show_stretch(self._stretch)
             return
         going = current.left <= self._today.toordinal() < current.right
-        self._block.setText(f"{current.block.name} so far" if going else current.block.name)
+        name = current.block.name
+        self._block.setText(tr("{block} so far", block=name) if going else name)
         ends = (current.easy, current.moderate, current.hard)
-        about = "about " if current.block.estimated else ""
+        about = current.block.estimated
         for value, line in zip((self.easy, self.moderate, self.hard), ends, strict=True):
-            value.show_value(about + self.chart.value(line[-1] if len(line) else 0.0))
+            value.show_value(_about(self.chart.value(line[-1] if len(line) else 0.0), about))
         short = current.in_hand < 0.0
         self.in_hand.show_value(
-            about + self.chart.value(current.in_hand), "easy short" if short else "easy in hand"
+            _about(self.chart.value(current.in_hand), about),
+            tr("easy short") if short else tr("easy in hand"),
         )
 
     def _show_stretch(self, stretch: Stretch) -> None:
-        about = "about " if stretch.estimated else ""
         time = not self.unit_button.isChecked()
         amounts = stretch.seconds if time else stretch.metres
         for value, amount in zip((self.easy, self.moderate, self.hard), amounts, strict=False):
             written = words.hours(amount) if time else words.distance(amount, self._units)
-            value.show_value(about + written)
+            value.show_value(_about(written, stretch.estimated))
         easy = words.NOTHING
         if stretch.share is not None:
             easy = words.share(stretch.share, estimated=stretch.estimated)
-        self.in_hand.show_value(easy, "of it easy")
+        self.in_hand.show_value(easy, tr("of it easy"))
         self._block.setText(stretch_words(stretch))
         said = ", ".join(
             value.accessibleName() for value in (self.easy, self.moderate, self.hard, self.in_hand)
@@ -255,19 +263,40 @@ class BuildUpPane(QFrame):
     def _summary(self) -> str:
         """One sentence that says what the chart shows."""
         shapes = self.chart.shapes
-        count = "1 block" if len(shapes) == 1 else f"{len(shapes)} blocks"
-        parts = [f"{count} in {'hours' if not self.unit_button.isChecked() else 'distance'}"]
+        if self.unit_button.isChecked():
+            one, many = mark("{n} block in distance"), mark("{n} blocks in distance")
+        else:
+            one, many = mark("{n} block in hours"), mark("{n} blocks in hours")
+        parts = [several(len(shapes), one, many)]
         current = self.chart.current
         if current is not None and current.share is not None:
             share = words.share(current.share, estimated=current.block.estimated)
-            hand = f"{self.chart.value(current.in_hand)} easy "
-            hand += "short" if current.in_hand < 0.0 else "in hand"
-            values = self.chart.values_words(current)
-            parts.append(f"{current.block.name} {values}, {share} easy, {hand}")
+            said = mark("{block} {values}, {share} easy, {amount} easy in hand")
+            if current.in_hand < 0.0:
+                said = mark("{block} {values}, {share} easy, {amount} easy short")
+            parts.append(
+                tr(
+                    said,
+                    block=current.block.name,
+                    values=self.chart.values_words(current),
+                    share=share,
+                    amount=self.chart.value(current.in_hand),
+                )
+            )
         short = [s for s in shapes if s.short and s is not current]
         if short:
             named = [
-                f"{s.block.name} of its {words.share(s.block.easy_target)} easy" for s in short
+                tr(
+                    "{block} of its {share} easy",
+                    block=s.block.name,
+                    share=words.share(s.block.easy_target),
+                )
+                for s in short
             ]
-            parts.append(f"short: {words.listed(named)}")
+            parts.append(tr("short: {blocks}", blocks=words.listed(named)))
         return f"{'; '.join(parts)}."
+
+
+def _about(amount: str, estimated: bool) -> str:
+    """An amount, as an estimate where it is one."""
+    return tr("about {amount}", amount=amount) if estimated else amount

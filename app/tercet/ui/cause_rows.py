@@ -10,12 +10,23 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout
 
 from tercet.engine.causes import Cause
 from tercet.engine.shades import Shade
+from tercet.language import mark, several, tr
 from tercet.library.middle import CauseRun, CauseView
 from tercet.ui import stairs, theme, words
 from tercet.ui.widgets import ElidedLabel, Label, button
 
 #: At most so many runs of a cause are listed; the rest is counted in words.
 MOST_RUNS = 8
+HEADINGS = (mark("run"), "", mark("moderate"), "", mark("pace there"), mark("easy at"))
+#: What would have kept runs easy: in one run, in several.
+ON_CLIMBS = (
+    mark("About {n} s/km slower on those climbs would have kept it easy."),
+    mark("About {n} s/km slower on those climbs would have kept all of them easy."),
+)
+IN_THAT_PART = (
+    mark("About {n} s/km slower in that part would have kept it easy."),
+    mark("About {n} s/km slower in that part would have kept all of them easy."),
+)
 #: Left of the bars. [px at 100 %]
 BAR_LEFT = 210
 
@@ -33,10 +44,14 @@ class CauseRow(QWidget):
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         count = len(view.runs)
-        self._count = f"{count} run" if count == 1 else f"{count} runs"
-        self.setAccessibleName(
-            f"{view.name}: {words.spoken(view.seconds)} in {self._count}. {view.habit}"
+        self._count = several(count, mark("{n} run"), mark("{n} runs"))
+        said = tr(
+            "{cause}: {time} in {runs}.",
+            cause=view.name,
+            time=words.spoken(view.seconds),
+            runs=self._count,
         )
+        self.setAccessibleName(f"{said} {view.habit}")
         self._dress(theme.current())
         theme.changed.connect(self._dress)
 
@@ -47,7 +62,7 @@ class CauseRow(QWidget):
     def set_unfolded(self, unfolded: bool) -> None:
         """Mark the row as the unfolded one."""
         self.unfolded = unfolded
-        self.setAccessibleDescription("unfolded" if unfolded else "")
+        self.setAccessibleDescription(tr("unfolded") if unfolded else "")
         self.update()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -136,8 +151,8 @@ class CauseRuns(QWidget):
         grid.setVerticalSpacing(2)
         grid.setColumnStretch(1, 2)
         grid.setColumnStretch(2, 2)
-        for place, head in enumerate(("run", "", "moderate", "", "pace there", "easy at")):
-            grid.addWidget(Label(head, "small", "text_2"), 0, place)
+        for place, head in enumerate(HEADINGS):
+            grid.addWidget(Label(tr(head), "small", "text_2"), 0, place)
         listed = view.runs[:MOST_RUNS]
         full = max(run.session.seconds[0] + run.seconds for run in listed)
         for row, run in enumerate(listed, start=1):
@@ -147,7 +162,11 @@ class CauseRuns(QWidget):
             rest = view.runs[MOST_RUNS:]
             column.addWidget(
                 Label(
-                    f"And {len(rest)} more with {words.hours(sum(r.seconds for r in rest))}.",
+                    tr(
+                        "And {n} more with {time}.",
+                        n=len(rest),
+                        time=words.hours(sum(r.seconds for r in rest)),
+                    ),
                     "small",
                     "text_2",
                 )
@@ -156,7 +175,11 @@ class CauseRuns(QWidget):
 
     def _add(self, grid: QGridLayout, row: int, run: CauseRun, full: float, cause: Cause) -> None:
         session = run.session
-        day = f"{session.day:%a} {words.short_day(session.day)}"
+        day = tr(
+            "{weekday} {day}",
+            weekday=words.weekday(session.day),
+            day=words.short_day(session.day),
+        )
         cells = [
             Label(day, "body"),
             ElidedLabel(session.name, "small", "text_2"),
@@ -173,9 +196,14 @@ class CauseRuns(QWidget):
         for place, cell in enumerate(cells):
             grid.addWidget(cell, row, place)
         meant = cause != Cause.MEANT
-        said = button("Meant" if meant else "Not meant", name=f"Say of {day}: meant or not")
-        said.setToolTip("Count this run's moderate minutes as meant" if meant else "Find causes")
-        opener = button("Open", name=f"Open {session.name}, {day}")
+        said = button(
+            tr("Meant") if meant else tr("Not meant"),
+            name=tr("Say of {day}: meant or not", day=day),
+        )
+        said.setToolTip(
+            tr("Count this run's moderate minutes as meant") if meant else tr("Find causes")
+        )
+        opener = button(tr("Open"), name=tr("Open {session}, {day}", session=session.name, day=day))
         said.setProperty("flat", True)
         for made in (said, opener):
             made.setProperty("slim", True)
@@ -191,13 +219,14 @@ class CauseRuns(QWidget):
 def slower_words(view: CauseView) -> str:
     """How much slower would have kept a cause's runs easy, where that can be said."""
     if view.cause == Cause.AROUND:
-        return "Walking or jogging easier between repetitions keeps recoveries out of the middle."
+        return tr(
+            "Walking or jogging easier between repetitions keeps recoveries out of the middle."
+        )
     if view.cause == Cause.MEANT:
-        return "Set out for as moderate: by plan, by name, in a race, or by how it was run."
+        return tr("Set out for as moderate: by plan, by name, in a race, or by how it was run.")
     slower = view.slower
     if slower is None:
-        return "How much slower would have been easy is not known here."
+        return tr("How much slower would have been easy is not known here.")
     seconds = math.ceil(1000 / slower[1] - 1000 / slower[0])
-    where = "on those climbs" if view.cause == Cause.CLIMB else "in that part"
-    count = "it" if len(view.runs) == 1 else "all of them"
-    return f"About {seconds} s/km slower {where} would have kept {count} easy."
+    one, many = ON_CLIMBS if view.cause == Cause.CLIMB else IN_THAT_PART
+    return tr(one if len(view.runs) == 1 else many, n=seconds)

@@ -6,6 +6,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QGridLayout, QProgressBar, QVBoxLayout, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library.library import Preview
 from tercet.ui import words
 from tercet.ui.widgets import Label, StairWidget
@@ -20,10 +21,10 @@ class ChangePart(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
-        column.addWidget(Label("What this would change", "block"))
+        column.addWidget(Label(tr("What this would change"), "block"))
         self.bar = QProgressBar()
         self.bar.setTextVisible(False)
-        self.bar.setAccessibleName("Runs judged")
+        self.bar.setAccessibleName(tr("Runs judged"))
         column.addWidget(self.bar)
         self._result = QWidget()
         grid = QGridLayout(self._result)
@@ -33,8 +34,8 @@ class ChangePart(QWidget):
         self.now_words, self.then_words = Label("", "small_bold"), Label("", "small_bold")
         for row, (word, stair, label) in enumerate(
             (
-                ("now", self.now_stair, self.now_words),
-                ("then", self.then_stair, self.then_words),
+                (tr("now"), self.now_stair, self.now_words),
+                (tr("then"), self.then_stair, self.then_words),
             )
         ):
             grid.addWidget(Label(word, "small", "text_2"), row, 0)
@@ -48,7 +49,7 @@ class ChangePart(QWidget):
     def show_waiting(self) -> None:
         """Judging has begun."""
         self.bar.setRange(0, 0)
-        self.words.setText("Every run is judged by them, without changing anything yet.")
+        self.words.setText(tr("Every run is judged by them, without changing anything yet."))
         self.bar.show()
         self._result.hide()
         self.show()
@@ -64,34 +65,39 @@ class ChangePart(QWidget):
         full = max(sum(preview.before[:3]), sum(preview.after[:3]))
         then = any(entry.estimated for entry in preview.entries)
         for name, stair, label, sums, about in (
-            ("now", self.now_stair, self.now_words, preview.before, estimated),
-            ("then", self.then_stair, self.then_words, preview.after, then),
+            (tr("now"), self.now_stair, self.now_words, preview.before, estimated),
+            (tr("then"), self.then_stair, self.then_words, preview.after, then),
         ):
             stair.set(tuple(sums), full)
             judged = sum(sums[:3])
             label.setText(
-                words.share(sums[0] / judged, estimated=about) + " easy" if judged else "not judged"
+                tr("{share} easy", share=words.share(sums[0] / judged, estimated=about))
+                if judged
+                else tr("not judged")
             )
             stair.setAccessibleName(f"{name}: {label.text()}")
         self._result.setVisible(bool(preview.judgements))
-        runs = "1 run changes" if preview.changed == 1 else f"{preview.changed} runs change"
-        lines = self._lines(preview)
-        self.words.setText(
-            f"{lines} Of {len(preview.judgements)}, {runs}. It can be undone with Ctrl+Z."
-            if preview.judgements
-            else f"{lines} There are no runs yet; new ones will be judged by these."
-        )
+        said = tr("There are no runs yet; new ones will be judged by these.")
+        if preview.judgements:
+            said = several(
+                preview.changed,
+                mark("Of {whole}, {n} run changes. It can be undone with Ctrl+Z."),
+                mark("Of {whole}, {n} runs change. It can be undone with Ctrl+Z."),
+                whole=len(preview.judgements),
+            )
+        self.words.setText(f"{self._lines(preview)} {said}")
 
     def _lines(self, preview: Preview) -> str:
         """The lines in force last, in words."""
         entry = max(preview.entries, key=lambda item: item.start)
-        about = "about " if entry.estimated else ""
         said = []
         for name in ("lt1", "lt2"):
             speed = getattr(entry.values, f"{name}_speed")
             beats = getattr(entry.values, f"{name}_hr")
-            bits = [f"{about}{words.pace(speed, self._units)}"] if speed is not None else []
-            bits += [f"{about}{words.heart_rate(beats)}"] if beats is not None else []
+            bits = [words.pace(speed, self._units)] if speed is not None else []
+            bits += [words.heart_rate(beats)] if beats is not None else []
+            if entry.estimated:
+                bits = [tr("about {amount}", amount=bit) for bit in bits]
             if bits:
                 said.append(f"{name.upper()} {', '.join(bits)}")
         return f"{'; '.join(said)}."
