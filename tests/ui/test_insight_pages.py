@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -14,9 +14,9 @@ from tests.ui import fit
 from tercet.domain import Block
 from tercet.engine.causes import Cause
 from tercet.engine.shades import whole_shares
-from tercet.library import operations
+from tercet.library import operations, suggested
 from tercet.library.library import Library
-from tercet.store import queries
+from tercet.store import plan_queries, queries
 from tercet.ui import theme
 from tercet.ui.window import MainWindow
 
@@ -213,3 +213,23 @@ def test_runs_without_causes_are_looked_into_on_asking(
     QTest.mouseClick(page.again, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: page.data.middle.untold == 0, timeout=20_000)
     assert page.again.isHidden()
+
+
+def test_what_next_week_asks_is_put_into_the_plan_once(
+    qtbot, library: Library, tmp_path: Path, open_window
+) -> None:
+    days = [date.today() - timedelta(days=k) for k in range(1, 28, 3)]
+    diary = tmp_path / "diary.txt"
+    diary.write_text("\n".join(f"{day:%d.%m.%Y} easy 60 min" for day in days), "utf-8")
+    library.take_in([diary])
+    page = shown(qtbot, open_window(library), "middle")
+    qtbot.waitUntil(lambda: page.next_week is not None, timeout=5_000)
+    assert page.data.suggested
+    count = len(page.data.suggested)
+    QTest.mouseClick(page.next_week.into_plan, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(page.next_week.into_plan, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page.data.suggested == (), timeout=5_000)
+    planned = library.call(plan_queries.planned)
+    assert len(planned) == count
+    assert all(item.notation.endswith("min easy") for item in planned)
+    assert library.undo_names()[0] == suggested.NAME

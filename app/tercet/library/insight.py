@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from tercet.domain import DatedThresholds
+from tercet.domain import DatedThresholds, Planned
 from tercet.engine import load
 from tercet.library import figures as kept
 from tercet.library import middle as middles
-from tercet.library import next_week, shape, standing
+from tercet.library import next_week, shape, standing, suggested
 from tercet.library.figures import Span
 from tercet.library.middle import Middle
 from tercet.library.next_week import NextWeek
@@ -58,6 +58,7 @@ class MiddlePage:
     next_week: NextWeek
     weeks: tuple[WeekRow, ...]
     spacing: int
+    suggested: tuple[Planned, ...] = ()  # next week as lines, less what its plan holds
 
 
 def chosen(spans: list[Span], key: str, today: date) -> Span | None:
@@ -100,15 +101,17 @@ def middle_page(store: Store, view: SeasonView, key: str) -> MiddlePage:
     found = middles.middle(shown, figures)
     record = spans[0].runs
     put_away = season_queries.put_away(store, shown.key)
+    week = next_week.next_week(view, record, spacing)
     return MiddlePage(
         tuple(spans),
         shown,
         found,
         standing.stands_out(shown, found, record, spacing, put_away),
         len(put_away),
-        next_week.next_week(view, record, spacing),
+        week,
         week_rows(shown),
         spacing,
+        suggested.of_week(view, week, record, spacing),
     )
 
 

@@ -21,11 +21,23 @@ MORE, FIRST_HARD_S = 1.1, 300.0
 
 
 @dataclass(frozen=True)
+class Amounts:
+    """What the week from ``monday`` asks for by shade [s]; nothing hard before ``not_before``."""
+
+    monday: date
+    easy: float
+    moderate: float
+    hard: float
+    not_before: date
+
+
+@dataclass(frozen=True)
 class NextWeek:
     """Sentences for the week from ``monday``; empty where there is nothing to go by."""
 
     monday: date
     lines: tuple[str, ...]
+    amounts: Amounts | None = None
 
 
 def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -> NextWeek:
@@ -44,27 +56,31 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     if not lately:
         return NextWeek(monday, ())
     block = next((b for b in view.blocks if b.start <= monday <= b.end), None)
-    lines = [*_volume(view, block, monday, lately), *_spaced(lately, spacing, monday)]
+    told, (easy, moderate, hard) = _volume(view, block, monday, lately)
+    lines = [*told, *_spaced(lately, spacing, monday)]
+    amounts = Amounts(monday, easy, moderate, hard, _free_from(lately, spacing) or monday)
     longest = max(run.distance_m for run in lately)
     if longest > 0:
         lines.append(
             f"No single run over {1.1 * longest / 1000:.1f} km: the longest of the last four "
             f"weeks was {longest / 1000:.1f} km."
         )
-    return NextWeek(monday, tuple(lines))
+    return NextWeek(monday, tuple(lines), amounts if easy >= LEAST_S else None)
 
 
 def _volume(
     view: SeasonView, block: BlockView | None, monday: date, lately: list[SessionView]
-) -> list[str]:
+) -> tuple[list[str], tuple[float, float, float]]:
+    """Give the sentences of the volume, and the seconds by shade that they tell."""
     usual = plans.nowadays(view)
     week = next((w for w in block.weeks if w.monday == monday), None) if block else None
     if block is None:
-        return [f"As much as lately, about {hours(usual)}; no block is planned for it."]
+        said = f"As much as lately, about {hours(usual)}; no block is planned for it."
+        return [said], (usual, 0.0, 0.0)
     wanted = week.wanted if week is not None and block.measure == "time" else None
     total = wanted or usual
     if total < LEAST_S:
-        return []
+        return [], (0.0, 0.0, 0.0)
     easy, moderate, hard = (share * total for share in block.shares)
     run = sum(block.seconds[:3])
     short = block.shares[0] * run - block.seconds[0]
@@ -89,17 +105,23 @@ def _volume(
     parts = [f"{hours(easy)} easy"]
     parts += [f"{hours(moderate)} moderate"] if moderate >= LEAST_S else ["nothing moderate"]
     parts += [f"at most {hours(hard)} hard"] if hard >= LEAST_S else []
-    return [f"About {hours(total)} ({source}): {', '.join(parts)}.", *lines]
+    told = [f"About {hours(total)} ({source}): {', '.join(parts)}.", *lines]
+    return told, (easy, moderate, hard)
 
 
-def _spaced(lately: list[SessionView], spacing: int, monday: date) -> list[str]:
+def _free_from(lately: list[SessionView], spacing: int) -> date | None:
+    """The first day on which running hard is far enough from the last hard day."""
     hard = load.hard_days(
         [run.day.toordinal() for run in lately], [run.seconds[:3] for run in lately]
     )
-    if not hard:
+    return date.fromordinal(hard[-1] + spacing) if hard else None
+
+
+def _spaced(lately: list[SessionView], spacing: int, monday: date) -> list[str]:
+    free = _free_from(lately, spacing)
+    if free is None:
         return []
-    free = date.fromordinal(hard[-1] + spacing)
     if free <= monday:
         return [f"Hard days at least {spacing} days apart." if spacing > 1 else ""][: spacing - 1]
-    last = date.fromordinal(hard[-1])
+    last = free - timedelta(days=spacing)
     return [f"The next hard day not before {short_day(free)}: the last was {short_day(last)}."]

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 from tercet.domain import Changes
 from tercet.engine.causes import Cause
 from tercet.language import mark, several, tr
-from tercet.library import figures, insight, standing
+from tercet.library import figures, insight, standing, suggested
 from tercet.library.insight import MiddlePage as Data
 from tercet.library.middle import CauseView
 from tercet.library.standing import Remark, Step
@@ -48,6 +48,7 @@ class MiddlePage(Page):
         self.runs: CauseRuns | None = None
         self._job: Job | None = None
         self.remarks: list[RemarkRow] = []
+        self.next_week: NextWeekPart | None = None
         self.chooser = SpanChooser()
         self.chooser.chosen.connect(self.choose)
         self.back = button(tr("Intensity curve"))
@@ -237,11 +238,18 @@ class MiddlePage(Page):
                 self._standing.addWidget(back, 0, Qt.AlignmentFlag.AlignLeft)
         if data.next_week.lines:
             self._standing.addWidget(Rule())
-            self._standing.addWidget(NextWeekPart(data.next_week))
+            part = self.next_week = NextWeekPart(data.next_week, data.suggested)
+            part.plan_asked.connect(lambda: self._plan(data))
+            part.open_asked.connect(lambda: self.page_asked.emit(f"plan:{data.next_week.monday}"))
+            self._standing.addWidget(part)
         if data.weeks:
             self._standing.addWidget(Rule())
             self._standing.addWidget(WeeksPart(data.weeks))
         self._standing.addStretch(1)
+
+    def _plan(self, data: Data) -> None:
+        """Put next week's lines into the plan, as one step."""
+        self.context.acts.do(suggested.plan, data.suggested, said=tr("Planned: the week to come"))
 
     def _step(self, remark: Remark, step: Step) -> None:
         if step.to in Cause.__members__:

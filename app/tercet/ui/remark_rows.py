@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
+from tercet.domain import Planned
+from tercet.language import short_weekday, tr
 from tercet.library.insight import WeekRow
 from tercet.library.next_week import NextWeek
 from tercet.library.standing import CAUTION, Remark
@@ -56,9 +60,12 @@ class RemarkRow(QWidget):
 
 
 class NextWeekPart(QWidget):
-    """What next week asks for, with the cautions."""
+    """What next week asks for, as planned lines to be put into the plan, with the cautions."""
 
-    def __init__(self, week: NextWeek) -> None:
+    plan_asked = Signal()
+    open_asked = Signal()
+
+    def __init__(self, week: NextWeek, suggested: Sequence[Planned] = ()) -> None:
         super().__init__()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 6)
@@ -66,7 +73,34 @@ class NextWeekPart(QWidget):
         column.addWidget(Label(f"Week of {words.short_day(week.monday)}", "body_bold"))
         for text in week.lines:
             column.addWidget(Label(text, "body", "text_2", wrap=True))
-        column.addWidget(Label(CAUTION, "small", "text_2", wrap=True))
+        self.into_plan = button(tr("Put into the plan"))
+        self.into_plan.setProperty("slim", True)
+        self.into_plan.clicked.connect(self._once)
+        shown = button(tr("Open the plan"))
+        shown.setProperty("slim", True)
+        shown.clicked.connect(self.open_asked)
+        if suggested:
+            column.addWidget(Label(tr("As lines of the plan, to be changed there:"), "small_bold"))
+            grid = QGridLayout()
+            grid.setHorizontalSpacing(theme.current().px(10))
+            grid.setVerticalSpacing(1)
+            grid.setColumnStretch(1, 1)
+            for row, item in enumerate(suggested):
+                grid.addWidget(Label(short_weekday(item.day.weekday()), "small", "text_2"), row, 0)
+                grid.addWidget(Label(item.notation, "small", wrap=True), row, 1)
+            column.addLayout(grid)
+        elif week.amounts is not None:
+            told = tr("The plan of this week holds what is suggested.")
+            column.addWidget(Label(told, "small", "text_2", wrap=True))
+        column.addWidget(Label(tr(CAUTION), "small", "text_2", wrap=True))
+        line = FlowLayout()
+        for made in ([self.into_plan] if suggested else []) + [shown]:
+            line.addWidget(made)
+        column.addLayout(line)
+
+    def _once(self) -> None:
+        self.into_plan.setEnabled(False)
+        self.plan_asked.emit()
 
 
 class WeeksPart(QWidget):
