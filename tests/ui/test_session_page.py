@@ -97,11 +97,11 @@ def test_estimates_say_about(page: SessionPage) -> None:
     show(page, estimated=True)
     assert "easy about 49 minutes" in page.head.stair.accessibleDescription()
     assert "about right only" in page.head.left_out.text()
-    assert step_words("Easy", 2940.0, True) == "Easy about 0:49"
+    assert step_words(0, 2940.0, True) == "Easy about 0:49"
 
 
 def test_a_few_seconds_are_not_nothing() -> None:
-    assert step_words("Hard", 12.0, False) == "Hard under 0:01"
+    assert step_words(2, 12.0, False) == "Hard under 0:01"
 
 
 def test_made_from_and_caution_are_shown(page: SessionPage) -> None:

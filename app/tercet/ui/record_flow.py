@@ -10,6 +10,7 @@ from typing import Any
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QProgressBar, QWidget
 
+from tercet.language import mark, tr
 from tercet.library import record, record_merge
 from tercet.library.importing import Progress
 from tercet.library.record_merge import Conflict, Merged
@@ -18,7 +19,10 @@ from tercet.ui.jobs import Job
 from tercet.ui.page import Context
 from tercet.ui.widgets import ElidedLabel, button
 
-KIND = "Runner's record (*.zip)"
+KIND = mark("Runner's record (*.zip)")
+#: What is said while it runs: at the start, and of so many.
+TAKING = (mark("Taking in …"), mark("Taking in {done} of {whole}   {now}"))
+WRITING = (mark("Writing …"), mark("Writing {done} of {whole}   {now}"))
 
 
 class RecordFlow(QObject):
@@ -30,8 +34,8 @@ class RecordFlow(QObject):
         self._job: Job | None = None
         self._source = Path()
         self.runner = ""  # whose record it is
-        self.take = button("Take in a record…")
-        self.hand = button("Hand over this record…")
+        self.take = button(tr("Take in a record…"))
+        self.hand = button(tr("Hand over this record…"))
         self.take.clicked.connect(self._choose_source)
         self.hand.clicked.connect(self._choose_target)
         self.bar = QWidget()
@@ -40,10 +44,10 @@ class RecordFlow(QObject):
         self.said = ElidedLabel("", "body")
         self.meter = QProgressBar()
         self.meter.setTextVisible(False)
-        self.meter.setAccessibleName("How far it is")
-        self.stop = button("Stop")
+        self.meter.setAccessibleName(tr("How far it is"))
+        self.stop = button(tr("Stop"))
         self.stop.clicked.connect(self._stop)
-        self.anyway = button("Take it in here")
+        self.anyway = button(tr("Take it in here"))
         self.anyway.clicked.connect(lambda: self.take_in(self._source, whoever=True))
         self.anyway.hide()
         for part, stretch in ((self.said, 2), (self.meter, 1), (self.stop, 0), (self.anyway, 0)):
@@ -53,7 +57,7 @@ class RecordFlow(QObject):
 
     def _choose_source(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self.bar.window(), "Take in a runner's record", "", KIND
+            self.bar.window(), tr("Take in a runner's record"), "", tr(KIND)
         )
         if name:
             self.take_in(Path(name))
@@ -61,9 +65,9 @@ class RecordFlow(QObject):
     def _choose_target(self) -> None:
         name, _ = QFileDialog.getSaveFileName(
             self.bar.window(),
-            "Hand over this runner's whole record, with the places in its recordings",
+            tr("Hand over this runner's whole record, with the places in its recordings"),
             self.file_name(),
-            KIND,
+            tr(KIND),
         )
         if name:
             self.hand_over(Path(name) if name.endswith(".zip") else Path(f"{name}.zip"))
@@ -81,7 +85,7 @@ class RecordFlow(QObject):
         def call(progress: Any, stop: Event) -> Merged:
             return record_merge.take_in(library, source, progress, stop, whoever=whoever)
 
-        self._run(call, "Taking in", self._taken_in)
+        self._run(call, TAKING, self._taken_in)
 
     def hand_over(self, target: Path) -> None:
         """Write the record to a file."""
@@ -91,20 +95,24 @@ class RecordFlow(QObject):
             return record.write(library, target, progress=progress, stop=stop)
 
         def written(finished: bool) -> None:
-            self._say(f"Written: {target.name}" if finished else "Stopped. No file was written.")
+            self._say(
+                tr("Written: {file}", file=target.name)
+                if finished
+                else tr("Stopped. No file was written.")
+            )
 
-        self._run(call, "Writing", written)
+        self._run(call, WRITING, written)
 
-    def _run(self, call: Any, doing: str, ended: Any) -> None:
+    def _run(self, call: Any, doing: tuple[str, str], ended: Any) -> None:
         if self._job is not None:
             return
         job = self._job = Job(call, self)
-        job.progressed.connect(lambda now: self._progress(doing, now))
+        job.progressed.connect(lambda now: self._progress(doing[1], now))
         job.finished.connect(lambda result: self._ended(ended, result))
         job.failed.connect(lambda error: self._ended(self._failed, error))
         for made in (self.take, self.hand):
             made.setEnabled(False)
-        self.said.setText(f"{doing} …")
+        self.said.setText(tr(doing[0]))
         self.anyway.hide()
         self.meter.setRange(0, 0)
         self.meter.show()
@@ -116,7 +124,7 @@ class RecordFlow(QObject):
     def _progress(self, doing: str, now: Progress) -> None:
         self.meter.setRange(0, max(now.total, 1))
         self.meter.setValue(now.done)
-        self.said.setText(f"{doing} {now.done} of {now.total}   {now.current}")
+        self.said.setText(tr(doing, done=now.done, whole=now.total, now=now.current))
 
     def _ended(self, then: Any, result: Any) -> None:
         job, self._job = self._job, None
@@ -138,7 +146,8 @@ class RecordFlow(QObject):
         self.anyway.setVisible(isinstance(error, record.OtherRunner))
 
     def _taken_in(self, done: Merged) -> None:
-        self._say(f"{'Stopped. ' if done.stopped else ''}Taken in: {done.words}.")
+        said = mark("Stopped. Taken in: {what}.") if done.stopped else mark("Taken in: {what}.")
+        self._say(tr(said, what=done.words))
         if done.changes.step:
             self._context.acts.tell(done.changes)
         if done.conflicts:
@@ -151,7 +160,13 @@ class RecordFlow(QObject):
 
     def _settle(self, mine: list[Conflict], theirs: list[Conflict]) -> None:
         self._context.acts.settle(mine, theirs)
-        self._say(f"Settled: {len(mine)} kept, {len(theirs)} taken from the other copy.")
+        self._say(
+            tr(
+                "Settled: {kept} kept, {taken} taken from the other copy.",
+                kept=len(mine),
+                taken=len(theirs),
+            )
+        )
 
     def _stop(self) -> None:
         if self._job is not None:

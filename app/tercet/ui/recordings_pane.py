@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import mark, several, tr
 from tercet.library.intake import Taken
 from tercet.store.queries import FileRow
 from tercet.ui import theme
@@ -39,17 +40,17 @@ if TYPE_CHECKING:
 
 #: What a file became, as the list says it, in the order of the filter.
 OUTCOMES = {
-    "new": "New",
-    "already here": "Already here",
-    "same run": "Same run",
-    "other sport": "Other sport",
-    "season file": "Season file",
-    "passed over": "Passed over",
-    "refused": "Not read",
+    "new": mark("New"),
+    "already here": mark("Already here"),
+    "same run": mark("Same run"),
+    "other sport": mark("Other sport"),
+    "season file": mark("Season file"),
+    "passed over": mark("Passed over"),
+    "refused": mark("Not read"),
 }
-STATES = {"refused": "Not read", "passed over": "Passed over", "run": "Check"}
-DROP = "Drop recordings here"
-DROP_WORDS = (
+STATES = {"refused": mark("Not read"), "passed over": mark("Passed over"), "run": mark("Check")}
+DROP = mark("Drop recordings here")
+DROP_WORDS = mark(
     "FIT, TCX, GPX, CSV, zip or a typed log, files or a folder; the originals stay as they are"
 )
 #: How the problem of a file begins whose start must be said.
@@ -97,17 +98,17 @@ class RecordingsPane(Pane):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Recordings")
+        self.setAccessibleName(tr("Recordings"))
         whole = QVBoxLayout(self)
         whole.setContentsMargins(1, 10, 1, 10)
         whole.setSpacing(8)
         head = QHBoxLayout()
         head.setContentsMargins(15, 0, 15, 0)
-        head.addWidget(Label("Recordings", "pane_title"))
+        head.addWidget(Label(tr("Recordings"), "pane_title"))
         head.addStretch()
-        self.choose = button("Choose files…")
+        self.choose = button(tr("Choose files…"))
         self.choose.clicked.connect(self.choose_asked)
-        self.close_button = button("Close")
+        self.close_button = button(tr("Close"))
         self.close_button.clicked.connect(self.close_asked)
         head.addWidget(self.choose)
         head.addWidget(self.close_button)
@@ -123,13 +124,13 @@ class RecordingsPane(Pane):
         self.zone = DropZone()
         zone = QVBoxLayout(self.zone)
         zone.setContentsMargins(16, 12, 16, 12)
-        self.zone_title = Label(DROP, "block")
-        self.zone_words = Label(DROP_WORDS, "small", "text_2")
+        self.zone_title = Label(tr(DROP), "block")
+        self.zone_words = Label(tr(DROP_WORDS), "small", "text_2")
         for label in (self.zone_title, self.zone_words):
             label.setWordWrap(True)
             label.setAlignment(Qt.AlignmentFlag.AlignCenter)
             zone.addWidget(label)
-        self.folder = button("Choose a folder…")
+        self.folder = button(tr("Choose a folder…"))
         self.folder.clicked.connect(self.folder_asked)
         zone.addWidget(self.folder, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addWidget(self.zone)
@@ -141,7 +142,7 @@ class RecordingsPane(Pane):
         line = QHBoxLayout()
         self.counter = Label("", "body_bold")
         self.current = ElidedLabel("", "small", "text_2", mode=Qt.TextElideMode.ElideMiddle)
-        self.stop = button("Stop")
+        self.stop = button(tr("Stop"))
         self.stop.clicked.connect(self.stop_asked)
         line.addWidget(self.counter)
         line.addWidget(self.current, 1)
@@ -149,7 +150,7 @@ class RecordingsPane(Pane):
         running.addLayout(line)
         self.bar = QProgressBar()
         self.bar.setTextVisible(False)
-        self.bar.setAccessibleName("Files read")
+        self.bar.setAccessibleName(tr("Files read"))
         running.addWidget(self.bar)
         self._running.hide()
         column.addWidget(self._running)
@@ -161,10 +162,10 @@ class RecordingsPane(Pane):
         self._problems_head = QWidget()
         problems_line = QHBoxLayout(self._problems_head)
         problems_line.setContentsMargins(0, 4, 0, 0)
-        self.problems_title = Label("Needs a look", "pane_title")
+        self.problems_title = Label(tr("Needs a look"), "pane_title")
         problems_line.addWidget(self.problems_title)
         problems_line.addStretch()
-        self.copy = button("Copy as text")
+        self.copy = button(tr("Copy as text"))
         self.copy.clicked.connect(self._copy)
         problems_line.addWidget(self.copy)
         column.addWidget(self._problems_head)
@@ -179,15 +180,16 @@ class RecordingsPane(Pane):
         self._taken_head = QWidget()
         taken_line = QHBoxLayout(self._taken_head)
         taken_line.setContentsMargins(0, 4, 0, 0)
-        taken_line.addWidget(Label("Last import", "pane_title"))
+        taken_line.addWidget(Label(tr("Last import"), "pane_title"))
         taken_line.addStretch()
         self.filter = QComboBox()
-        self.filter.setAccessibleName("Which files to list")
+        self.filter.setAccessibleName(tr("Which files to list"))
         self.filter.currentIndexChanged.connect(self._fill_table)
         taken_line.addWidget(self.filter)
         column.addWidget(self._taken_head)
-        self.table = number_table("Files of the last import")
-        self._listed = TakenTable(self.table, OUTCOMES, ("File", "What it is", "Why"))
+        outcomes = {key: tr(word) for key, word in OUTCOMES.items()}
+        self.table = number_table(tr("Files of the last import"))
+        self._listed = TakenTable(self.table, outcomes, (tr("File"), tr("What it is"), tr("Why")))
         column.addWidget(self.table)
         # Without a list below, what there is stays at the top.
         self._rest = QWidget()
@@ -205,9 +207,9 @@ class RecordingsPane(Pane):
         row = QHBoxLayout(line)
         row.setContentsMargins(0, 0, 0, 0)
         self.watched = ElidedLabel("", "small", "text_2", mode=Qt.TextElideMode.ElideMiddle)
-        self.watch = button("Watch a folder…")
-        self.watch.setToolTip("New files in it are taken in by themselves, at the start too")
-        self.end_watch = button("Stop watching")
+        self.watch = button(tr("Watch a folder…"))
+        self.watch.setToolTip(tr("New files in it are taken in by themselves, at the start too"))
+        self.end_watch = button(tr("Stop watching"))
         self.watch.clicked.connect(self.watch_asked)
         self.end_watch.clicked.connect(self.watch_ended)
         row.addWidget(self.watched, 1)
@@ -218,17 +220,21 @@ class RecordingsPane(Pane):
 
     def set_watched(self, folder: str) -> None:
         """Say which folder is watched; nothing for none."""
-        self.watched.setText(f"Watched: {folder}" if folder else "No folder is watched")
+        self.watched.setText(
+            tr("Watched: {folder}", folder=folder) if folder else tr("No folder is watched")
+        )
         self.watch.setVisible(not folder)
         self.end_watch.setVisible(bool(folder))
 
     def hover(self, hover: Hover | None) -> None:
         """Say what a drop would add; None when nothing hovers."""
         self.zone.set_active(hover is not None)
-        self.zone_title.setText(hover.words if hover is not None else DROP)
+        self.zone_title.setText(hover.words if hover is not None else tr(DROP))
         odd = hover.odd if hover is not None else ()
         self.zone_words.setText(
-            f"Not recordings by their names: {', '.join(odd)}" if odd else DROP_WORDS
+            tr("Not recordings by their names: {files}", files=", ".join(odd))
+            if odd
+            else tr(DROP_WORDS)
         )
 
     def begin(self) -> None:
@@ -236,7 +242,7 @@ class RecordingsPane(Pane):
         self.summary.hide()
         self._running.show()
         self.bar.setRange(0, 0)
-        self.counter.setText("Looking for files")
+        self.counter.setText(tr("Looking for files"))
         self.current.setText("")
         self.stop.setEnabled(True)
         self._show_taken([])
@@ -246,20 +252,27 @@ class RecordingsPane(Pane):
         self.bar.setRange(0, max(now.total, 1))
         self.bar.setValue(now.done)
         if now.current == "judging":
-            self.counter.setText(f"Judging {now.done} of {now.total}")
+            self.counter.setText(tr("Judging {done} of {whole}", done=now.done, whole=now.total))
             self.current.setText("")
             return
-        self.counter.setText(f"Reading {now.done} of {now.total}")
-        runs = f"{now.runs} runs found" if now.runs != 1 else "1 run found"
-        left = f", {_time_left(now.left_s)} left" if now.left_s is not None else ""
-        self.current.setText(f"{runs}{left}  {now.current}")
+        self.counter.setText(tr("Reading {done} of {whole}", done=now.done, whole=now.total))
+        if now.left_s is None:
+            said = several(now.runs, mark("{n} run found"), mark("{n} runs found"))
+        else:
+            said = several(
+                now.runs,
+                mark("{n} run found, {time} left"),
+                mark("{n} runs found, {time} left"),
+                time=_time_left(now.left_s),
+            )
+        self.current.setText(f"{said}  {now.current}")
 
     def end(self, report: Report) -> None:
         """An import has ended or was stopped."""
         self._running.hide()
         words = report.words
         if report.stopped:
-            words = f"Stopped. What was read before stays: {words}"
+            words = tr("Stopped. What was read before stays: {words}", words=words)
         self.summary.setText(words)
         self.summary.show()
         self._show_taken(report.taken)
@@ -287,37 +300,42 @@ class RecordingsPane(Pane):
             self._rows.insertWidget(place, self._problem_row(row))
         self._scroll.updateGeometry()
         shown = bool(self._problems)
-        self.problems_title.setText(f"Needs a look  {len(self._problems)}")
+        self.problems_title.setText(tr("Needs a look  {n}", n=len(self._problems)))
         self._problems_head.setVisible(shown)
         self._scroll.setVisible(shown)
 
     def _problem_row(self, row: FileRow) -> QWidget:
         refused = row.status == "refused"
         frame = BandRow("not_read" if refused else "check")
-        frame.setAccessibleName(f"{row.name}: {STATES[row.status]}. {row.problem}")
+        state = tr(STATES[row.status])
+        frame.setAccessibleName(f"{row.name}: {state}. {row.problem}")
         column = QVBoxLayout(frame)
         column.setContentsMargins(20, 8, 12, 8)
         column.setSpacing(4)
         line = QHBoxLayout()
         name = ElidedLabel(row.name, "body_bold", mode=Qt.TextElideMode.ElideMiddle)
         line.addWidget(name, 1)
-        line.addWidget(Label(STATES[row.status], "small_bold", "not_read" if refused else "check"))
+        line.addWidget(Label(state, "small_bold", "not_read" if refused else "check"))
         column.addLayout(line)
         column.addWidget(Label(row.problem, "small", "text_2", wrap=True))
         actions = QHBoxLayout()
         if refused and row.format == "CSV":
-            name_columns = button("Name the columns", name=f"Name the columns of {row.name}")
+            name_columns = button(
+                tr("Name the columns"), name=tr("Name the columns of {file}", file=row.name)
+            )
             name_columns.clicked.connect(lambda: self.columns_asked.emit(row.sha256))
             actions.addWidget(name_columns)
         if refused and row.problem.startswith(NO_CLOCK):
-            tell = button("Say when it started", name=f"Say when {row.name} started")
+            tell = button(
+                tr("Say when it started"), name=tr("Say when {file} started", file=row.name)
+            )
             tell.clicked.connect(lambda: self.start_asked.emit(row.sha256))
             actions.addWidget(tell)
         folder = _nearest_folder(row.folder)
-        show = button("Show the folder", name=f"Show the folder of {row.name}")
+        show = button(tr("Show the folder"), name=tr("Show the folder of {file}", file=row.name))
         show.setToolTip(row.folder)
         show.clicked.connect(lambda: _open_folder(str(folder)))
-        skip = button("Skip", name=f"Skip {row.name}")
+        skip = button(tr("Skip"), name=tr("Skip {file}", file=row.name))
         skip.clicked.connect(lambda: self.skip_asked.emit(row.sha256))
         show.setEnabled(folder is not None)
         actions.addWidget(skip)
@@ -330,11 +348,12 @@ class RecordingsPane(Pane):
         self._taken = list(taken)
         self.filter.blockSignals(True)
         self.filter.clear()
-        self.filter.addItem(f"All {len(taken)}", "")
+        self.filter.addItem(tr("All {n}", n=len(taken)), "")
         for outcome, word in OUTCOMES.items():
             count = sum(item.outcome == outcome for item in taken)
             if count:
-                self.filter.addItem(f"{word} {count}", outcome)
+                shown = tr(word)
+                self.filter.addItem(f"{shown} {count}", outcome)
         self.filter.blockSignals(False)
         self._fill_table()
         self._taken_head.setVisible(bool(taken))
@@ -354,7 +373,7 @@ class RecordingsPane(Pane):
 
     def _copy(self) -> None:
         text = "\n".join(
-            f"{row.name}\t{STATES[row.status]}\t{row.problem}" for row in self._problems
+            "\t".join((row.name, tr(STATES[row.status]), row.problem)) for row in self._problems
         )
         QGuiApplication.clipboard().setText(text)
 
@@ -362,8 +381,8 @@ class RecordingsPane(Pane):
 def _time_left(seconds: float) -> str:
     """Roughly how long, for it is only reckoned from what is done."""
     if seconds < 90:
-        return f"about {max(round(seconds / 10), 1) * 10} s"
-    return f"about {round(seconds / 60)} min"
+        return tr("about {n} s", n=max(round(seconds / 10), 1) * 10)
+    return tr("about {n} min", n=round(seconds / 60))
 
 
 def _nearest_folder(folder: str) -> Path | None:

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from tercet.domain import Planned
-from tercet.language import short_weekday, tr
+from tercet.language import mark, short_weekday, tr
 from tercet.library.insight import WeekRow
 from tercet.library.next_week import NextWeek
 from tercet.library.standing import CAUTION, Remark
@@ -47,9 +47,11 @@ class RemarkRow(QWidget):
             made = button(step.words, name=f"{step.words}: {remark.title}")
             made.clicked.connect(lambda _=False, step=step: self.step_asked.emit(remark, step))
             self.buttons.append(made)
-        away = button("Put away", name=f"Put away for this stretch: {remark.title}")
+        away = button(
+            tr("Put away"), name=tr("Put away for this stretch: {title}", title=remark.title)
+        )
         away.setProperty("flat", True)
-        away.setToolTip("Hide this line for this stretch; it comes back if it grows")
+        away.setToolTip(tr("Hide this line for this stretch; it comes back if it grows"))
         away.clicked.connect(lambda: self.put_away.emit(remark))
         self.buttons.append(away)
         for made in self.buttons:
@@ -70,7 +72,7 @@ class NextWeekPart(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 6)
         column.setSpacing(4)
-        column.addWidget(Label(f"Week of {words.short_day(week.monday)}", "body_bold"))
+        column.addWidget(Label(tr("Week of {day}", day=words.short_day(week.monday)), "body_bold"))
         for text in week.lines:
             column.addWidget(Label(text, "body", "text_2", wrap=True))
         self.into_plan = button(tr("Put into the plan"))
@@ -106,8 +108,16 @@ class NextWeekPart(QWidget):
 class WeeksPart(QWidget):
     """The latest weeks: time, distance, load by effort said, monotony, strain, days off."""
 
-    HEADS = ("week of", "time", "distance", "load", "monotony", "strain", "days off")
-    HELP = (
+    HEADS = (
+        mark("week of"),
+        mark("time"),
+        mark("distance"),
+        mark("load"),
+        mark("monotony"),
+        mark("strain"),
+        mark("days off"),
+    )
+    HELP = mark(
         "Load is effort (CR-10) times minutes; monotony its mean over its spread by day, strain "
         "their product (Foster 1998). A dash: an effort was not said."
     )
@@ -117,18 +127,18 @@ class WeeksPart(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 6)
         column.setSpacing(4)
-        column.addWidget(Label("Weeks", "body_bold"))
+        column.addWidget(Label(tr("Weeks"), "body_bold"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(theme.current().px(6))
         grid.setVerticalSpacing(1)
         sides = [Qt.AlignmentFlag.AlignLeft, *[Qt.AlignmentFlag.AlignRight] * 6]
         for place, head in enumerate(self.HEADS):
-            grid.addWidget(Label(head, "small", "text_2"), 0, place, sides[place])
+            grid.addWidget(Label(tr(head), "small", "text_2"), 0, place, sides[place])
         for row, week in enumerate(weeks, start=1):
             for place, cell in enumerate(self._cells(week)):
                 grid.addWidget(Label(cell, "small"), row, place, sides[place])
         column.addLayout(grid)
-        column.addWidget(Label(self.HELP, "small", "text_2", wrap=True))
+        column.addWidget(Label(tr(self.HELP), "small", "text_2", wrap=True))
 
     @staticmethod
     def _cells(week: WeekRow) -> list[str]:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from tercet.engine.notation import race_speed
 from tercet.engine.repetition_book import CLASSES
 from tercet.engine.scale import Thresholds
+from tercet.language import mark, tr
 from tercet.library import planning
 from tercet.library.reading import in_force
 from tercet.library.repetition_book import Book, BookSet, Remark, book
@@ -28,7 +29,7 @@ from tercet.store.database import Store
 from tercet.ui import theme, words
 from tercet.ui.bench_chart import minutes_of
 from tercet.ui.bench_set import BenchSet, Sketch
-from tercet.ui.book_view import HEADINGS, BookView, set_words, table_rows
+from tercet.ui.book_view import CLASS_WORDS, HEADINGS, BookView, set_words, table_rows
 from tercet.ui.folding import FoldingSplitter
 from tercet.ui.page import Context, Page
 from tercet.ui.plan_rows import DAY
@@ -42,7 +43,7 @@ if TYPE_CHECKING:
 STACK_BELOW, STACKED_HEIGHT = 1076, 1180
 #: What a day before and after a set is planned around it (common practice, no source). [min]
 WARM_UP, COOL_DOWN = 15, 10
-CAUTION = (
+CAUTION = mark(
     "A model of an average runner, not a measurement of this one. Hard running is for healthy "
     "days: stop with chest pain, faintness or pain, and see a doctor."
 )
@@ -66,9 +67,9 @@ class _Heads(QWidget):
         painter.setFont(look.font("small_bold"))
         painter.setPen(look.color("text_2"))
         _, starts = self._view.columns()
-        for name, x in zip(CLASSES, starts, strict=True):
+        for name, x in zip(CLASS_WORDS, starts, strict=True):
             box = QRectF(x, 0, 120, self.height())
-            painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter), name)
+            painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter), tr(name))
 
 
 class RepetitionsPage(Page):
@@ -82,34 +83,40 @@ class RepetitionsPage(Page):
         self._remark: Remark | None = None
         self.book, self.shorter, self.longer = (
             BookView(),
-            BenchSet("Left set"),
-            BenchSet("Right set"),
+            BenchSet(tr("Left set")),
+            BenchSet(tr("Right set")),
         )
         self.heads = _Heads(self.book)
         self.none = Label(
-            "No fast repetitions yet. They are found in recordings with three or more of them, and "
-            "in diaries.",
+            tr(
+                "No fast repetitions yet. They are found in recordings with three or more of them, "
+                "and in diaries."
+            ),
             "body",
             "text_2",
             wrap=True,
         )
         self.said = Label("", "body", wrap=True)
         self.how = ElidedLabel(
-            "One upright is one repetition; its width is its length.", "small", "text_2"
+            tr("One upright is one repetition; its width is its length."), "small", "text_2"
         )
-        self.open = button("Open")
-        self.plan = button("Plan this", name="Plan one of the two sets")
-        self.split_shorter = button("Half as long", name="Right set: the same metres half as long")
-        self.split_longer = button("Twice as long", name="Right set: same metres twice as long")
-        self.who = ElidedLabel("predicted; a model, not a measurement", "small", "text_2")
+        self.open = button(tr("Open"))
+        self.plan = button(tr("Plan this"), name=tr("Plan one of the two sets"))
+        self.split_shorter = button(
+            tr("Half as long"), name=tr("Right set: the same metres half as long")
+        )
+        self.split_longer = button(
+            tr("Twice as long"), name=tr("Right set: same metres twice as long")
+        )
+        self.who = ElidedLabel(tr("predicted; a model, not a measurement"), "small", "text_2")
         self.closing = Label("", "body", wrap=True)
         self.missing = Label(
-            "The bench reckons from paces at LT1 and LT2. Give them under Thresholds.",
+            tr("The bench reckons from paces at LT1 and LT2. Give them under Thresholds."),
             "body",
             "text_2",
             wrap=True,
         )
-        self.give = button("Thresholds")
+        self.give = button(tr("Thresholds"))
         self.give.clicked.connect(lambda: self.page_asked.emit("thresholds"))
         self._arrange()
         self.book.chosen.connect(self._chosen)
@@ -125,10 +132,12 @@ class RepetitionsPage(Page):
         head = QHBoxLayout()
         head.setContentsMargins(17, 10, 15, 6)
         head.setSpacing(12)
-        head.addWidget(Label("Repetition book", "pane_title"))
-        head.addWidget(ElidedLabel("hard running by length of repetition", "small", "text_2"), 1)
+        head.addWidget(Label(tr("Repetition book"), "pane_title"))
+        head.addWidget(
+            ElidedLabel(tr("hard running by length of repetition"), "small", "text_2"), 1
+        )
         self.area = clear_scroll(self.book)
-        self.twin = Twin(self.area, "Repetitions as a table", left)
+        self.twin = Twin(self.area, tr("Repetitions as a table"), left)
         self.twin.show_table.toggled.connect(lambda shown: self.heads.setHidden(shown))
         foot = QHBoxLayout()
         foot.setContentsMargins(17, 6, 15, 8)
@@ -151,7 +160,7 @@ class RepetitionsPage(Page):
         right = Pane()
         top = QHBoxLayout()
         top.setSpacing(12)
-        top.addWidget(Label("Repetition bench", "pane_title"))
+        top.addWidget(Label(tr("Repetition bench"), "pane_title"))
         top.addWidget(self.who, 1)
         top.addWidget(self.plan)
         self.benches = QWidget()
@@ -166,7 +175,9 @@ class RepetitionsPage(Page):
         again = QHBoxLayout(self.again)
         again.setContentsMargins(0, 0, 0, 0)
         again.setSpacing(8)
-        again.addWidget(Label("At the right the same metres as at the left,", "small", "text_2"))
+        again.addWidget(
+            Label(tr("At the right the same metres as at the left,"), "small", "text_2")
+        )
         for made in (self.split_shorter, self.split_longer):
             made.setProperty("slim", True)
             again.addWidget(made)
@@ -183,7 +194,7 @@ class RepetitionsPage(Page):
         column.addWidget(self.benches, 1)
         column.addWidget(self.closing)
         column.addStretch(0)
-        column.addWidget(Label(CAUTION, "small", "text_2", wrap=True))
+        column.addWidget(Label(tr(CAUTION), "small", "text_2", wrap=True))
         self.splitter = FoldingSplitter(
             below=STACK_BELOW, height=STACKED_HEIGHT, beside=(592, 740), stacked=(520, 620)
         )
@@ -216,19 +227,18 @@ class RepetitionsPage(Page):
         self.heads.update()
         self.none.setVisible(not found.blocks)
         self.heads.setVisible(bool(found.blocks) and not self.twin.show_table.isChecked())
-        self.twin.set_numbers(HEADINGS, table_rows(found), {0, 1, 2})
+        self.twin.set_numbers(tuple(map(tr, HEADINGS)), table_rows(found), {0, 1, 2})
         self._remark = found.remarks[0] if found.remarks else None
-        more = f" And {len(found.remarks) - 1} more." if len(found.remarks) > 1 else ""
-        self.said.setText(self._remark.text + more if self._remark is not None else "")
+        said = [remark.text for remark in found.remarks[:1]]
+        if len(found.remarks) > 1:
+            said.append(tr("And {n} more.", n=len(found.remarks) - 1))
+        self.said.setText(" ".join(said))
         self.open.setVisible(self._remark is not None)
         force = in_force(thresholds, view.today)
         values = force.values if force is not None and force.values.by_speed else None
         fresh = values != self._values
         self._values = values
-        about = "about, from estimated paces; " if force is not None and force.estimated else ""
-        self.who.setText(
-            f"predicted{f' for {runner}' if runner else ''}; {about}a model, not a measurement"
-        )
+        self.who.setText(_predicted(runner, force is not None and force.estimated))
         self.missing.setVisible(values is None)
         self.give.setVisible(values is None)
         for part in (self.benches, self.closing, self.plan, self.again):
@@ -288,19 +298,28 @@ class RepetitionsPage(Page):
         assert one.predicted is not None and two.predicted is not None
         alike = abs(one.sketch.total_m - two.sketch.total_m) <= 0.05 * one.sketch.total_m
         pace = abs(one.sketch.speed / two.sketch.speed - 1) < 0.01
-        same = [word for word, yes in (("same metres", alike), ("same pace", pace)) if yes]
-        first = f"{words.listed(same).replace(' and ', ', ').capitalize()}. " if same else ""
+        first = ""
+        if alike and pace:
+            first = tr("Same metres, same pace.")
+        elif alike:
+            first = tr("Same metres.")
+        elif pace:
+            first = tr("Same pace.")
         near = one.predicted.near_s - two.predicted.near_s
         if abs(near) < 30:
-            return f"{first}Both are predicted to ask about alike."
+            both = tr("Both are predicted to ask about alike.")
+            return f"{first} {both}".strip()
         less, more = (one, two) if near < 0 else (two, one)
         assert less.predicted is not None and more.predicted is not None
-        return (
-            f"{first}{less.length.text()} at a time spend "
-            f"{_about(less.predicted.near_s)} near the highest uptake, "
-            f"{more.length.text()} {_about(more.predicted.near_s)}. Broken short, a "
-            "set can come back in 2 or 3 days; in long pieces it needs longer (common practice)."
+        second = tr(
+            "{short} at a time spend {less} near the highest uptake, {long} {more}. Broken short, "
+            "a set can come back in 2 or 3 days; in long pieces it needs longer (common practice).",
+            short=less.length.text(),
+            less=_about(less.predicted.near_s),
+            long=more.length.text(),
+            more=_about(more.predicted.near_s),
         )
+        return f"{first} {second}".strip()
 
     def _split(self, times: float) -> None:
         if self.shorter.sketch is not None:
@@ -310,7 +329,7 @@ class RepetitionsPage(Page):
     def _fill_days(self, today: date) -> None:
         menu = self.plan.menu() or QMenu(self.plan)
         menu.clear()
-        for side, name in ((self.shorter, "Left set"), (self.longer, "Right set")):
+        for side, name in ((self.shorter, tr("Left set")), (self.longer, tr("Right set"))):
             part = menu.addMenu(name)
             for k in range(14):
                 day = today + k * DAY
@@ -321,12 +340,31 @@ class RepetitionsPage(Page):
     def _plan(self, side: BenchSet, day: date) -> None:
         if side.sketch is not None:
             text = f"{WARM_UP} min easy, {side.sketch.notation}, {COOL_DOWN} min easy"
-            said = f"Planned for {words.short_day(day)}: {side.sketch.notation}"
+            said = tr(
+                "Planned for {day}: {what}", day=words.short_day(day), what=side.sketch.notation
+            )
             self.context.acts.do(planning.add_planned, day, text, said=said)
 
 
 def _about(seconds: float) -> str:
-    return f"about {words.duration(seconds)}" if seconds >= 10 else "hardly any time"
+    if seconds < 10:
+        return tr("hardly any time")
+    return tr("about {time}", time=words.duration(seconds))
+
+
+def _predicted(runner: str, estimated: bool) -> str:
+    """For whom the bench reckons, and how surely."""
+    if runner and estimated:
+        said = mark(
+            "predicted for {runner}; about, from estimated paces; a model, not a measurement"
+        )
+    elif runner:
+        said = mark("predicted for {runner}; a model, not a measurement")
+    elif estimated:
+        said = mark("predicted; about, from estimated paces; a model, not a measurement")
+    else:
+        said = mark("predicted; a model, not a measurement")
+    return tr(said, runner=runner)
 
 
 def _needed(store: Store, view: SeasonView) -> tuple[Book, list[DatedThresholds], str]:

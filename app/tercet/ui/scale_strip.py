@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tercet.language import tr
 from tercet.ui import theme
 from tercet.ui.plan_weeks import BRACKET, HOURS, WEEK_OF, PlanWeeks
 
@@ -30,10 +31,10 @@ class ScaleStrip(QWidget):
         painter.setFont(look.font("small"))
         painter.setPen(look.color("text_2"))
         height = self.height()
-        painter.drawText(QRectF(px(BRACKET) - 10, 0, px(52), height), _RIGHT, "to go")
+        painter.drawText(QRectF(px(BRACKET) - 10, 0, px(52), height), _RIGHT, tr("to go"))
         left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(QRectF(px(WEEK_OF), 0, px(70), height), left, "week of")
-        painter.drawText(QRectF(px(HOURS) - px(60), 0, px(60), height), _RIGHT, "hours")
+        painter.drawText(QRectF(px(WEEK_OF), 0, px(70), height), left, tr("week of"))
+        painter.drawText(QRectF(px(HOURS) - px(60), 0, px(60), height), _RIGHT, tr("hours"))
         hour = self._weeks.px_per_hour()
         length = next((n for n in (1, 2, 4, 8) if n * hour >= px(36)), 8)
         end = self._weeks.width() - px(14)
@@ -43,4 +44,4 @@ class ScaleStrip(QWidget):
         for x in (start, end):
             painter.drawLine(int(x), foot - 4, int(x), foot + 4)
         box = QRectF(start - 30, 0, length * hour + 60, foot - 2)
-        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, f"{length} h")
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, tr("{n} h", n=length))

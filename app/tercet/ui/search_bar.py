@@ -6,11 +6,12 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library.views import SeasonView
 from tercet.ui.sheet import SeasonSheet
 from tercet.ui.widgets import ElidedLabel, button
 
-EXAMPLE = "june race, hard > 10 min, treadmill, left calf"
+EXAMPLE = mark("june race, hard > 10 min, treadmill, left calf")
 
 
 class SearchBar(QWidget):
@@ -26,13 +27,13 @@ class SearchBar(QWidget):
         line = QHBoxLayout(self)
         line.setContentsMargins(12, 6, 12, 6)
         self.field = QLineEdit()
-        self.field.setPlaceholderText(EXAMPLE)
-        self.field.setAccessibleName("Find runs by date, words, kind or shade")
+        self.field.setPlaceholderText(tr(EXAMPLE))
+        self.field.setAccessibleName(tr("Find runs by date, words, kind or shade"))
         self.field.textChanged.connect(self._search)
         self.said = ElidedLabel("", "small", "text_2")
-        self.previous = button("Previous")
-        self.next = button("Next")
-        self.close_button = button("Close")
+        self.previous = button(tr("Previous"))
+        self.next = button(tr("Next"))
+        self.close_button = button(tr("Close"))
         self.previous.clicked.connect(lambda: self.step(-1))
         self.next.clicked.connect(lambda: self.step(1))
         self.close_button.clicked.connect(self.leave)
@@ -99,9 +100,11 @@ class SearchBar(QWidget):
     def _tell(self) -> None:
         count, at = len(self.found), self._sheet.selected_session()
         if at in self.found and count > 1:
-            self._say(f"{self.found.index(at) + 1} of {count} found")
+            self._say(tr("{at} of {n} found", at=self.found.index(at) + 1, n=count))
         else:
-            self._say("1 found" if count == 1 else f"{count or 'none'} found")
+            self._say(
+                several(count, mark("{n} found"), mark("{n} found")) if count else tr("none found")
+            )
 
     def _say(self, text: str, *, wrong: bool = False) -> None:
         self.said.setText(text)

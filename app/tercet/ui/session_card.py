@@ -5,12 +5,16 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from tercet.language import mark, tr
 from tercet.library.trace import SessionTrace
 from tercet.library.views import SessionView
 from tercet.ui import words
 from tercet.ui.session_head import mean_speed
 from tercet.ui.small_trace import SmallTrace
 from tercet.ui.widgets import ElidedLabel, Figure, Label, Pane, button
+
+_TOLD = (mark("{time} easy"), mark("{time} moderate"), mark("{time} hard"))
+_ABOUT = (mark("about {time} easy"), mark("about {time} moderate"), mark("about {time} hard"))
 
 
 class SessionCard(Pane):
@@ -20,7 +24,7 @@ class SessionCard(Pane):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Chosen session")
+        self.setAccessibleName(tr("Chosen session"))
         self.session: SessionView | None = None
         self._folded = False
         column = QVBoxLayout(self)
@@ -29,7 +33,7 @@ class SessionCard(Pane):
         head = QHBoxLayout()
         self.name = ElidedLabel("", "pane_title")
         self.when = Label("", "small", "text_2")
-        self.open = button("Open")
+        self.open = button(tr("Open"))
         self.open.clicked.connect(self._open)
         head.addWidget(self.name)
         head.addWidget(self.when)
@@ -41,10 +45,10 @@ class SessionCard(Pane):
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(6)
         figures = QHBoxLayout()
-        self.running = Figure("running time")
-        self.distance = Figure("distance")
-        self.pace = Figure("pace")
-        self.effort = Figure("effort said")
+        self.running = Figure(tr("running time"))
+        self.distance = Figure(tr("distance"))
+        self.pace = Figure(tr("pace"))
+        self.effort = Figure(tr("effort said"))
         for figure in (self.running, self.distance, self.pace, self.effort):
             figures.addWidget(figure, 1)
         body.addLayout(figures)
@@ -64,9 +68,9 @@ class SessionCard(Pane):
         self.session = session
         self._arrange()
         if session is None:
-            self.name.setText("No session on this day")
+            self.name.setText(tr("No session on this day"))
             self.when.setText("")
-            self.hint.setText("The arrow keys, or a click on a bar, choose another.")
+            self.hint.setText(tr("The arrow keys, or a click on a bar, choose another."))
             return
         self.name.setText(session.name)
         self.when.setText(
@@ -77,9 +81,15 @@ class SessionCard(Pane):
         self.running.set(words.duration(running_s))
         self.distance.set(words.distance(session.distance_m, units))
         self.pace.set(words.pace(mean_speed(session), units))
-        self.effort.set(f"{session.effort} of 10" if session.effort is not None else "not said")
+        self.effort.set(
+            tr("{effort} of 10", effort=session.effort)
+            if session.effort is not None
+            else tr("not said")
+        )
         self.shares.setText(_shares(session))
-        self.open.setAccessibleName(f"Open {session.name}, {words.long_day(session.day)}")
+        self.open.setAccessibleName(
+            tr("Open {session}, {day}", session=session.name, day=words.long_day(session.day))
+        )
 
     def show_trace(self, trace: SessionTrace) -> None:
         """Draw the chosen session's seconds."""
@@ -107,10 +117,13 @@ class SessionCard(Pane):
 def _shares(session: SessionView) -> str:
     """Time by shade in words."""
     if session.sport != "running":
-        return f"{session.sport.replace('_', ' ')}: kept, not counted as running"
-    about = "about " if session.estimated else ""
-    named = zip(("easy", "moderate", "hard"), session.seconds, strict=False)
-    text = ", ".join(f"{about}{words.hours(value)} {name}" for name, value in named)
+        sport = session.sport.replace("_", " ")
+        return tr("{sport}: kept, not counted as running", sport=sport)
+    told = _ABOUT if session.estimated else _TOLD
+    parts = [
+        tr(part, time=words.hours(value))
+        for part, value in zip(told, session.seconds, strict=False)
+    ]
     if session.seconds[4] >= 30:
-        text += f", {words.hours(session.seconds[4])} not judged"
-    return text
+        parts.append(tr("{time} not judged", time=words.hours(session.seconds[4])))
+    return ", ".join(parts)

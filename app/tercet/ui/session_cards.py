@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.engine.judgement import Repetition
+from tercet.language import mark, tr
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -24,8 +25,8 @@ from tercet.ui.twin import fill_table, fit_table, number_table
 
 SAVE_AFTER_MS = 600
 NOT_SAID = -1
-NO_REPETITIONS = "No repetitions were found in this session."
-NOT_MENDED = "Nothing was mended."
+NO_REPETITIONS = mark("No repetitions were found in this session.")
+NOT_MENDED = mark("Nothing was mended.")
 MOST_ROWS = 8
 
 
@@ -57,8 +58,8 @@ class RepetitionsCard(Card):
     repetition_pointed = Signal(int)
 
     def __init__(self) -> None:
-        super().__init__("Repetitions")
-        self.table = number_table("Repetitions")
+        super().__init__(tr("Repetitions"))
+        self.table = number_table(tr("Repetitions"))
         self.table.itemSelectionChanged.connect(self._selected)
         self.words = QLabel()
         self.words.setWordWrap(True)
@@ -78,16 +79,22 @@ class RepetitionsCard(Card):
                     words.duration(repetition.duration_s),
                     words.bout(repetition.distance_m, units),
                     words.bare_pace(repetition_speed(repetition), units),
-                    "end of the set" if recovery is None else words.duration(recovery),
+                    tr("end of the set") if recovery is None else words.duration(recovery),
                 )
             )
-        headings = ("#", "time", "distance", f"pace {words.PACE_WORDS[units]}", "recovery")
+        headings = (
+            "#",
+            tr("time"),
+            tr("distance"),
+            tr("pace {unit}", unit=words.PACE_WORDS[units]),
+            tr("recovery"),
+        )
         with QSignalBlocker(self.table):
             fill_table(self.table, headings, rows, left={4})
             self.table.clearSelection()
             self.table.setCurrentCell(-1, -1)
         self.table.setVisible(bool(rows))
-        self.words.setText(spread_words(repetitions, units) if rows else NO_REPETITIONS)
+        self.words.setText(spread_words(repetitions, units) if rows else tr(NO_REPETITIONS))
         self.words.setVisible(bool(self.words.text()))
         self._fit()
 
@@ -122,7 +129,7 @@ class CleaningCard(Card):
     """What was mended in the recording, one line each."""
 
     def __init__(self) -> None:
-        super().__init__("Cleaning")
+        super().__init__(tr("Cleaning"))
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
@@ -131,7 +138,7 @@ class CleaningCard(Card):
 
     def show_mends(self, mends: Sequence[str]) -> None:
         """Show these, or that there were none."""
-        self.words.setText("\n".join(mends) or NOT_MENDED)
+        self.words.setText("\n".join(mends) or tr(NOT_MENDED))
 
 
 class _CalmSpinBox(QSpinBox):
@@ -151,27 +158,27 @@ class NotesCard(Card):
     effort_changed = Signal(int, object)
 
     def __init__(self) -> None:
-        super().__init__("Notes")
+        super().__init__(tr("Notes"))
         self._id: int | None = None
         self._kept = ""
         self.note = QPlainTextEdit()
-        self.note.setAccessibleName("Notes")
-        self.note.setPlaceholderText("How it felt, the ground, the wind")
+        self.note.setAccessibleName(tr("Notes"))
+        self.note.setPlaceholderText(tr("How it felt, the ground, the wind"))
         self.note.setTabChangesFocus(True)
         self.note.installEventFilter(self)
         self.note.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.effort = _CalmSpinBox()
         self.effort.setRange(NOT_SAID, 10)
-        self.effort.setSpecialValueText("not said")
-        self.effort.setSuffix(" of 10")
+        self.effort.setSpecialValueText(tr("not said"))
+        self.effort.setSuffix(tr(" of 10"))
         self.effort.lineEdit().setTextMargins(6, 0, 0, 0)
         self.effort.setKeyboardTracking(False)
         self.effort.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.effort.setAccessibleName("Effort said")
+        self.effort.setAccessibleName(tr("Effort said"))
         self.effort.setAccessibleDescription(
-            "How hard the whole session felt: 0 rest, 10 the most there is"
+            tr("How hard the whole session felt: 0 rest, 10 the most there is")
         )
-        name = QLabel("&Effort said")
+        name = QLabel(tr("&Effort said"))
         name.setBuddy(self.effort)
         row = QHBoxLayout()
         row.addWidget(name)
@@ -241,4 +248,8 @@ def spread_words(repetitions: Sequence[Repetition], units: words.Units) -> str:
         return ""
     metres = words.UNIT_METRES[units]
     spread = metres / min(speeds) - metres / max(speeds)
-    return f"Slowest and fastest lie {words.number(spread)} s{words.PACE_WORDS[units]} apart."
+    return tr(
+        "Slowest and fastest lie {seconds} s{unit} apart.",
+        seconds=words.number(spread),
+        unit=words.PACE_WORDS[units],
+    )

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import mark, tr
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -21,7 +22,14 @@ from tercet.ui.session_stair import SessionStair, left_out_words
 from tercet.ui.stretch_menu import add_whole_run
 from tercet.ui.values import Value
 
-KINDS = ("running", "treadmill", "trail", "track", "race", "other sport")
+KINDS = (
+    mark("running"),
+    mark("treadmill"),
+    mark("trail"),
+    mark("track"),
+    mark("race"),
+    mark("other sport"),
+)
 #: Under this width, at 100 % text, the six values stand in two rows.
 TWO_ROWS_WIDTH = 700
 
@@ -52,21 +60,21 @@ class SessionHead(QWidget):
         self.title, self.date = QLabel(), QLabel()
         self.title.setWordWrap(True)
         self.date.setProperty("secondary", True)
-        self.back = QPushButton("&Back")
-        self.back.setToolTip("Esc")
-        self.back.setAccessibleName("Back to the season")
-        self.previous, self.next = QPushButton("‹ &Previous"), QPushButton("&Next ›")
-        self.previous.setAccessibleName("Previous session")
-        self.next.setAccessibleName("Next session")
+        self.back = QPushButton(tr("&Back"))
+        self.back.setToolTip(tr("Esc"))
+        self.back.setAccessibleName(tr("Back to the season"))
+        self.previous, self.next = QPushButton(tr("‹ &Previous")), QPushButton(tr("&Next ›"))
+        self.previous.setAccessibleName(tr("Previous session"))
+        self.next.setAccessibleName(tr("Next session"))
         self.kind = QPushButton()
         self._kinds: dict[str, QAction] = {}
         self._make_menu()
-        self.running = Value("running time")
-        self.distance = Value("distance")
-        self.pace = Value("pace")
-        self.climb = Value("climb")
-        self.heart = Value("heart rate, mean")
-        self.effort = Value("effort said")
+        self.running = Value(tr("running time"))
+        self.distance = Value(tr("distance"))
+        self.pace = Value(tr("pace"))
+        self.climb = Value(tr("climb"))
+        self.heart = Value(tr("heart rate, mean"))
+        self.effort = Value(tr("effort said"))
         self.stair = SessionStair()
         self.left_out = QLabel()
         self.left_out.setProperty("secondary", True)
@@ -81,11 +89,10 @@ class SessionHead(QWidget):
         self, session: SessionView, block_name: str, week_number: int | None, units: words.Units
     ) -> None:
         """Show a session's sums in words."""
-        about = "about " if session.estimated else ""
         self.title.setText(session.name)
         place = block_name
         if block_name and week_number:
-            place = f"{block_name}, week {week_number}"
+            place = tr("{block}, week {n}", block=block_name, n=week_number)
         when = words.at_clock(words.long_day(session.day), session.start, session.clock)
         self.date.setText("   ".join(part for part in (when, place) if part))
         self.running.show_value(words.duration(session.running_s))
@@ -100,19 +107,23 @@ class SessionHead(QWidget):
         self.show_effort(session.effort)
         self.stair.show_seconds(session.seconds, session.estimated)
         left_out = left_out_words(session.seconds)
-        if about:
-            estimate = "The shares are about right only: nobody has confirmed the thresholds yet."
+        if session.estimated:
+            estimate = tr(
+                "The shares are about right only: nobody has confirmed the thresholds yet."
+            )
             left_out = f"{left_out} {estimate}".strip()
         self.left_out.setText(left_out)
         self.left_out.setVisible(bool(left_out))
         kind = kind_of(session)
         self._kinds[kind].setChecked(True)
-        self.kind.setText(f"&Kind: {kind}")
-        self.kind.setAccessibleName(f"Kind of session: {kind}")
+        self.kind.setText(tr("&Kind: {kind}", kind=tr(kind)))
+        self.kind.setAccessibleName(tr("Kind of session: {kind}", kind=tr(kind)))
 
     def show_effort(self, effort: int | None) -> None:
         """Show what the runner said of the effort."""
-        self.effort.show_value("not said" if effort is None else f"{effort} of 10")
+        self.effort.show_value(
+            tr("not said") if effort is None else tr("{effort} of 10", effort=effort)
+        )
 
     def fold(self, width: float) -> None:
         """Set the values in one row, or in two on a narrow page (width at 100 % text)."""
@@ -139,7 +150,7 @@ class SessionHead(QWidget):
         menu = QMenu(self.kind)
         group = QActionGroup(self)
         for kind in KINDS:
-            action = QAction(kind, self)
+            action = QAction(tr(kind), self)
             action.setCheckable(True)
             action.triggered.connect(lambda _checked, chosen=kind: self.kind_chosen.emit(chosen))
             group.addAction(action)

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import mark, tr
 from tercet.library.trace import SessionTrace
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
@@ -30,7 +31,7 @@ from tercet.ui.stretch_menu import StretchMenu, ask_belt_speed
 
 #: Under this width, at 100 % text, the cards go below the trace.
 FOLD_WIDTH = 1200
-CAUTION = (
+CAUTION = mark(
     "With pain, illness, dizziness or chest signs stop and ask a doctor; "
     "this program gives no medical advice."
 )
@@ -62,7 +63,7 @@ class SessionPage(QWidget):
         self.parts, self.repetitions = PartsCard(), RepetitionsCard()
         self.cleaning = CleaningCard()
         self.words, self.notes = WordsLink(), NotesCard()
-        self._caution = QLabel(CAUTION)
+        self._caution = QLabel(tr(CAUTION))
         self._caution.setProperty("secondary", True)
         self._caution.setWordWrap(True)
         self._main, self._side, self._inside = QFrame(), QWidget(), QWidget()
@@ -120,7 +121,9 @@ class SessionPage(QWidget):
         self.parts.show_parts(trace.parts, units)
         self.repetitions.show_repetitions(trace.repetitions, units)
         self.cleaning.show_mends(mends)
-        self.setAccessibleName(f"Session {session.name}, {words.long_day(session.day)}")
+        self.setAccessibleName(
+            tr("Session {session}, {day}", session=session.name, day=words.long_day(session.day))
+        )
         if 0 <= selected < len(trace.repetitions):
             self.panel.chart.mark_repetition(selected)
             self.repetitions.mark_repetition(selected)

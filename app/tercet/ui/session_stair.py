@@ -7,28 +7,59 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.engine.shades import Shade
+from tercet.language import mark, tr
 from tercet.library.views import ZERO, Five
 from tercet.ui import stairs, words
 from tercet.ui import theme as themes
 
-SHADE_NAMES = ("Easy", "Moderate", "Hard")
+#: Words of each step: as it is, estimated, hardly any, and as heard, also if estimated.
+STEPS = (
+    (
+        mark("Easy {time}"),
+        mark("Easy about {time}"),
+        mark("Easy under {time}"),
+        mark("easy {time}"),
+        mark("easy about {time}"),
+    ),
+    (
+        mark("Moderate {time}"),
+        mark("Moderate about {time}"),
+        mark("Moderate under {time}"),
+        mark("moderate {time}"),
+        mark("moderate about {time}"),
+    ),
+    (
+        mark("Hard {time}"),
+        mark("Hard about {time}"),
+        mark("Hard under {time}"),
+        mark("hard {time}"),
+        mark("hard about {time}"),
+    ),
+)
 
 
-def step_words(name: str, seconds: float, estimated: bool) -> str:
-    """A step's name and time: ``Easy 0:49``, ``Easy about 0:49``, ``Hard under 0:01``."""
+def step_words(index: int, seconds: float, estimated: bool) -> str:
+    """Name and time of step 0, 1 or 2: ``Easy 0:49``, ``Easy about 0:49``, ``Hard under 0:01``."""
     if 0.0 < seconds < 30.0:
-        return f"{name} under 0:01"
-    return f"{name} {'about ' if estimated else ''}{words.hours(seconds)}"
+        return tr(STEPS[index][2], time="0:01")
+    return tr(STEPS[index][estimated], time=words.hours(seconds))
 
 
 def left_out_words(seconds: Five) -> str:
     """What of the recording the three steps don't hold, in a sentence; empty if nothing."""
-    parts = []
+    unjudged = words.duration(seconds[Shade.UNJUDGED])
+    other = words.duration(seconds[Shade.NOT_RUNNING])
+    if seconds[Shade.UNJUDGED] >= 1.0 and seconds[Shade.NOT_RUNNING] >= 1.0:
+        return tr(
+            "{unjudged} of running could not be judged and {other} was not running.",
+            unjudged=unjudged,
+            other=other,
+        )
     if seconds[Shade.UNJUDGED] >= 1.0:
-        parts.append(f"{words.duration(seconds[Shade.UNJUDGED])} of running could not be judged")
+        return tr("{time} of running could not be judged.", time=unjudged)
     if seconds[Shade.NOT_RUNNING] >= 1.0:
-        parts.append(f"{words.duration(seconds[Shade.NOT_RUNNING])} was not running")
-    return f"{words.listed(parts)}." if parts else ""
+        return tr("{time} was not running.", time=other)
+    return ""
 
 
 class SessionStair(QWidget):
@@ -48,14 +79,13 @@ class SessionStair(QWidget):
     def show_seconds(self, seconds: Five, estimated: bool) -> None:
         """Show a session's seconds by shade."""
         self._seconds, self._estimated = seconds, estimated
-        about = "about " if estimated else ""
         spoken = [
-            f"{name.lower()} {about}{words.spoken(amount)}"
-            for name, amount in zip(SHADE_NAMES, seconds, strict=False)
+            tr(step[3 + estimated], time=words.spoken(amount))
+            for step, amount in zip(STEPS, seconds, strict=False)
             if amount > 0.0
         ]
-        self.setAccessibleName("Time in each shade")
-        self.setAccessibleDescription(", ".join(spoken) or "nothing judged")
+        self.setAccessibleName(tr("Time in each shade"))
+        self.setAccessibleDescription(", ".join(spoken) or tr("nothing judged"))
         self.update()
 
     def sizeHint(self) -> QSize:
@@ -89,9 +119,9 @@ class SessionStair(QWidget):
         painter.setFont(font)
         painter.setPen(look.color("text"))
         labels = [
-            (step_words(SHADE_NAMES[index], self._seconds[index], self._estimated), start, end)
+            (step_words(index, self._seconds[index], self._estimated), start, end)
             for index, start, end in laid
-            if index < len(SHADE_NAMES)
+            if index < len(STEPS)
         ]
         baseline = foot + look.px(3) + metrics.ascent()
         for text, left in place_labels(

@@ -8,20 +8,28 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library.trace import SessionTrace, minutes
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.charts import TraceChart
 from tercet.ui.charts.trace_shape import drawn_by_speed, on_level_ground
-from tercet.ui.parts_card import parts_sentence
+from tercet.ui.parts_card import LABELS, parts_sentence
 from tercet.ui.twin import Twin
 
-HINT = (
+HINT = mark(
     "Point at the trace, or use the arrow keys on it, to read why a second has its shade. Drag "
     "along it, or press Space, arrows and Enter, to say what a stretch was."
 )
-SHADE_WORDS = ("easy", "moderate", "hard", "not running", "not judged")
+#: Time in each shade, in the order of shades.
+SHADE_TIMES = (
+    mark("easy {time}"),
+    mark("moderate {time}"),
+    mark("hard {time}"),
+    mark("not running {time}"),
+    mark("not judged {time}"),
+)
 
 
 class TracePanel(QWidget):
@@ -30,10 +38,10 @@ class TracePanel(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._why: Callable[[int], str] = lambda _second: ""
-        self.heading, self.made_from, self.reason = QLabel(), QLabel(), QLabel(HINT)
+        self.heading, self.made_from, self.reason = QLabel(), QLabel(), QLabel(tr(HINT))
         self.chart = TraceChart()
         self.chart.second_pointed.connect(self._show_reason)
-        self.twin = Twin(self.chart, "The session minute by minute", self)
+        self.twin = Twin(self.chart, tr("The session minute by minute"), self)
         for label in (self.made_from, self.reason):
             label.setProperty("secondary", True)
             label.setWordWrap(True)
@@ -66,10 +74,14 @@ class TracePanel(QWidget):
         self._why = why
         self.heading.setText(heading_words(trace, units))
         self.made_from.setText(made_from)
-        self.reason.setText(HINT)
+        self.reason.setText(tr(HINT))
         self.chart.set_data(trace, units)
         count = len(trace.repetitions)
-        repetitions = "1 repetition" if count == 1 else f"{count or 'no'} repetitions"
+        repetitions = (
+            several(count, mark("{n} repetition"), mark("{n} repetitions"))
+            if count
+            else tr("no repetitions")
+        )
         self.chart.setAccessibleName(self.heading.text())
         self.chart.setAccessibleDescription(
             f"{words.spoken(trace.elapsed_s)}, {repetitions}; "
@@ -88,7 +100,7 @@ class TracePanel(QWidget):
 
     def _show_reason(self, second: int) -> None:
         if second < 0:
-            self.reason.setText(HINT)
+            self.reason.setText(tr(HINT))
             return
         self.reason.setText(self._why(second))
         self.chart.setAccessibleDescription(self.reason.text())
@@ -97,9 +109,11 @@ class TracePanel(QWidget):
 def heading_words(trace: SessionTrace, units: words.Units) -> str:
     """Title of the trace with its unit, once."""
     if not drawn_by_speed(trace):
-        return "Heart rate through the session, /min"
-    level = ", hills taken out" if on_level_ground(trace) else ""
-    return f"Pace through the session{level}, min{words.PACE_WORDS[units]}"
+        return tr("Heart rate through the session, /min")
+    unit = words.PACE_WORDS[units]
+    if on_level_ground(trace):
+        return tr("Pace through the session, hills taken out, min{unit}", unit=unit)
+    return tr("Pace through the session, min{unit}", unit=unit)
 
 
 def minute_rows(
@@ -108,35 +122,37 @@ def minute_rows(
     """Headings and rows of the table, a minute a row; columns without any data are left out."""
     table = minutes(trace)
     columns: list[tuple[str, list[str]]] = [
-        ("from", [words.duration(row.start_s) for row in table])
+        (tr("from"), [words.duration(row.start_s) for row in table])
     ]
     for heading, values, write in (
         (
-            f"pace {words.PACE_WORDS[units]}",
+            tr("pace {unit}", unit=words.PACE_WORDS[units]),
             [row.level_speed for row in table],
             lambda value: words.bare_pace(value, units),
         ),
-        ("heart rate /min", [row.heart_rate for row in table], words.number),
-        ("height m", [row.altitude for row in table], words.number),
+        (tr("heart rate /min"), [row.heart_rate for row in table], words.number),
+        (tr("height m"), [row.altitude for row in table], words.number),
     ):
         if any(math.isfinite(value) for value in values):
             written = [write(v) if math.isfinite(v) else words.NOTHING for v in values]
             columns.append((heading, written))
     shades = [
         ", ".join(
-            f"{name} {words.duration(amount)}"
-            for name, amount in zip(SHADE_WORDS, row.seconds, strict=True)
+            tr(text, time=words.duration(amount))
+            for text, amount in zip(SHADE_TIMES, row.seconds, strict=True)
             if amount > 0.0
         )
         for row in table
     ]
     if trace.parts:
-        columns.append(("part", [_part_at(trace, row.start_s) for row in table]))
-    columns.append(("shade", shades))
+        columns.append((tr("part"), [_part_at(trace, row.start_s) for row in table]))
+    columns.append((tr("shade"), shades))
     return tuple(name for name, _ in columns), list(zip(*(c for _, c in columns), strict=True))
 
 
 def _part_at(trace: SessionTrace, start_s: float) -> str:
     """The part that holds the middle of a minute, or its last second."""
     middle = min(start_s + 30.0, trace.elapsed_s)
-    return next((part.label for part in trace.parts if middle <= part.end_s), words.NOTHING)
+    return next(
+        (tr(LABELS[part.label]) for part in trace.parts if middle <= part.end_s), words.NOTHING
+    )
