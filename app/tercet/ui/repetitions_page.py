@@ -17,7 +17,6 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.engine.notation import race_speed
-from tercet.engine.repetition_book import CLASSES
 from tercet.engine.scale import Thresholds
 from tercet.language import mark, tr
 from tercet.library import planning
