@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QRect, Qt, QTimer
 from PySide6.QtGui import QEnterEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 
+from tercet.language import mark, tr
 from tercet.library.views import SessionView
 from tercet.ui import sheet_rows, theme, words
 from tercet.ui.theme import Theme
@@ -27,7 +28,7 @@ class HoverCard(QFrame):
         self.pointed = False
         self._name, self._day = QLabel(), QLabel()
         self._hours, self._shades = QLabel(), QLabel()
-        self._more, self._hint = QLabel(), QLabel("Enter opens it")
+        self._more, self._hint = QLabel(), QLabel(tr("Enter opens it"))
         self._name.setWordWrap(True)
         for label in (self._name, self._day, self._hours, self._shades, self._more, self._hint):
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -167,22 +168,22 @@ class CardKeeper(QObject):
 def hours_line(session: SessionView) -> str:
     """Length of the session: ``1:13 run``, or with the other sport's name."""
     if session.sport != "running":
-        return f"{words.hours(session.moving_s)} {session.sport}"
-    return f"{words.hours(session.running_s)} run"
+        return " ".join((words.hours(session.moving_s), tr(session.sport)))
+    return tr("{hours} run", hours=words.hours(session.running_s))
 
 
 def shades_line(session: SessionView) -> str:
     """The three times in words: ``easy 0:49   moderate 0:05   hard 0:19``."""
-    shown = ["easy", "moderate", "hard"]
+    shown = [mark("easy"), mark("moderate"), mark("hard")]
     seconds = list(session.seconds[:3])
     if session.seconds[4] > 0.0:
-        shown.append("unjudged")
+        shown.append(mark("unjudged"))
         seconds.append(session.seconds[4])
     minutes = sheet_rows.whole_minutes(seconds)
     line = "   ".join(
-        f"{name} {words.hours(60.0 * m)}" for name, m in zip(shown, minutes, strict=True)
+        " ".join((tr(name), words.hours(60.0 * m))) for name, m in zip(shown, minutes, strict=True)
     )
-    return f"about {line}" if session.estimated else line
+    return tr("about {value}", value=line) if session.estimated else line
 
 
 def more_line(session: SessionView, units: words.Units) -> str:
@@ -195,7 +196,7 @@ def more_line(session: SessionView, units: words.Units) -> str:
             parts.append(words.pace((metres or session.distance_m) / length, units))
         parts.append(words.distance(session.distance_m, units))
     if session.climb_m is not None:
-        parts.append(f"{words.climb(session.climb_m, units)} climb")
+        parts.append(tr("{climb} climb", climb=words.climb(session.climb_m, units)))
     if session.effort is not None:
-        parts.append(f"effort said {session.effort} of 10")
+        parts.append(tr("effort said {effort} of 10", effort=session.effort))
     return "   ".join(parts)

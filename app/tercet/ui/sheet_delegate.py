@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from tercet.language import tr
 from tercet.library.views import SessionView
 from tercet.ui import sheet_layout, sheet_marks, sheet_planned, sheet_rows, words
 from tercet.ui.sheet_layout import Bar, Layout
@@ -139,8 +140,9 @@ class SheetDelegate(QStyledItemDelegate):
         share_font = _SHARE_FONTS[short, block.estimated]
         run, planned = sheet_rows.run_words(block), sheet_planned.block_plan_s(block)
         if planned:
-            run = f"{run} of {words.hours(planned)} planned" if run else ""
-            run = run or f"{words.hours(planned)} planned"
+            hours = words.hours(planned)
+            whole = tr("{run} of {hours} planned", run=run, hours=hours)
+            run = whole if run else tr("{hours} planned", hours=hours)
         texts = [sheet_rows.length_words(block), run]
         right = rect.right() - px(12)
         room = right - rect.left() - px(13)
@@ -376,7 +378,9 @@ def cut_words(session: SessionView) -> str:
     """What stands beside a cut bar: its hours, and its hard minutes, which may be cut away."""
     text = words.hours(sheet_rows.session_length(session))
     hard = session.seconds[2] if session.sport == "running" else 0.0
-    return f"{text} with {words.hours(hard)} hard" if hard >= 30.0 else text
+    if hard < 30.0:
+        return text
+    return tr("{hours} with {hard} hard", hours=text, hard=words.hours(hard))
 
 
 def shortened(name: str) -> str:

@@ -7,10 +7,11 @@ from PySide6.QtGui import QFontMetricsF, QPainter
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from tercet import week_days
+from tercet.language import mark, tr
 from tercet.ui.sheet_layout import LEFT
 from tercet.ui.theme import Theme
 
-_SCALES = ((3600, "1 h"), (7200, "2 h"), (1800, "30 min"), (900, "15 min"))
+_SCALES = ((3600, mark("1 h")), (7200, mark("2 h")), (1800, mark("30 min")), (900, mark("15 min")))
 
 
 class SheetHeader(QHeaderView):
@@ -82,7 +83,8 @@ class SheetHeader(QHeaderView):
         """Draw the longest of a few scale bars that fits beside the day's name."""
         theme = self._theme
         metrics = QFontMetricsF(theme.font("small"))
-        for seconds, words in _SCALES:
+        for seconds, scale in _SCALES:
+            words = tr(scale)
             length = seconds * self.px_per_hour / 3600.0
             if metrics.horizontalAdvance(words) <= length <= box.width():
                 break

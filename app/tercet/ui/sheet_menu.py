@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
+from tercet.language import mark, several, tr
 from tercet.ui.session_head import KINDS
 
 if TYPE_CHECKING:
@@ -21,7 +22,7 @@ class SheetMenu(QMenu):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self.setAccessibleName("What to do with the chosen sessions")
+        self.setAccessibleName(tr("What to do with the chosen sessions"))
 
     def ask(self, where: QPoint) -> None:
         """Open at a place of the screen."""
@@ -29,24 +30,27 @@ class SheetMenu(QMenu):
         window = self._window
         sheet = window.season_page.sheet
         chosen = sheet.chosen_sessions()
-        some = f"{len(chosen)} sessions" if len(chosen) > 1 else "the session"
-        if len(chosen) == 1:
-            self._add("Open", lambda: window.sessions.open(chosen[0]))
+        count = len(chosen)
+        if count == 1:
+            self._add(tr("Open"), lambda: window.sessions.open(chosen[0]))
         if chosen:
-            kinds = QMenu(f"Kind of {some}", self)
+            kinds = QMenu(
+                several(count, mark("Kind of the session"), mark("Kind of {n} sessions")), self
+            )
             for kind in KINDS:
-                action = QAction(kind, kinds)
+                action = QAction(tr(kind), kinds)
                 action.triggered.connect(
                     lambda _=False, kind=kind: window.acts.set_kind_of(chosen, kind)
                 )
                 kinds.addAction(action)
             self.addMenu(kinds)
-            self._add(f"Delete {some}", window.delete_session)
+            delete = several(count, mark("Delete the session"), mark("Delete {n} sessions"))
+            self._add(delete, window.delete_session)
             self.addSeparator()
-        self._add("Find…", window.season_page.search.begin)
-        self._add("Go to today", sheet.scroll_to_today)
-        self._add("Taller rows", lambda: sheet.zoom(-1))
-        self._add("Flatter rows", lambda: sheet.zoom(1))
+        self._add(tr("Find…"), window.season_page.search.begin)
+        self._add(tr("Go to today"), sheet.scroll_to_today)
+        self._add(tr("Taller rows"), lambda: sheet.zoom(-1))
+        self._add(tr("Flatter rows"), lambda: sheet.zoom(1))
         self.popup(where)
 
     def _add(self, text: str, call: Callable[[], Any]) -> None:

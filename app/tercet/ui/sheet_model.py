@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QLocale, QModelIndex, QPersistentModelIndex, Qt
 
 from tercet import week_days
+from tercet.language import tr
 from tercet.library.views import SeasonView
 from tercet.ui import sheet_planned, sheet_rows, words
 from tercet.ui.sheet_rows import Cell, Row, Sheet
@@ -69,7 +70,7 @@ class SheetModel(QAbstractTableModel):
             row = self.rows()[section]
             return row.block.name if row.week is None else sheet_rows.week_spoken(row)
         if section == 0:
-            return "Week"
+            return tr("Week")
         long = (
             QLocale.FormatType.LongFormat if role == _ACCESSIBLE else QLocale.FormatType.ShortFormat
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
+from tercet.language import mark, tr
 from tercet.library.views import BlockView, PlannedView, WeekView
 from tercet.ui import words
 from tercet.ui.hollow import paint_hollow, paint_plan_rule
@@ -12,6 +13,7 @@ from tercet.ui.sheet_rows import Cell
 from tercet.ui.stairs import DOUBLE_GAP
 from tercet.ui.theme import Theme
 
+_STATES = {"to run": mark("still to run"), "done": mark("done"), "missed": mark("missed")}
 _LEFT_MIDDLE = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -54,10 +56,11 @@ def paint_day(
         font = look.font("small")
         painter.setFont(font)
         painter.setPen(look.color("text_3"))
-        wide = QFontMetricsF(font).horizontalAdvance("missed")
+        missed = tr("missed")
+        wide = QFontMetricsF(font).horizontalAdvance(missed)
         if wide <= end - left:
             box = QRectF(left, base - look.px(18), wide + 2, look.px(18))
-            painter.drawText(box, _LEFT_MIDDLE, "missed")
+            painter.drawText(box, _LEFT_MIDDLE, missed)
             right = max(right, left + wide + 4)
     x = right + (DOUBLE_GAP if right > left else 0.0)
     role = "text_2" if selected else "control"
@@ -87,8 +90,15 @@ def spoken(cell: Cell) -> str:
     parts = []
     for item in cell.planned:
         if item.state == "rest":
-            parts.append("rest planned")
+            parts.append(tr("rest planned"))
         else:
-            state = {"to run": "still to run"}.get(item.state, item.state)
-            parts.append(f"planned {item.notation}, {words.spoken(item.running_s)}, {state}")
+            state = tr(_STATES.get(item.state, item.state))
+            parts.append(
+                tr(
+                    "planned {session}, {length}, {state}",
+                    session=item.notation,
+                    length=words.spoken(item.running_s),
+                    state=state,
+                )
+            )
     return "; ".join(parts)

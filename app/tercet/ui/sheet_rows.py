@@ -11,6 +11,7 @@ from functools import cached_property
 
 from PySide6.QtCore import QDate, QLocale
 
+from tercet.language import code, mark, several, tr
 from tercet.library.views import BlockView, PlannedView, SeasonView, SessionView, WeekView
 from tercet.ui import words
 
@@ -97,7 +98,7 @@ def build(season: SeasonView, cap_s: float | None = None) -> Sheet:
     before, kept = dict(_laid), {}
     for block in season.blocks:
         named = {day: names for day, names in races.items() if block.start <= day <= block.end}
-        key = (season.today, named)
+        key = (season.today, named, code())
         held = before.get(id(block))
         if held is None or held[0] is not block or held[1] != key:
             held = block, key, _rows_of(block, season.today, named)
@@ -181,26 +182,29 @@ def length_words(block: BlockView) -> str:
     days = (block.end - block.start).days + 1
     weeks, rest = divmod(days, 7)
     if days < 14 and rest:
-        return _counted(days, "day")
-    return _counted(weeks, "week") + (f" {_counted(rest, 'day')}" if rest else "")
+        return several(days, mark("{n} day"), mark("{n} days"))
+    whole = several(weeks, mark("{n} week"), mark("{n} weeks"))
+    over = several(rest, mark("{n} day"), mark("{n} days"))
+    return f"{whole} {over}" if rest else whole
 
 
 def run_words(block: BlockView) -> str:
     """Hours run in a block: ``28:24 run``; nothing if none."""
     run = sum(block.seconds[:3]) + block.seconds[4]
-    return f"{words.hours(run)} run" if run > 0 else ""
+    return tr("{hours} run", hours=words.hours(run)) if run > 0 else ""
 
 
 def share_words(block: BlockView) -> tuple[str, bool]:
     """Share of easy, and whether it is short of what the block wants (then the words say so)."""
     if block.easy_share is None:
         return "", False
-    text = f"{words.share(block.easy_share, estimated=block.estimated)} easy"
+    share = words.share(block.easy_share, estimated=block.estimated)
     wanted = math.floor(block.easy_target * 100.0 + 0.5)
     # In a stretch that nobody has planned no share was wanted.
     if block.id is not None and math.floor(block.easy_share * 100.0 + 0.5) < wanted:
-        return f"{text}, short of {words.number(wanted)}", True
-    return text, False
+        few = words.number(wanted)
+        return tr("{share} easy, short of {wanted}", share=share, wanted=few), True
+    return tr("{share} easy", share=share), False
 
 
 def heading_spoken(row: Row) -> str:
@@ -209,44 +213,53 @@ def heading_spoken(row: Row) -> str:
     parts = [block.name, length_words(block)]
     run = sum(block.seconds[:3]) + block.seconds[4]
     if run > 0:
-        parts.append(f"{words.spoken(run)} run")
+        parts.append(tr("{hours} run", hours=words.spoken(run)))
     share, _ = share_words(block)
     parts += [share] if share else []
-    return ", ".join(parts) + (", current block" if row.current else "")
+    parts += [tr("current block")] if row.current else []
+    return ", ".join(parts)
 
 
 def week_spoken(row: Row) -> str:
     """A week's gutter for a screen reader."""
     assert row.week is not None
-    monday = _date(row.week.monday, "d MMMM yyyy")
+    monday = _date(row.week.monday, tr("d MMMM yyyy", "pattern of a date, as Qt reads it"))
     run = sum(row.week.seconds[:3]) + row.week.seconds[4]
-    return f"Week of {monday}, {words.spoken(run) if run else 'nothing'} run"
+    if not run:
+        return tr("Week of {monday}, nothing run", monday=monday)
+    return tr("Week of {monday}, {hours} run", monday=monday, hours=words.spoken(run))
 
 
 def cell_spoken(cell: Cell) -> str:
     """A day for a screen reader, with everything that its picture tells."""
-    parts = [_date(cell.day, "dddd d MMMM")]
+    parts = [_date(cell.day, tr("dddd d MMMM", "pattern of a date, as Qt reads it"))]
     if not cell.inside:
-        return f"{parts[0]}, in another block"
+        return tr("{day}, in another block", day=parts[0])
     if cell.today:
-        parts.append("today")
+        parts.append(tr("today"))
     if cell.race:
-        parts.append(f"race {cell.race}")
-    parts.append("; ".join(map(session_spoken, cell.sessions)) or "no run")
+        parts.append(tr("race {name}", name=cell.race))
+    parts.append("; ".join(map(session_spoken, cell.sessions)) or tr("no run"))
     return ", ".join(parts)
 
 
 def session_spoken(session: SessionView) -> str:
     """One session for a screen reader: ``6 x 3 min uphill, run 1 hour 13: easy 49, ...``."""
     if session.sport != "running":
-        return f"{session.name}, {session.sport} {_long(session.moving_s)}"
-    shown = [("easy", 0), ("moderate", 1), ("hard", 2)]
+        sport = tr(session.sport)
+        return f"{session.name}, {sport} {_long(session.moving_s)}"
+    shown = [(mark("easy"), 0), (mark("moderate"), 1), (mark("hard"), 2)]
     if session.seconds[4] > 0.0:
-        shown.append(("unjudged", 4))
+        shown.append((mark("unjudged"), 4))
     minutes = whole_minutes([session.seconds[index] for _, index in shown])
-    shades = ", ".join(f"{name} {m}" for (name, _), m in zip(shown, minutes, strict=True))
-    about = "about " if session.estimated else ""
-    return f"{session.name}, run {_long(session.running_s)}: {about}{shades} minutes"
+    parts = [" ".join((tr(name), str(m))) for (name, _), m in zip(shown, minutes, strict=True)]
+    shades = ", ".join(parts)
+    return tr(
+        "{name}, run {length}: {shades} minutes",
+        name=session.name,
+        length=_long(session.running_s),
+        shades=tr("about {value}", value=shades) if session.estimated else shades,
+    )
 
 
 def whole_minutes(seconds: list[float]) -> list[int]:
@@ -262,12 +275,10 @@ def whole_minutes(seconds: list[float]) -> list[int]:
 
 def _long(seconds: float) -> str:
     """A length as it is said before its parts: ``1 hour 13``, or ``49 minutes``."""
-    text = words.spoken(seconds)
-    return text.rsplit(" ", 1)[0] if " hour" in text and text.count(" ") == 3 else text
-
-
-def _counted(count: int, word: str) -> str:
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"
+    hour, minute = divmod(math.floor(seconds / 60.0 + 0.5), 60)
+    if not (hour and minute):
+        return words.spoken(seconds)
+    return several(hour, mark("{n} hour {minutes}"), mark("{n} hours {minutes}"), minutes=minute)
 
 
 def _date(day: date, pattern: str) -> str:

@@ -6,13 +6,10 @@ from collections.abc import Collection
 from datetime import date, timedelta
 
 from PySide6.QtCore import QModelIndex, QPoint, QRect, QSize, QTimer, Signal
-from PySide6.QtGui import (
-    QPaintEvent,
-    QResizeEvent,
-    QShowEvent,
-)
+from PySide6.QtGui import QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QTableView, QWidget
 
+from tercet.language import tr
 from tercet.library.views import SeasonView, SessionView
 from tercet.ui import sheet_layout, sheet_moves, sheet_zoom, theme, words
 from tercet.ui.glance import Glance
@@ -54,8 +51,8 @@ class SheetView(QTableView):
         self.setHorizontalHeader(self._header)
         self.setModel(self._model)
         self.setItemDelegate(self._delegate)
-        self.setAccessibleName("Season sheet")
-        self.setAccessibleDescription("Rows are weeks grouped by block, columns are days")
+        self.setAccessibleName(tr("Season sheet"))
+        self.setAccessibleDescription(tr("Rows are weeks grouped by block, columns are days"))
         self.setShowGrid(False)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setCornerButtonEnabled(False)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tercet.language import tr
 from tercet.library.trace import SessionTrace, drawn_stretches
 from tercet.ui import theme
 from tercet.ui.charts.canvas import Mapper, level_line, line_pen
@@ -23,7 +24,7 @@ class SmallTrace(QWidget):
         super().__init__()
         self._main: Main | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
-        self.setAccessibleName("Trace of the session")
+        self.setAccessibleName(tr("Trace of the session"))
         theme.changed.connect(self.update)
 
     def show_trace(self, trace: SessionTrace | None) -> None:
@@ -44,8 +45,9 @@ class SmallTrace(QWidget):
                 trace=trace,
                 units="km",
             )
-            of = "Pace" if by_speed else "Heart rate"
-            self.setAccessibleName(f"{of} through the session, shaded by intensity")
+            by_pace = tr("Pace through the session, shaded by intensity")
+            by_beats = tr("Heart rate through the session, shaded by intensity")
+            self.setAccessibleName(by_pace if by_speed else by_beats)
         self.update()
 
     @property

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QSizePolicy
 
+from tercet.language import mark, tr
 from tercet.library.figures import Span
 
 
@@ -16,9 +17,9 @@ class SpanChooser(QComboBox):
 
     chosen = Signal(str)
 
-    def __init__(self, name: str = "Stretch of the season") -> None:
+    def __init__(self, name: str = mark("Stretch of the season")) -> None:
         super().__init__()
-        self.setAccessibleName(name)
+        self.setAccessibleName(tr(name))
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         self.activated.connect(lambda place: self.chosen.emit(str(self.itemData(place))))
@@ -29,7 +30,7 @@ class SpanChooser(QComboBox):
         often = Counter(span.name for span in spans)
         names = [span.name if often[span.name] == 1 else f"{span.name} {span.start.year}"
                  for span in ordered]  # fmt: skip
-        labels = [f"{name} block" if span.block_id is not None else name
+        labels = [tr("{name} block", name=name) if span.block_id is not None else name
                   for name, span in zip(names, ordered, strict=True)]  # fmt: skip
         held = [self.itemData(k) for k in range(self.count())]
         if (

@@ -9,6 +9,7 @@ from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPain
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.engine.shades import easy_share
+from tercet.language import mark, several, tr
 from tercet.library.roster import SquadRow
 from tercet.ui import stairs, theme, words
 
@@ -22,31 +23,33 @@ QUIET_DAYS = 7
 def one_word(row: SquadRow, today: date) -> str:
     """The one thing worth a word, or nothing."""
     if row.runner.problem:
-        return "cannot be read"
+        return tr("cannot be read")
     if row.last_run is None:
-        return "no runs yet"
+        return tr("no runs yet")
     if (today - row.last_run).days > QUIET_DAYS:
-        return f"no runs since {words.short_day(row.last_run)}"
+        return tr("no runs since {day}", day=words.short_day(row.last_run))
     if row.estimated:
-        return "thresholds estimated"
+        return tr("thresholds estimated")
     return ""
 
 
 def where(row: SquadRow) -> str:
     """The block and its week."""
     if row.block is None:
-        return "no block today"
+        return tr("no block today")
     if row.block.id is None:
-        return "unplanned"
-    return f"{row.block.name}, week {row.week} of {row.weeks}"
+        return tr("unplanned")
+    return tr(
+        "{block}, week {week} of {weeks}", block=row.block.name, week=row.week, weeks=row.weeks
+    )
 
 
 def race_words(row: SquadRow, today: date) -> tuple[str, str]:
     """The next race, and how far it is."""
     if row.race_day is None:
-        return "no race ahead", ""
+        return tr("no race ahead"), ""
     days = (row.race_day - today).days
-    away = "today" if days == 0 else f"in {days} day{'s' if days != 1 else ''}"
+    away = several(days, mark("in {n} day"), mark("in {n} days")) if days else tr("today")
     return f"{row.race}, {words.short_day(row.race_day)}", away
 
 
@@ -66,7 +69,8 @@ def share_words(row: SquadRow) -> tuple[str, str, bool]:
     planned = row.block.id is not None
     short = planned and round(share * 100) < wanted
     text = words.share(share, estimated=row.estimated)
-    return text, (f"short of {wanted}" if short else f"wanted {wanted}") if planned else "", short
+    said = tr("short of {wanted}", wanted=wanted) if short else tr("wanted {wanted}", wanted=wanted)
+    return text, said if planned else "", short
 
 
 class SquadLine(QWidget):
@@ -95,7 +99,9 @@ class SquadLine(QWidget):
         row = self.row
         race, away = race_words(row, self._today)
         share, wanted, _ = share_words(row)
-        ran = f"{words.spoken(sum(row.block.seconds[:3]))} run" if row.block is not None else ""
+        ran = ""
+        if row.block is not None:
+            ran = tr("{hours} run", hours=words.spoken(sum(row.block.seconds[:3])))
         parts = [row.runner.name, where(row), f"{race} {away}".strip(), ran, share, wanted]
         parts.append(self._before())
         return ", ".join(part for part in (*parts, one_word(row, self._today)) if part)
@@ -169,7 +175,7 @@ class SquadLine(QWidget):
         ran = sum(block.seconds[:3]) + block.seconds[4] if block is not None else 0.0
         line = foot + QFontMetricsF(font).ascent() + look.px(7)
         if block is None or ran <= 0:
-            said = self._before() if block is None else "no runs in this block"
+            said = self._before() if block is None else tr("no runs in this block")
             shown = QFontMetricsF(font).elidedText(said, Qt.TextElideMode.ElideRight, right - left)
             painter.drawText(QPointF(left, self.height() / 2 + look.px(4)), shown)
             return
@@ -185,8 +191,11 @@ class SquadLine(QWidget):
             painter.fillRect(rule, look.color("text_2"))
         painter.setPen(look.color("text_2"))
         painter.setFont(font)
-        of = f" of {words.hours(wanted)} wanted" if wanted else ""
-        painter.drawText(QPointF(left, line), f"{words.hours(ran)} run{of}")
+        said = tr("{hours} run", hours=words.hours(ran))
+        if wanted:
+            hours, of = words.hours(ran), words.hours(wanted)
+            said = tr("{hours} run of {wanted} wanted", hours=hours, wanted=of)
+        painter.drawText(QPointF(left, line), said)
 
     def _before(self) -> str:
         """The block before today, in words."""
@@ -194,7 +203,12 @@ class SquadLine(QWidget):
         if last is None:
             return ""
         ran = words.hours(sum(last.seconds[:3]) + last.seconds[4])
-        return f"last {last.name}, {ran} run, ended {words.short_day(last.end)}"
+        return tr(
+            "last {block}, {hours} run, ended {day}",
+            block=last.name,
+            hours=ran,
+            day=words.short_day(last.end),
+        )
 
     def _share(self, painter: QPainter, left: float, right: float, look: theme.Theme) -> None:
         share, wanted, short = share_words(self.row)

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import mark, tr
 from tercet.library import roster
 from tercet.library.roster import SquadRow
 from tercet.library.views import SeasonView
@@ -27,9 +28,17 @@ from tercet.ui.record_flow import RecordFlow
 from tercet.ui.squad_line import SquadLine, column_lefts, wanted_s
 from tercet.ui.widgets import ElidedLabel, Label, Pane, Rule, button, clear_scroll
 
-HEADS = ("runner", "race", "block so far, hours", "easy", "worth a word")
-WORDS = "Wanted shares are each block's own. Order is by race day, then by name, never by a number."
-ALONE = (
+HEADS = (
+    mark("runner"),
+    mark("race"),
+    mark("block so far, hours"),
+    mark("easy"),
+    mark("worth a word"),
+)
+WORDS = mark(
+    "Wanted shares are each block's own. Order is by race day, then by name, never by a number."
+)
+ALONE = mark(
     "Add a runner makes another runner's record, kept apart from this one; Take in a record merges "
     "a copy of this runner's."
 )
@@ -62,7 +71,7 @@ class Heads(QWidget):
         lefts = [*column_lefts(room, look), float(room)]
         for k, text in enumerate(HEADS):
             width = lefts[k + 1] - lefts[k] - look.px(8)
-            shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, width)
+            shown = metrics.elidedText(tr(text), Qt.TextElideMode.ElideRight, width)
             painter.drawText(int(lefts[k]), int(y), shown)
 
 
@@ -85,7 +94,7 @@ class SquadPage(Page):
         self.error.setContentsMargins(15, 0, 15, 0)
         for made in (self.record.take, self.record.hand):
             made.clicked.connect(self.error.clear_error)
-        self.add = button("Add a runner")
+        self.add = button(tr("Add a runner"))
         self.add.clicked.connect(self._add)
         column.addLayout(self._head())
         for part in (self.error, self.record.bar):
@@ -98,7 +107,7 @@ class SquadPage(Page):
         self._rows.addStretch(1)
         column.addWidget(clear_scroll(inside), 1)
         column.addWidget(Rule())
-        self._foot = Label(WORDS, "small", "text_2", wrap=True)
+        self._foot = Label(tr(WORDS), "small", "text_2", wrap=True)
         self._foot.setContentsMargins(15, 2, 15, 8)
         column.addWidget(self._foot)
 
@@ -106,9 +115,9 @@ class SquadPage(Page):
         head = QHBoxLayout()
         head.setContentsMargins(15, 0, 15, 0)
         head.setSpacing(8)
-        head.addWidget(Label("Squad", "pane_title"))
+        head.addWidget(Label(tr("Squad"), "pane_title"))
         about = ElidedLabel(
-            "one line a runner, the current block so far, all on one scale", "small", "text_2"
+            tr("one line a runner, the current block so far, all on one scale"), "small", "text_2"
         )
         about.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         head.addWidget(about, 1)
@@ -134,7 +143,7 @@ class SquadPage(Page):
 
     def show_rows(self, rows: list[SquadRow]) -> None:
         """Draw a line for each."""
-        self._foot.setText(WORDS if len(rows) > 1 else ALONE)
+        self._foot.setText(tr(WORDS if len(rows) > 1 else ALONE))
         focused = next((line.row.runner.folder for line in self.lines if line.hasFocus()), None)
         for line in self.lines:
             self._rows.removeWidget(line)
@@ -163,7 +172,7 @@ class SquadPage(Page):
             self.runner_asked.emit(folder)
 
     def _add(self) -> None:
-        name, given = QInputDialog.getText(self, "Add a runner", "Name")
+        name, given = QInputDialog.getText(self, tr("Add a runner"), tr("Name"))
         if given:
             self.add_named(name)
 

@@ -26,6 +26,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.engine.shades import Shade
+from tercet.language import mark, tr
 from tercet.ui import theme as themes
 from tercet.ui.theme import Theme
 
@@ -37,7 +38,18 @@ KEY_HEIGHTS = (0.4, 0.7, 1.0)
 MIN_WIDTH = 2.5
 DOUBLE_GAP = 5.0
 _KEY_STEP = 46
-_PLANNED = ("length planned", "still to run")
+_PLANNED = (mark("length planned"), mark("still to run"))
+_RARE = {
+    "unjudged": mark("unjudged"),
+    "other": mark("other sport"),
+    "cut": mark("bar cut, hours beside it"),
+}
+_SPOKEN = {
+    "unjudged": mark("unjudged"),
+    "other": mark("other"),
+    "cut": mark("cut"),
+    "planned": mark("planned"),
+}
 _ROLES = ("easy", "moderate", "hard")
 _EDGES = ("easy_outline", "moderate_edge", "hard_edge")
 
@@ -228,7 +240,7 @@ class KeyStrip(QWidget):
         super().__init__(parent)
         self._present = dict.fromkeys(("unjudged", "other", "cut", "planned"), False)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Key")
+        self.setAccessibleName(tr("Key"))
         self._describe()
         themes.changed.connect(self._theme_changed)
 
@@ -246,15 +258,14 @@ class KeyStrip(QWidget):
         self.update()
 
     def entries(self) -> list[str]:
-        """Words of the entries that fit the width, in their order."""
+        """Entries that fit the width, in their order, as they are worded in English."""
         look = themes.current()
         metrics = QFontMetricsF(look.font("small"))
-        shown = ["easy", "moderate", "hard"]
-        rare = {"unjudged": "unjudged", "other": "other sport", "cut": "bar cut, hours beside it"}
-        shown += [words for name, words in rare.items() if self._present[name]]
-        shown += [*(_PLANNED if self._present["planned"] else ()), "race", "today"]
-        for going in ("today", "race", "other sport", rare["cut"], "unjudged"):
-            room = sum(metrics.horizontalAdvance(words) + look.px(_KEY_STEP) for words in shown)
+        shown = [mark("easy"), mark("moderate"), mark("hard")]
+        shown += [words for name, words in _RARE.items() if self._present[name]]
+        shown += [*(_PLANNED if self._present["planned"] else ()), mark("race"), mark("today")]
+        for going in ("today", "race", "other sport", _RARE["cut"], "unjudged"):
+            room = sum(metrics.horizontalAdvance(tr(words)) + look.px(_KEY_STEP) for words in shown)
             if room > self.width() and going in shown:
                 shown.remove(going)
         return shown
@@ -276,9 +287,10 @@ class KeyStrip(QWidget):
         size = look.px(18)
         top = (self.height() - size) / 2.0
         x = float(look.px(14))
-        for words in self.entries():
+        for entry in self.entries():
+            words = tr(entry)
             box = QRectF(round(x), round(top), size, size)
-            x += _paint_entry(painter, box, words, look) + look.px(7)
+            x += _paint_entry(painter, box, entry, look) + look.px(7)
             painter.setPen(look.color("text_2"))
             text = QRectF(x, 0, self.width() - x, self.height())
             painter.drawText(text, Qt.AlignmentFlag.AlignVCenter, words)
@@ -286,8 +298,10 @@ class KeyStrip(QWidget):
         painter.end()
 
     def _describe(self) -> None:
-        text = "Easy is low and outlined, moderate is middle and slanted, hard is high and upright"
-        rare = [name for name, present in self._present.items() if present]
+        text = tr(
+            "Easy is low and outlined, moderate is middle and slanted, hard is high and upright"
+        )
+        rare = [tr(_SPOKEN[name]) for name, present in self._present.items() if present]
         self.setAccessibleDescription(", ".join([text, *rare]))
 
     def _theme_changed(self) -> None:

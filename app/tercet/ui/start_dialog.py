@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QDateTime, Signal
 from PySide6.QtWidgets import QCheckBox, QDateTimeEdit, QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
+from tercet.language import tr
 from tercet.library import naming
 from tercet.library.library import Library
 from tercet.store.queries import FileRow
@@ -26,14 +27,14 @@ class StartDialog(QDialog):
         super().__init__(parent)
         self._library, self._file = library, file
         self._answers = Answers(self)
-        self.setWindowTitle("When did the run start?")
+        self.setWindowTitle(tr("When did the run start?"))
         self.start = QDateTimeEdit(QDateTime.currentDateTime())
-        self.start.setDisplayFormat("d MMM yyyy  HH:mm")
+        self.start.setDisplayFormat(tr("d MMM yyyy  HH:mm", "pattern of a date, as Qt reads it"))
         self.start.setCalendarPopup(True)
-        self.start.setAccessibleName("When the run started")
-        self.alike = QCheckBox("Move the other files without a clock by the same difference")
+        self.start.setAccessibleName(tr("When the run started"))
+        self.alike = QCheckBox(tr("Move the other files without a clock by the same difference"))
         self.error = ErrorLine()
-        self.cancel, self.keep = button("Cancel"), button("Take it in", primary=True)
+        self.cancel, self.keep = button(tr("Cancel")), button(tr("Take it in"), primary=True)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 14, 20, 14)
         column.setSpacing(8)

@@ -6,10 +6,16 @@ from PySide6.QtCore import QPoint, Signal, SignalInstance
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QInputDialog, QMenu, QWidget
 
+from tercet.language import mark, tr
 from tercet.ui import words
 
 #: Letters of what may be said, in the order of the menus.
-SAID = (("E", "Easy"), ("M", "Moderate"), ("H", "Hard"), ("X", "Leave it out"))
+SAID = (
+    ("E", mark("Easy")),
+    ("M", mark("Moderate")),
+    ("H", mark("Hard")),
+    ("X", mark("Leave it out")),
+)
 #: Belt speeds that the dialog takes. [km/h]
 SLOWEST, FASTEST, USUAL = 2.0, 30.0, 10.0
 KMH = 3.6
@@ -17,7 +23,7 @@ KMH = 3.6
 
 def stretch_words(start_s: float, end_s: float) -> str:
     """Name a stretch: ``12:30 to 15:10``."""
-    return f"{words.duration(start_s)} to {words.duration(end_s)}"
+    return tr("{start} to {end}", start=words.duration(start_s), end=words.duration(end_s))
 
 
 class StretchMenu(QMenu):
@@ -31,7 +37,7 @@ class StretchMenu(QMenu):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setAccessibleName("What this stretch was")
+        self.setAccessibleName(tr("What this stretch was"))
 
     def ask(self, start_s: float, end_s: float, length_s: float, where: QPoint) -> None:
         """Open at a place of the screen, for a stretch of a run of this length."""
@@ -40,13 +46,15 @@ class StretchMenu(QMenu):
         head.setEnabled(False)
         self.addSeparator()
         for letter, word in SAID:
-            self._add(word, lambda letter=letter: self.shade_said.emit(start_s, end_s, letter))
+            self._add(tr(word), lambda letter=letter: self.shade_said.emit(start_s, end_s, letter))
         self.addSeparator()
-        self._add("A repetition", lambda: self.repetition_said.emit(start_s, end_s))
+        self._add(tr("A repetition"), lambda: self.repetition_said.emit(start_s, end_s))
         if start_s > 0:
-            self._add("Cut off all before it", lambda: self.shade_said.emit(0.0, start_s, "X"))
+            self._add(tr("Cut off all before it"), lambda: self.shade_said.emit(0.0, start_s, "X"))
         if end_s < length_s:
-            self._add("Cut off all after it", lambda: self.shade_said.emit(end_s, length_s, "X"))
+            self._add(
+                tr("Cut off all after it"), lambda: self.shade_said.emit(end_s, length_s, "X")
+            )
         self.popup(where)
 
     def _add(self, text: str, call: object) -> None:
@@ -60,12 +68,12 @@ def add_whole_run(menu: QMenu, owner: QWidget, told: SignalInstance) -> tuple[QA
     menu.addSeparator()
     made = []
     for key, text in (
-        ("E", "Count all of it as easy"),
-        ("M", "Count all of it as moderate"),
-        ("H", "Count all of it as hard"),
-        ("X", "Leave all of it out"),
-        ("belt", "Treadmill belt speed…"),
-        ("back", "Take back what was said about the shades"),
+        ("E", tr("Count all of it as easy")),
+        ("M", tr("Count all of it as moderate")),
+        ("H", tr("Count all of it as hard")),
+        ("X", tr("Leave all of it out")),
+        ("belt", tr("Treadmill belt speed…")),
+        ("back", tr("Take back what was said about the shades")),
     ):
         action = QAction(text, owner)
         action.triggered.connect(lambda _=False, key=key: told.emit(key))
@@ -77,6 +85,12 @@ def add_whole_run(menu: QMenu, owner: QWidget, told: SignalInstance) -> tuple[QA
 def ask_belt_speed(parent: QWidget) -> float | None:
     """Ask how fast the belt ran; gives m/s, or None if it was not said."""
     speed, said = QInputDialog.getDouble(
-        parent, "Belt speed", "Speed shown by the treadmill, km/h", USUAL, SLOWEST, FASTEST, 1
+        parent,
+        tr("Belt speed"),
+        tr("Speed shown by the treadmill, km/h"),
+        USUAL,
+        SLOWEST,
+        FASTEST,
+        1,
     )
     return speed / KMH if said else None

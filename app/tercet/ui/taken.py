@@ -30,6 +30,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QApplication, QFileDialog, QMenu, QToolButton, QWidget
 
+from tercet.language import mark, tr
 from tercet.library.review import tables
 from tercet.ui import drawing as drawings
 from tercet.ui import theme
@@ -40,7 +41,11 @@ PNG = "image/png"
 SHARP = 2.0
 #: Width of the picture that hangs at the pointer. [px]
 HANGING = 240
-KINDS = "Picture (*.png);;Drawing (*.svg);;Numbers (*.csv)"
+KINDS = (
+    (mark("Picture (*.png)"), ("png", "svg", "csv")),
+    (mark("Drawing (*.svg)"), ("svg", "png", "csv")),
+    (mark("Numbers (*.csv)"), ("csv", "png", "svg")),
+)
 
 _kept: list[TemporaryDirectory[str]] = []
 
@@ -138,8 +143,8 @@ class Handle(QToolButton):
         self.name, self.numbers = "", ""
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setCursor(Qt.CursorShape.OpenHandCursor)
-        self.setToolTip("Drag the chart to a document or a folder, or click to copy or save it")
-        self.setAccessibleName("Take the chart along")
+        self.setToolTip(tr("Drag the chart to a document or a folder, or click to copy or save it"))
+        self.setAccessibleName(tr("Take the chart along"))
         self._menu = QMenu(self)
         self._menu.addActions(actions)
         chart.installEventFilter(self)
@@ -212,10 +217,10 @@ class Handle(QToolButton):
 
 def ask_where(parent: QWidget, name: str) -> Path | None:
     """Ask for a file to save a chart in; None if nothing was chosen."""
+    endings = {tr(words): order for words, order in KINDS}
     chosen, kind = QFileDialog.getSaveFileName(
-        parent, "Save the chart", tables.plain_name(name), KINDS
+        parent, tr("Save the chart"), tables.plain_name(name), ";;".join(endings)
     )
     if not chosen:
         return None
-    kinds = {"Drawing": ("svg", "png", "csv"), "Numbers": ("csv", "png", "svg")}
-    return tables.with_ending(Path(chosen), kinds.get(kind.split()[0], ("png", "svg", "csv")))
+    return tables.with_ending(Path(chosen), endings.get(kind, KINDS[0][1]))

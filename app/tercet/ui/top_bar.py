@@ -8,11 +8,12 @@ from PySide6.QtCore import QPointF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
+from tercet.language import mark, tr
 from tercet.ui import theme
 from tercet.ui.pages import PAGES, of_group
 from tercet.ui.widgets import Label, button
 
-VIEWS = (("season", "Season"), ("session", "Session"))
+VIEWS = (("season", mark("Season")), ("session", mark("Session")))
 #: Beside a name: its margins and the mark of the menu. [px]
 ROOM = 40
 #: A line of views below the names. [px at 100 %]
@@ -112,25 +113,25 @@ class TopBar(QWidget):
         self._views: dict[str, ViewButton] = {}
         further = tuple((entry.key, entry.title) for entry in of_group("view"))
         for key, word in (*VIEWS, *further):
-            made = ViewButton(word)
+            made = ViewButton(tr(word))
             made.clicked.connect(lambda _=False, key=key: self.view_asked.emit(key))
             self._views[key] = made
         self.season, self.runner = NameButton(), NameButton()
         self.season_menu, self.runner_menu = QMenu(self), QMenu(self)
         for made, menu, about in (
-            (self.season, self.season_menu, "Pages of the season"),
-            (self.runner, self.runner_menu, "Pages of the runner"),
+            (self.season, self.season_menu, tr("Pages of the season")),
+            (self.runner, self.runner_menu, tr("Pages of the runner")),
         ):
             menu.setAccessibleName(about)
             made.setMenu(menu)
             made.setAccessibleName(about)
-        self.menu_button = QPushButton("Menu")
+        self.menu_button = QPushButton(tr("Menu"))
         self.menu_button.setProperty("flat", True)
         self.menu_button.setShortcut("F10")
-        self.menu_button.setAccessibleName("Menu")
+        self.menu_button.setAccessibleName(tr("Menu"))
         self.menu = QMenu(self)
         self.menu_button.setMenu(self.menu)
-        self.add = button("Add recordings", primary=True)
+        self.add = button(tr("Add recordings"), primary=True)
         self.add.clicked.connect(self.add_asked)
         self._lines = 0
         self._arrange(1)

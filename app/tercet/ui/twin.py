@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import tr
 from tercet.ui import theme as themes
 from tercet.ui.taken import Handle, ask_where, save
 
@@ -108,23 +109,23 @@ class Twin(QStackedWidget):
         self._rows: tuple[tuple[str, ...], ...] = ()
         self.addWidget(chart)
         self.addWidget(self.table)
-        self.show_table = QAction("Show as table", self)
+        self.show_table = QAction(tr("Show as table"), self)
         self.show_table.setCheckable(True)
         self.show_table.setShortcut(QKeySequence("Ctrl+T"))
         self.show_table.toggled.connect(self._show_table)
-        self.copy_picture = QAction("Copy picture", self)
+        self.copy_picture = QAction(tr("Copy picture"), self)
         self.copy_picture.triggered.connect(self._copy_picture)
-        self.copy_numbers = QAction("Copy numbers", self)
+        self.copy_numbers = QAction(tr("Copy numbers"), self)
         self.copy_numbers.triggered.connect(self._copy_numbers)
-        self.save = QAction("Save chart…", self)
+        self.save = QAction(tr("Save chart…"), self)
         self.save.triggered.connect(self._save)
-        several = [self.copy_picture, self.copy_numbers, self.save]
-        self.handle = Handle(chart, owner, several)
-        self.handle.name = name.removesuffix(" as a table")
+        taken = [self.copy_picture, self.copy_numbers, self.save]
+        self.handle = Handle(chart, owner, taken)
+        self.handle.name = name.removesuffix(tr(" as a table", "end of a table's name"))
         self._left = {0}
         self._stale = False
         themes.changed.connect(self.restyle)
-        for action in (self.show_table, *several):
+        for action in (self.show_table, *taken):
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             for widget in (owner, chart, self.table):
                 widget.addAction(action)
@@ -182,8 +183,8 @@ class Twin(QStackedWidget):
             save(self._owner, self.handle.name, self.text, target)
         except OSError as error:
             box = QMessageBox(self.window())
-            box.setText(f"{target.name} was not written: {error.strerror}.")
-            box.setInformativeText("Choose another folder, or free some room on the disk.")
+            box.setText(tr("{file} was not written: {why}.", file=target.name, why=error.strerror))
+            box.setInformativeText(tr("Choose another folder, or free some room on the disk."))
             box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
             box.open()
 

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import mark, several, tr
 from tercet.library import years
 from tercet.library.views import SeasonView
 from tercet.library.years import Past
@@ -27,10 +28,10 @@ from tercet.ui.widgets import ElidedLabel, Label, Pane, Rule, StairWidget, butto
 
 #: Width over text size under which the right side goes below. [px at 100 %]
 STACK_BELOW = 1000
-ONE = "There is one season so far. A second one, or two blocks, can be laid beside it."
-EMPTY = "Nothing has been run yet. Recordings or a paper log fill this page."
-SEPARATE = "Two seasons, back from the race"
-BLOCKS = "Two blocks, back from their last week"
+ONE = mark("There is one season so far. A second one, or two blocks, can be laid beside it.")
+EMPTY = mark("Nothing has been run yet. Recordings or a paper log fill this page.")
+SEPARATE = mark("Two seasons, back from the race")
+BLOCKS = mark("Two blocks, back from their last week")
 
 
 class HourScale(QWidget):
@@ -56,7 +57,9 @@ class HourScale(QWidget):
             painter.drawLine(x, y - 4, x, y + 4)
         painter.setFont(look.font("small"))
         place = self.rect().adjusted(0, 0, -8 - length, 0)
-        painter.drawText(place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom, "1 h")
+        painter.drawText(
+            place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom, tr("1 h")
+        )
 
 
 class TwoPage(Page):
@@ -67,18 +70,20 @@ class TwoPage(Page):
         self._view: SeasonView | None = None
         self.data: list[Past] | None = None
         self._spacing = 2
-        self.by_block = button("By block")
+        self.by_block = button(tr("By block"))
         self.by_block.setCheckable(True)
         self.by_block.toggled.connect(self._by_changed)
         self.choosers = (QComboBox(), QComboBox())
-        for chooser, name in zip(self.choosers, ("Left season", "Right season"), strict=True):
-            chooser.setAccessibleName(name)
+        for chooser, name in zip(
+            self.choosers, (mark("Left season"), mark("Right season")), strict=True
+        ):
+            chooser.setAccessibleName(tr(name))
             chooser.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
             chooser.setMinimumContentsLength(14)
             chooser.activated.connect(lambda _: self._show())
-        self._title = Label(SEPARATE, "pane_title")
+        self._title = Label(tr(SEPARATE), "pane_title")
         self._heads = [Label("", "small", "text_2", wrap=True) for _ in range(2)]
         self._said = Label("", "body", "text_2", wrap=True)
         self.back_rows = BackRows()
@@ -112,7 +117,7 @@ class TwoPage(Page):
             names.addWidget(chooser, 0, 2 * place, align)
             label.setAlignment(align)
             names.addWidget(label, 1, 2 * place)
-        names.addWidget(Label("to go", "small", "text_2"), 0, 1, side.AlignCenter)
+        names.addWidget(Label(tr("to go"), "small", "text_2"), 0, 1, side.AlignCenter)
         column.addLayout(names)
         self._scale = HourScale(self.back_rows)
         column.addWidget(self._scale)
@@ -124,7 +129,7 @@ class TwoPage(Page):
         column = QVBoxLayout(pane)
         column.setContentsMargins(16, 10, 4, 6)
         column.setSpacing(4)
-        column.addWidget(Label("What differs", "pane_title"))
+        column.addWidget(Label(tr("What differs"), "pane_title"))
         inside = QWidget()
         self._differs = QVBoxLayout(inside)
         self._differs.setContentsMargins(0, 0, 12, 0)
@@ -147,7 +152,7 @@ class TwoPage(Page):
         self.context.answers.when(future, self.show_data)
 
     def _by_changed(self, by_block: bool) -> None:
-        self._title.setText(BLOCKS if by_block else SEPARATE)
+        self._title.setText(tr(BLOCKS if by_block else SEPARATE))
         for chooser in self.choosers:
             chooser.clear()
         if self._view is not None:
@@ -166,7 +171,7 @@ class TwoPage(Page):
             chooser.setCurrentIndex(at if at >= 0 else min(1 - place, len(pasts) - 1))
             chooser.setEnabled(len(pasts) > 1)
         self.choosers[0].setVisible(len(pasts) > 1)
-        self._said.setText("" if len(pasts) > 1 else ONE if pasts else EMPTY)
+        self._said.setText("" if len(pasts) > 1 else tr(ONE if pasts else EMPTY))
         self._said.setVisible(len(pasts) < 2)
         self._show()
 
@@ -215,7 +220,7 @@ class YearsPart(QWidget):
         super().__init__()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 10, 0, 6)
-        column.addWidget(Label("Years", "body_bold"))
+        column.addWidget(Label(tr("Years"), "body_bold"))
         grid = QGridLayout()
         grid.setColumnStretch(1, 1)
         grid.setHorizontalSpacing(8)
@@ -225,8 +230,16 @@ class YearsPart(QWidget):
             stair.set(year.seconds, full)
             judged = sum(year.seconds[:3])
             share = words.share(year.easy_share) if year.easy_share is not None else words.NOTHING
-            text = f"{words.hours(judged)}, {share} easy"
-            stair.setAccessibleName(f"{year.year}: {text}, {year.sessions} sessions")
+            text = tr("{hours}, {share} easy", hours=words.hours(judged), share=share)
+            stair.setAccessibleName(
+                several(
+                    year.sessions,
+                    mark("{year}: {text}, {n} session"),
+                    mark("{year}: {text}, {n} sessions"),
+                    year=year.year,
+                    text=text,
+                )
+            )
             grid.addWidget(Label(str(year.year), "body_bold"), row, 0)
             grid.addWidget(stair, row, 1)
             grid.addWidget(ElidedLabel(text, "small", "text_2"), row, 2)
@@ -235,5 +248,18 @@ class YearsPart(QWidget):
 
 def _summary(past: Past) -> str:
     judged = sum(past.seconds[:3])
-    share = f", {words.share(past.seconds[0] / judged)} easy" if judged > 0 else ""
-    return f"{words.hours(judged)} run in {past.weeks} weeks{share}"
+    hours = words.hours(judged)
+    if judged <= 0:
+        return several(
+            past.weeks,
+            mark("{hours} run in {n} week"),
+            mark("{hours} run in {n} weeks"),
+            hours=hours,
+        )
+    return several(
+        past.weeks,
+        mark("{hours} run in {n} week, {share} easy"),
+        mark("{hours} run in {n} weeks, {share} easy"),
+        hours=hours,
+        share=words.share(past.seconds[0] / judged),
+    )

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QTimer, Signal
-from PySide6.QtGui import QAccessible, QAccessibleEvent
+from PySide6.QtGui import QAccessible, QAccessibleEvent, QKeySequence
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
 
+from tercet.language import tr
 from tercet.ui import theme
 from tercet.ui.widgets import ElidedLabel, Label, button
 
@@ -22,15 +23,16 @@ class UndoBar(QFrame):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.setProperty("raised", True)
+        self._forward = False
         self._below: QWidget | None = None
         self._beside: QWidget | None = None
         self._line = line = QHBoxLayout(self)
         line.setContentsMargins(14, 0, 8, 0)
         self.words = ElidedLabel("", "body")
-        self.undo = button("Undo")
+        self.undo = button(tr("Undo"))
         self.undo.setProperty("slim", True)
         self.undo.clicked.connect(self._asked)
-        self.keys = Label("Ctrl+Z", "small", "text_2")
+        self.keys = Label(_keys("Ctrl+Z"), "small", "text_2")
         line.addWidget(self.words, 1)
         line.addWidget(self.undo)
         line.addWidget(self.keys)
@@ -50,11 +52,13 @@ class UndoBar(QFrame):
 
     def say(self, done: str) -> None:
         """Say what was done, with a way back."""
-        self._show(done, "Undo", "Ctrl+Z")
+        self._forward = False
+        self._show(done, tr("Undo"), _keys("Ctrl+Z"))
 
     def say_undone(self, taken_back: str) -> None:
         """Say what was taken back, with a way forward."""
-        self._show(taken_back, "Redo", "Ctrl+Y")
+        self._forward = True
+        self._show(taken_back, tr("Redo"), _keys("Ctrl+Y"))
 
     def complain(self, problem: str) -> None:
         """Say what could not be done; nothing was changed."""
@@ -75,8 +79,7 @@ class UndoBar(QFrame):
         QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
 
     def _asked(self) -> None:
-        forward = self.undo.text() == "Redo"
-        (self.redo_asked if forward else self.undo_asked).emit()
+        (self.redo_asked if self._forward else self.undo_asked).emit()
 
     def _leave(self) -> None:
         if self.underMouse() or self.undo.hasFocus():
@@ -116,3 +119,8 @@ class UndoBar(QFrame):
         if event.type() in moved and self.isVisible():
             self._place()
         return False
+
+
+def _keys(keys: str) -> str:
+    """Keys as the language names them."""
+    return QKeySequence(keys).toString(QKeySequence.SequenceFormat.NativeText)

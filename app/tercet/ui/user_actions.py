@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library import operations
 from tercet.library.library import Library
 from tercet.library.views import SessionView
@@ -47,37 +48,41 @@ class Actions(QObject):
         def then(changes: Changes | None) -> None:
             if changes is not None:
                 if changes.step and not quiet:
-                    self._undo_bar.say(said or changes.step)
+                    self._undo_bar.say(said or tr(changes.step))
                 self.changed.emit(changes)
 
         self._answers.when(self._library.submit(call, *args), then)
 
     def undo(self) -> None:
         """Take back the last step."""
-        self._step(operations.undo, "Taken back", self._undo_bar.say_undone)
+        self._step(operations.undo, mark("Taken back: {step}"), self._undo_bar.say_undone)
 
     def redo(self) -> None:
         """Bring back the last undone step."""
-        self._step(operations.redo, "Done again", self._undo_bar.say)
+        self._step(operations.redo, mark("Done again: {step}"), self._undo_bar.say)
 
     def _step(
         self, call: Callable[[Store], Changes | None], done: str, say: Callable[[str], None]
     ) -> None:
         def then(changes: Changes | None) -> None:
             if changes is not None:
-                say(f"{done}: {changes.step[:1].lower()}{changes.step[1:]}")
+                worded = tr(changes.step)
+                # English goes on in small letters; a translation keeps its nouns' capitals.
+                english = worded == changes.step
+                step = worded[:1].lower() + worded[1:] if english else worded
+                say(tr(done, step=step))
                 self.changed.emit(changes)
 
         self._answers.when(self._library.submit(call), then)
 
     def delete(self, session: SessionView) -> None:
         """Delete a session; undo brings it back."""
-        said = f"Deleted: {session.name}, {words.short_day(session.day)}"
+        said = tr("Deleted: {name}, {day}", name=session.name, day=words.short_day(session.day))
         self.do(operations.delete_runs, [session.id], said=said)
 
     def delete_several(self, sessions: Sequence[SessionView]) -> None:
         """Delete several sessions in one step."""
-        said = f"Deleted: {len(sessions)} sessions"
+        said = several(len(sessions), mark("Deleted: {n} session"), mark("Deleted: {n} sessions"))
         self.do(operations.delete_runs, [session.id for session in sessions], said=said)
 
     def set_kind_of(self, run_ids: Sequence[int], kind: str) -> None:
@@ -169,7 +174,7 @@ class Actions(QObject):
 
     def tell(self, changes: Changes) -> None:
         """Say what was done elsewhere, and that there is something to show."""
-        self._undo_bar.say(changes.step)
+        self._undo_bar.say(tr(changes.step))
         self.changed.emit(changes)
 
 

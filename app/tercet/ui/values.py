@@ -7,13 +7,14 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from tercet.engine.shades import Shade
+from tercet.language import mark, tr
 from tercet.ui import stairs
 from tercet.ui import theme as themes
 
 #: Stands for the dashed target line among the swatches.
 TARGET = "target"
 #: Said of every number that comes from thresholds nobody has confirmed.
-ABOUT = "about"
+ABOUT = mark("about")
 
 
 class Swatch(QWidget):
@@ -52,7 +53,7 @@ class Value(QWidget):
     def __init__(self, word: str, swatch: Shade | str | None = None) -> None:
         super().__init__()
         self._estimated = False
-        self._number, self._word, self._about = QLabel("–"), QLabel(word), QLabel(ABOUT)
+        self._number, self._word, self._about = QLabel("–"), QLabel(word), QLabel(tr(ABOUT))
         self._about.setVisible(False)
         self._word.setProperty("secondary", True)
         self._grid = grid = QGridLayout(self)
@@ -88,7 +89,8 @@ class Value(QWidget):
     @property
     def text(self) -> str:
         """The number as shown."""
-        return f"{ABOUT} {self._number.text()}" if self._estimated else self._number.text()
+        number = self._number.text()
+        return tr("about {value}", value=number) if self._estimated else number
 
     @property
     def word(self) -> str:
@@ -97,8 +99,9 @@ class Value(QWidget):
 
     def show_value(self, number: str, word: str | None = None) -> None:
         """Show another number, and another word if one is given; *about* stands small before it."""
-        self._estimated = number.startswith(f"{ABOUT} ")
-        self._number.setText(number.removeprefix(f"{ABOUT} "))
+        about = tr("about {value}", value="")
+        self._estimated = number.startswith(about)
+        self._number.setText(number.removeprefix(about))
         self._about.setVisible(self._estimated)
         if word is not None:
             self._word.setText(word)

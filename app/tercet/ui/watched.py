@@ -10,6 +10,7 @@ from typing import Any
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from tercet.language import tr
 from tercet.library import watching
 from tercet.library.watching import Watch
 from tercet.ui.imports_controller import Imports
@@ -37,7 +38,7 @@ class Watched(QObject):
 
     def choose(self) -> None:
         """Ask which folder to watch."""
-        name = QFileDialog.getExistingDirectory(self._window, "Watch a folder")
+        name = QFileDialog.getExistingDirectory(self._window, tr("Watch a folder"))
         if name:
             self.set_folder(name)
 

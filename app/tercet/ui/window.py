@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
+from tercet.language import tr
 from tercet.library.library import Library
 from tercet.library.views import SeasonView
 from tercet.ui import example, glance, last_place
@@ -274,14 +275,14 @@ class MainWindow(QMainWindow):
 
     def _name(self, view: SeasonView, runner: str) -> None:
         """Say whose season this is, and which."""
-        self.bar.set_runner(runner or ("Example season" if self._demo else "Your season"))
+        self.bar.set_runner(runner or (tr("Example season") if self._demo else tr("Your season")))
         last = view.sessions[-1].day if view.sessions else view.today
-        self.bar.set_season_name(f"Season {last.year}")
+        self.bar.set_season_name(tr("Season {year}", year=last.year))
         self.foot.show_counts(view)
         self._name_window(runner)
 
     def _name_window(self, runner: str) -> None:
-        self.setWindowTitle("Example season" if self._demo else runner or "Season")
+        self.setWindowTitle(tr("Example season") if self._demo else runner or tr("Season"))
 
     def show_view(self, name: str) -> None:
         """Go to "season", "session" or a further page, by its key."""

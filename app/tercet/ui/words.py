@@ -13,12 +13,14 @@ from typing import Literal
 
 from PySide6.QtCore import QDate, QLocale
 
+from tercet.language import mark, several, tr
+
 Units = Literal["km", "miles"]
 
 #: Metres in the unit that distances and paces are written in; the mile is exact by definition.
 UNIT_METRES: dict[str, float] = {"km": 1000.0, "miles": 1609.344}
-UNIT_WORDS: dict[str, str] = {"km": "km", "miles": "mi"}
-PACE_WORDS: dict[str, str] = {"km": "/km", "miles": "/mile"}
+UNIT_WORDS: dict[str, str] = {"km": mark("km"), "miles": mark("mi")}
+PACE_WORDS: dict[str, str] = {"km": mark("/km"), "miles": mark("/mile")}
 FOOT_METRES = 0.3048
 NOTHING = "–"
 
@@ -48,11 +50,11 @@ def spoken(seconds: float) -> str:
     """A length of time in words for a screen reader: ``1 hour 13 minutes``."""
     whole = math.floor(abs(seconds) + 0.5)
     if whole < 60:
-        return _counted(whole, "second")
+        return several(whole, mark("{n} second"), mark("{n} seconds"))
     hour, minute = divmod(math.floor(whole / 60.0 + 0.5), 60)
-    parts = [_counted(hour, "hour")] if hour else []
+    parts = [several(hour, mark("{n} hour"), mark("{n} hours"))] if hour else []
     if minute:
-        parts.append(_counted(minute, "minute"))
+        parts.append(several(minute, mark("{n} minute"), mark("{n} minutes")))
     return " ".join(parts)
 
 
@@ -67,14 +69,16 @@ def bare_pace(speed: float, units: Units = "km") -> str:
 def pace(speed: float, units: Units = "km") -> str:
     """Pace from metres a second: ``5:09 /km`` or ``8:17 /mile``."""
     bare = bare_pace(speed, units)
-    return bare if bare == NOTHING else f"{bare} {PACE_WORDS[units]}"
+    unit = tr(PACE_WORDS[units])
+    return bare if bare == NOTHING else f"{bare} {unit}"
 
 
 def distance(metres: float, units: Units = "km") -> str:
     """Distance with one decimal from ten up and two below: ``14.2 km``, ``8.05 km``."""
     value = metres / UNIT_METRES[units]
     decimals = 1 if round(value, 2) >= 10.0 else 2
-    return f"{number(value, decimals)} {UNIT_WORDS[units]}"
+    unit = tr(UNIT_WORDS[units])
+    return f"{number(value, decimals)} {unit}"
 
 
 def bout(metres: float, units: Units = "km") -> str:
@@ -84,25 +88,29 @@ def bout(metres: float, units: Units = "km") -> str:
 
 def climb(metres: float, units: Units = "km") -> str:
     """Height gained: ``212 m``, or ``696 ft`` beside miles."""
-    return f"{number(metres)} m" if units == "km" else f"{number(metres / FOOT_METRES)} ft"
+    return (
+        f"{number(metres)} m"
+        if units == "km"
+        else tr("{feet} ft", feet=number(metres / FOOT_METRES))
+    )
 
 
 def heart_rate(beats: float) -> str:
     """Heart rate: ``148 /min``."""
-    return f"{number(beats)} /min"
+    return tr("{beats} /min", beats=number(beats))
 
 
 def share(fraction: float, *, estimated: bool = False) -> str:
     """Share in whole per cent: ``90 %``, or ``about 90 %`` from thresholds not confirmed."""
     words = f"{number(math.floor(fraction * 100.0 + 0.5))} %"
-    return f"about {words}" if estimated else words
+    return tr("about {value}", value=words) if estimated else words
 
 
 def listed(parts: Sequence[str]) -> str:
     """Join words for a sentence: ``a, b and c``."""
     if len(parts) < 2:
         return "".join(parts)
-    return f"{', '.join(parts[:-1])} and {parts[-1]}"
+    return tr("{first} and {last}", first=", ".join(parts[:-1]), last=parts[-1])
 
 
 def long_day(day: date) -> str:
@@ -112,7 +120,7 @@ def long_day(day: date) -> str:
 
 def short_day(day: date) -> str:
     """Day and month: ``17 Jun``."""
-    return QLocale().toString(_qdate(day), "d MMM")
+    return QLocale().toString(_qdate(day), tr("d MMM", "pattern of a date, as Qt reads it"))
 
 
 def at_clock(day: str, start: datetime, clock: str) -> str:
@@ -130,10 +138,6 @@ def weekday(day: date) -> str:
 def month(day: date) -> str:
     """Short name of the month: ``Jun``."""
     return QLocale().toString(_qdate(day), "MMM")
-
-
-def _counted(count: int, word: str) -> str:
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"
 
 
 def _qdate(day: date) -> QDate:
