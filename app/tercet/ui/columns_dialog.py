@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.formats.table import Column, Naming
+from tercet.language import mark, tr
 from tercet.library import naming
 from tercet.library.library import Library
 from tercet.library.naming import Waiting
@@ -33,63 +34,88 @@ from tercet.ui.widgets import Label, button
 #: What a column may hold, by what the table holds: role, unit, words.
 CHOICES: dict[str, tuple[tuple[str, str, str], ...]] = {
     "runs": (
-        ("", "", "not used"),
-        ("day", "day first", "day, 31/12"),
-        ("day", "month first", "day, 12/31"),
-        ("day", "", "day, 2026-12-31"),
-        ("day", "year first", "day, 26-12-31"),
-        ("clock", "", "time of day"),
-        ("distance", "km", "distance, km"),
-        ("distance", "mi", "distance, miles"),
-        ("distance", "m", "distance, metres"),
-        ("duration", "h:mm:ss", "time taken, h:mm:ss"),
-        ("duration", "m:ss", "time taken, m:ss"),
-        ("duration", "h:mm", "time taken, h:mm"),
-        ("duration", "min", "time taken, minutes"),
-        ("duration", "s", "time taken, seconds"),
-        ("duration", "h", "time taken, hours"),
-        ("duration", "days", "time taken, in days (1.0 is 24 h)"),
-        ("heart rate", "", "mean heart rate"),
-        ("highest heart rate", "", "highest heart rate"),
-        ("climb", "m", "climb, metres"),
-        ("climb", "ft", "climb, feet"),
-        ("effort", "", "effort said, 0 to 10"),
-        ("sport", "", "sport"),
-        ("kind", "", "kind, in words"),
-        ("name", "", "name"),
-        ("note", "", "note"),
+        ("", "", mark("not used")),
+        ("day", "day first", mark("day, 31/12")),
+        ("day", "month first", mark("day, 12/31")),
+        ("day", "", mark("day, 2026-12-31")),
+        ("day", "year first", mark("day, 26-12-31")),
+        ("clock", "", mark("time of day")),
+        ("distance", "km", mark("distance, km")),
+        ("distance", "mi", mark("distance, miles")),
+        ("distance", "m", mark("distance, metres")),
+        ("duration", "h:mm:ss", mark("time taken, h:mm:ss")),
+        ("duration", "m:ss", mark("time taken, m:ss")),
+        ("duration", "h:mm", mark("time taken, h:mm")),
+        ("duration", "min", mark("time taken, minutes")),
+        ("duration", "s", mark("time taken, seconds")),
+        ("duration", "h", mark("time taken, hours")),
+        ("duration", "days", mark("time taken, in days (1.0 is 24 h)")),
+        ("heart rate", "", mark("mean heart rate")),
+        ("highest heart rate", "", mark("highest heart rate")),
+        ("climb", "m", mark("climb, metres")),
+        ("climb", "ft", mark("climb, feet")),
+        ("effort", "", mark("effort said, 0 to 10")),
+        ("sport", "", mark("sport")),
+        ("kind", "", mark("kind, in words")),
+        ("name", "", mark("name")),
+        ("note", "", mark("note")),
     ),
     "samples": (
-        ("", "", "not used"),
-        ("moment", "", "date and time"),
-        ("moment", "day first", "date and time, 31/12"),
-        ("moment", "month first", "date and time, 12/31"),
-        ("day", "", "day, 2026-12-31"),
-        ("day", "day first", "day, 31/12"),
-        ("day", "month first", "day, 12/31"),
-        ("clock", "", "time of day"),
-        ("elapsed", "s", "seconds from the start"),
-        ("elapsed", "min", "minutes from the start"),
-        ("elapsed", "ms", "milliseconds from the start"),
-        ("heart rate", "", "heart rate"),
-        ("speed", "m/s", "speed, m/s"),
-        ("speed", "km/h", "speed, km/h"),
-        ("speed", "mi/h", "speed, miles/h"),
-        ("pace", "min/km", "pace, min/km"),
-        ("pace", "min/mi", "pace, min/mile"),
-        ("distance", "m", "distance, metres"),
-        ("distance", "km", "distance, km"),
-        ("distance", "mi", "distance, miles"),
-        ("latitude", "", "latitude"),
-        ("longitude", "", "longitude"),
-        ("altitude", "m", "altitude, metres"),
-        ("altitude", "ft", "altitude, feet"),
-        ("cadence", "", "cadence"),
-        ("power", "", "power, W"),
-        ("temperature", "", "temperature"),
+        ("", "", mark("not used")),
+        ("moment", "", mark("date and time")),
+        ("moment", "day first", mark("date and time, 31/12")),
+        ("moment", "month first", mark("date and time, 12/31")),
+        ("day", "", mark("day, 2026-12-31")),
+        ("day", "day first", mark("day, 31/12")),
+        ("day", "month first", mark("day, 12/31")),
+        ("clock", "", mark("time of day")),
+        ("elapsed", "s", mark("seconds from the start")),
+        ("elapsed", "min", mark("minutes from the start")),
+        ("elapsed", "ms", mark("milliseconds from the start")),
+        ("heart rate", "", mark("heart rate")),
+        ("speed", "m/s", mark("speed, m/s")),
+        ("speed", "km/h", mark("speed, km/h")),
+        ("speed", "mi/h", mark("speed, miles/h")),
+        ("pace", "min/km", mark("pace, min/km")),
+        ("pace", "min/mi", mark("pace, min/mile")),
+        ("distance", "m", mark("distance, metres")),
+        ("distance", "km", mark("distance, km")),
+        ("distance", "mi", mark("distance, miles")),
+        ("latitude", "", mark("latitude")),
+        ("longitude", "", mark("longitude")),
+        ("altitude", "m", mark("altitude, metres")),
+        ("altitude", "ft", mark("altitude, feet")),
+        ("cadence", "", mark("cadence")),
+        ("power", "", mark("power, W")),
+        ("temperature", "", mark("temperature")),
     ),
 }
-HOLDS = {"runs": "One run a line", "samples": "Samples of one run"}
+HOLDS = {"runs": mark("One run a line"), "samples": mark("Samples of one run")}
+#: What a column may be named, by its role.
+ROLES = {
+    "day": mark("day"),
+    "clock": mark("time of day"),
+    "moment": mark("date and time"),
+    "elapsed": mark("time from the start"),
+    "distance": mark("distance"),
+    "duration": mark("time taken"),
+    "heart rate": mark("heart rate"),
+    "highest heart rate": mark("highest heart rate"),
+    "climb": mark("climb"),
+    "effort": mark("effort said"),
+    "sport": mark("sport"),
+    "kind": mark("kind"),
+    "name": mark("name"),
+    "note": mark("note"),
+    "speed": mark("speed"),
+    "pace": mark("pace"),
+    "latitude": mark("latitude"),
+    "longitude": mark("longitude"),
+    "altitude": mark("altitude"),
+    "cadence": mark("cadence"),
+    "power": mark("power"),
+    "temperature": mark("temperature"),
+}
 
 
 class ColumnsDialog(QDialog):
@@ -103,18 +129,18 @@ class ColumnsDialog(QDialog):
         self._asked = 0
         self._answers = Answers(self)
         self._answers.failed.connect(self._failed)
-        self.setWindowTitle(f"Columns of {table.file_name}")
+        self.setWindowTitle(tr("Columns of {file}", file=table.file_name))
         self.holds = QButtonGroup(self)
         self.choices: list[QComboBox] = []
         self.start = QDateTimeEdit(QDateTime.currentDateTime())
-        self.start.setDisplayFormat("d MMM yyyy  HH:mm")
-        self.start.setAccessibleName("When the run started")
+        self.start.setDisplayFormat(tr("d MMM yyyy  HH:mm", "format of a date"))
+        self.start.setAccessibleName(tr("When the run started"))
         self._start_row = QWidget()
-        self.table = number_table("First rows of the table")
+        self.table = number_table(tr("First rows of the table"))
         self.given = Label("", "body_bold", wrap=True)
         self.error = ErrorLine()
-        self.cancel = button("Cancel")
-        self.keep = button("Read it so", primary=True)
+        self.cancel = button(tr("Cancel"))
+        self.keep = button(tr("Read it so"), primary=True)
         self._arrange()
         self._fill(table.guess.holds if table.guess.holds in CHOICES else "runs")
         self._ring = FocusRing(self)
@@ -126,11 +152,11 @@ class ColumnsDialog(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 14, 20, 14)
         column.setSpacing(8)
-        column.addWidget(Label("What does each column hold?", "pane_title"))
+        column.addWidget(Label(tr("What does each column hold?"), "pane_title"))
         column.addWidget(Label(self._waiting.question, "body", "text_2", wrap=True))
         line = QHBoxLayout()
         for number, (key, text) in enumerate(HOLDS.items()):
-            choice = QRadioButton(text)
+            choice = QRadioButton(tr(text))
             choice.setChecked(key == self._waiting.guess.holds)
             self.holds.addButton(choice, number)
             line.addWidget(choice)
@@ -139,14 +165,14 @@ class ColumnsDialog(QDialog):
         self.holds.idClicked.connect(lambda number: self._fill(tuple(HOLDS)[number]))
         start = QHBoxLayout(self._start_row)
         start.setContentsMargins(0, 0, 0, 0)
-        start.addWidget(Label("When the run started", "body"))
+        start.addWidget(Label(tr("When the run started"), "body"))
         start.addWidget(self.start)
         start.addStretch()
         self.start.dateTimeChanged.connect(self._ask)
         column.addWidget(self._start_row)
         column.addWidget(self.table, 1)
         column.addWidget(self.given)
-        note = "Tables with the same headings are read so from now on."
+        note = tr("Tables with the same headings are read so from now on.")
         column.addWidget(Label(note, "small", "text_2", wrap=True))
         column.addWidget(self.error)
         buttons = QHBoxLayout()
@@ -167,16 +193,17 @@ class ColumnsDialog(QDialog):
         self.table.setColumnCount(len(told.header))
         self.table.setRowCount(len(told.rows) + 1)
         self.table.setHorizontalHeaderLabels(
-            [head or f"column {k}" for k, head in enumerate(told.header, 1)]
+            [_named(head, k) for k, head in enumerate(told.header, 1)]
         )
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.table.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         guessed = {c.index: c for c in told.guess.columns if told.guess.holds == holds}
         for place, head in enumerate(told.header):
             choice = QComboBox()
-            choice.setAccessibleName(f"What {head or f'column {place + 1}'} holds")
+            said = tr("What {column} holds", column=_named(head, place + 1))
+            choice.setAccessibleName(said)
             for role, unit, words in CHOICES[holds]:
-                choice.addItem(words, (role, unit))
+                choice.addItem(tr(words), (role, unit))
             choice.setCurrentIndex(_closest(holds, guessed.get(place)))
             choice.currentIndexChanged.connect(self._ask)
             self.table.setCellWidget(0, place, choice)
@@ -210,14 +237,15 @@ class ColumnsDialog(QDialog):
         named = [column.role for column in self.naming.columns]
         twice = next((role for role in named if named.count(role) > 1), "")
         if twice:
-            return f"Two columns are named {twice}: choose one of them."
+            named_twice = tr(ROLES[twice])
+            return tr("Two columns are named {role}: choose one of them.", role=named_twice)
         if self._holds == "runs":
             if "day" not in named:
-                return "Name the column that holds the day."
+                return tr("Name the column that holds the day.")
             if not {"distance", "duration"} & set(named):
-                return "Name a column of distances or of times taken."
+                return tr("Name a column of distances or of times taken.")
         elif not ({"moment", "elapsed"} & set(named) or {"day", "clock"} <= set(named)):
-            return "Name the column that holds the time of each sample."
+            return tr("Name the column that holds the time of each sample.")
         return ""
 
     def _ask(self, *_: Any) -> None:
@@ -251,6 +279,11 @@ class ColumnsDialog(QDialog):
 
         given = (self._waiting.sha256, self.naming, self._began)
         self._answers.when(self._library.submit(naming.name_columns, *given), then)
+
+
+def _named(head: str, number: int) -> str:
+    """A column's heading, or its number where it has none."""
+    return head or tr("column {n}", n=number)
 
 
 def _closest(holds: str, column: Column | None) -> int:

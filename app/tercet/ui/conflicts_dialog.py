@@ -8,28 +8,45 @@ from typing import Any
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, QVBoxLayout, QWidget
 
+from tercet import language
+from tercet.language import mark, several, tr
 from tercet.library.record_merge import Conflict, Merged
 from tercet.ui.fields import fit_to_screen
 from tercet.ui.widgets import Label, Rule, button, clear_scroll
+
+#: One and several things of a part of the plan, by its table.
+PARTS = {
+    "threshold": (mark("{n} threshold"), mark("{n} thresholds")),
+    "block": (mark("{n} block"), mark("{n} blocks")),
+    "race": (mark("{n} race"), mark("{n} races")),
+    "planned": (mark("{n} planned session"), mark("{n} planned sessions")),
+    "test": (mark("{n} test"), mark("{n} tests")),
+}
 
 
 def in_words(item: Conflict, value: Any) -> str:
     """What one side says."""
     if item.part:
-        return f"{len(value)} {item.about.lower()}"
+        return several(len(value), *PARTS[item.part])
     if value in ("", None, []):
-        return "nothing said"
+        return tr("nothing said")
     if item.saying == "effort":
-        return f"{value} of 10"
+        return tr("{effort} of 10", effort=value)
     if item.saying == "meant":
-        return "meant" if value else "not meant"
+        return tr("meant") if value else tr("not meant")
     if item.saying == "kind":
         return " ".join(part for part in (value[1], value[0]) if part)
     if item.saying == "day":
         moment = datetime.fromtimestamp(value[0], UTC) + timedelta(seconds=value[1])
-        return f"{moment.day} {moment:%B %Y, %H:%M}"
+        return tr(
+            "{day} {month} {year}, {clock}",
+            day=moment.day,
+            month=language.month(moment.month),
+            year=moment.year,
+            clock=f"{moment:%H:%M}",
+        )
     if item.saying == "corrections":
-        return f"{len(value)} {'stretch' if len(value) == 1 else 'stretches'}"
+        return several(len(value), mark("{n} stretch"), mark("{n} stretches"))
     return f"“{value}”"
 
 
@@ -40,19 +57,21 @@ class ConflictsDialog(QDialog):
 
     def __init__(self, done: Merged, conflicts: list[Conflict], parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Two copies say different things")
+        self.setWindowTitle(tr("Two copies say different things"))
         self._conflicts = conflicts
         whole = QVBoxLayout(self)
         whole.setContentsMargins(16, 16, 16, 16)
         whole.setSpacing(12)
-        who = done.by or done.runner or "the other copy"
+        who = done.by or done.runner
         when = done.written[:10]
-        whole.addWidget(
-            Label(
-                f"The other copy is {who}'s, written {when}. Nothing of yours was changed.",
-                wrap=True,
+        origin = tr("The other copy was written {when}. Nothing of yours was changed.", when=when)
+        if who:
+            origin = tr(
+                "The other copy is {who}'s, written {when}. Nothing of yours was changed.",
+                who=who,
+                when=when,
             )
-        )
+        whole.addWidget(Label(origin, wrap=True))
         inside = QWidget()
         rows = QVBoxLayout(inside)
         rows.setContentsMargins(0, 0, 8, 0)
@@ -61,7 +80,7 @@ class ConflictsDialog(QDialog):
         self._groups = []
         for item in conflicts:
             rows.addWidget(Label(item.about, "body_bold", wrap=True))
-            mine, theirs = QRadioButton("Keep what is here"), QRadioButton("Take theirs")
+            mine, theirs = QRadioButton(tr("Keep what is here")), QRadioButton(tr("Take theirs"))
             mine.setChecked(True)
             group = QButtonGroup(self)
             for made, value in ((mine, item.mine), (theirs, item.theirs)):
@@ -78,8 +97,8 @@ class ConflictsDialog(QDialog):
         rows.addStretch(1)
         whole.addWidget(clear_scroll(inside), 1)
         foot = QHBoxLayout()
-        self.later = button("Ask again next time")
-        self.save = button("Settle", primary=True)
+        self.later = button(tr("Ask again next time"))
+        self.save = button(tr("Settle"), primary=True)
         foot.addStretch(1)
         foot.addWidget(self.later)
         foot.addWidget(self.save)

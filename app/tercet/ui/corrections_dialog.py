@@ -21,6 +21,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet import language
+from tercet.language import mark, tr
 from tercet.library import localtime, moments, operations, pieces
 from tercet.library.library import Library
 from tercet.library.pieces import Correctable
@@ -32,20 +34,34 @@ from tercet.ui.widgets import Label, button
 
 #: What a session may be said to be: words, sport, kind of running.
 SPORTS = (
-    ("running", "running", ""),
-    ("running, treadmill", "running", "treadmill"),
-    ("running, trail", "running", "trail"),
-    ("running, track", "running", "track"),
-    ("running, race", "running", "race"),
-    ("walking", "walking", ""),
-    ("hiking", "hiking", ""),
-    ("cycling", "cycling", ""),
-    ("swimming", "swimming", ""),
-    ("another sport", "other", ""),
+    (mark("running"), "running", ""),
+    (mark("running, treadmill"), "running", "treadmill"),
+    (mark("running, trail"), "running", "trail"),
+    (mark("running, track"), "running", "track"),
+    (mark("running, race"), "running", "race"),
+    (mark("walking"), "walking", ""),
+    (mark("hiking"), "hiking", ""),
+    (mark("cycling"), "cycling", ""),
+    (mark("swimming"), "swimming", ""),
+    (mark("another sport"), "other", ""),
 )
 #: So many different zones of sessions are named.
 MOST_SOURCES = 3
 _NUMBER = Qt.ItemDataRole.UserRole
+#: What is said of a session without a name.
+_KINDS = {
+    "treadmill": mark("treadmill"),
+    "trail": mark("trail"),
+    "track": mark("track"),
+    "race": mark("race"),
+    "running": mark("running"),
+    "walking": mark("walking"),
+    "hiking": mark("hiking"),
+    "cycling": mark("cycling"),
+    "swimming": mark("swimming"),
+    "other": mark("another sport"),
+    "unknown": mark("unknown"),
+}
 
 
 class CorrectionsDialog(QDialog):
@@ -64,39 +80,49 @@ class CorrectionsDialog(QDialog):
         self._library = library
         self._sessions = {session.id: session for session in sessions}
         self._answers = Answers(self)
-        self.setWindowTitle("Corrections")
+        self.setWindowTitle(tr("Corrections"))
         self.list = QListWidget()
-        self.list.setAccessibleName("Sessions")
+        self.list.setAccessibleName(tr("Sessions"))
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.count = Label("", "small", "text_2")
         self.days, self.hours, self.minutes = (
-            _amount(*told) for told in (("days", 40_000), ("hours", 23), ("minutes", 59))
+            _amount(*told)
+            for told in (
+                (tr("days"), tr("Move by days"), 40_000),
+                (tr("hours"), tr("Move by hours"), 23),
+                (tr("minutes"), tr("Move by minutes"), 59),
+            )
         )
         self.zone = QComboBox()
         self.zone.setEditable(True)
         self.zone.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.zone.addItems(sorted(available_timezones()))
         self.zone.setCurrentIndex(-1)
-        self.zone.setPlaceholderText("such as Europe/Madrid")
-        self.zone.setAccessibleName("Time zone")
+        self.zone.setPlaceholderText(tr("such as Europe/Madrid"))
+        self.zone.setAccessibleName(tr("Time zone"))
         self.zone_now = Label("", "small", "text_2", wrap=True)
         self.sport = QComboBox()
-        self.sport.addItems([told[0] for told in SPORTS])
-        self.sport.setAccessibleName("Sport")
+        self.sport.addItems([tr(told[0]) for told in SPORTS])
+        self.sport.setAccessibleName(tr("Sport"))
         self.at = QTimeEdit(QTime(0, 30))
         self.at.setDisplayFormat("h:mm:ss")
-        self.at.setAccessibleName("Cut so long after the start")
+        self.at.setAccessibleName(tr("Cut so long after the start"))
         self.attached = QComboBox()
-        self.attached.setAccessibleName("Recordings taken for the same run")
+        self.attached.setAccessibleName(tr("Recordings taken for the same run"))
         self.move_starts, self.set_zone, self.by_place, self.set_sport = (
             button(text)
-            for text in ("Move the starts", "Set the zone", "Go by the place", "Set the sport")
+            for text in (
+                tr("Move the starts"),
+                tr("Set the zone"),
+                tr("Go by the place"),
+                tr("Set the sport"),
+            )
         )
         self.join, self.cut, self.part = (
-            button(text) for text in ("Join the two", "Cut in two", "Part it again")
+            button(text) for text in (tr("Join the two"), tr("Cut in two"), tr("Part it again"))
         )
         self.error = ErrorLine()
-        self.close_button = button("Close")
+        self.close_button = button(tr("Close"))
         self._arrange()
         for session in sessions:
             item = QListWidgetItem(_line(session))
@@ -117,7 +143,7 @@ class CorrectionsDialog(QDialog):
         both = QHBoxLayout()
         both.setSpacing(24)
         left = QVBoxLayout()
-        left.addWidget(Label("Sessions", "pane_title"))
+        left.addWidget(Label(tr("Sessions"), "pane_title"))
         left.addWidget(self.list, 1)
         left.addWidget(self.count)
         both.addLayout(left, 1)
@@ -125,12 +151,12 @@ class CorrectionsDialog(QDialog):
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
         form.setVerticalSpacing(6)
         for title, fields, made in (
-            ("Starts, moved by", (self.days, self.hours, self.minutes), self.move_starts),
-            ("Time zone that they were run in", (self.zone,), self.set_zone),
-            ("What they were", (self.sport,), self.set_sport),
-            ("Two sessions that are one run", (), self.join),
-            ("One session, cut so long after its start", (self.at,), self.cut),
-            ("Taken for the same run", (self.attached,), self.part),
+            (tr("Starts, moved by"), (self.days, self.hours, self.minutes), self.move_starts),
+            (tr("Time zone that they were run in"), (self.zone,), self.set_zone),
+            (tr("What they were"), (self.sport,), self.set_sport),
+            (tr("Two sessions that are one run"), (), self.join),
+            (tr("One session, cut so long after its start"), (self.at,), self.cut),
+            (tr("Taken for the same run"), (self.attached,), self.part),
         ):
             line = QHBoxLayout()
             for field in fields:
@@ -148,7 +174,7 @@ class CorrectionsDialog(QDialog):
         whole.addLayout(both, 1)
         whole.addWidget(self.error)
         foot = QHBoxLayout()
-        foot.addWidget(Label("Each of these can be undone.", "small", "text_2"), 1)
+        foot.addWidget(Label(tr("Each of these can be undone."), "small", "text_2"), 1)
         foot.addWidget(self.close_button)
         whole.addLayout(foot)
         self.close_button.clicked.connect(self.reject)
@@ -171,9 +197,7 @@ class CorrectionsDialog(QDialog):
         """What can be done with so many sessions."""
         chosen = self.chosen
         count = len(chosen)
-        self.count.setText(
-            "None chosen" if not count else "1 chosen" if count == 1 else f"{count} chosen"
-        )
+        self.count.setText(tr("{n} chosen", n=count) if count else tr("None chosen"))
         self.error.clear_error()
         self.zone_now.setText(zone_words([self._sessions[number].zone_from for number in chosen]))
         for made in (self.move_starts, self.set_zone, self.by_place, self.set_sport):
@@ -221,36 +245,46 @@ def zone_words(sources: Sequence[str]) -> str:
     """What the clocks of sessions follow now, each thing once."""
     told = list(dict.fromkeys(_zone_source(source) for source in sources))
     if len(told) > MOST_SOURCES:
-        return f"Their clocks follow {len(told)} different zones."
+        return tr("Their clocks follow {n} different zones.", n=len(told))
     return " ".join(told)
 
 
 def _zone_source(source: str) -> str:
     kind, _, zone = source.partition(" ")
     if kind == localtime.FILE:
-        return "The clock is the one in the file."
+        return tr("The clock is the one in the file.")
     if kind == localtime.PLACE:
-        return f"The clock is that of the place of the run: {zone}."
+        return tr("The clock is that of the place of the run: {zone}.", zone=zone)
     if kind == localtime.SAID:
-        return f"The clock was set by you: {zone}."
+        return tr("The clock was set by you: {zone}.", zone=zone)
     if kind == localtime.RUNNER:
-        return f"The clock is that of your own zone: {zone or 'the one of this computer'}."
-    return "The clock was kept from an earlier version, as it was taken in then."
+        if not zone:
+            return tr("The clock is that of your own zone: the one of this computer.")
+        return tr("The clock is that of your own zone: {zone}.", zone=zone)
+    return tr("The clock was kept from an earlier version, as it was taken in then.")
 
 
-def _amount(name: str, most: int) -> QSpinBox:
+def _amount(unit: str, name: str, most: int) -> QSpinBox:
     box = QSpinBox()
     box.setRange(-most, most)
-    box.setSuffix(f" {name}")
-    box.setAccessibleName(f"Move by {name}")
+    box.setSuffix(f" {unit}")
+    box.setAccessibleName(name)
     box.setMinimumWidth(theme.current().px(96))
     return box
 
 
 def _line(session: Correctable) -> str:
     start = session.start
-    name = session.name or session.kind or session.sport
-    length = f", {session.distance_m / 1000:.1f} km" if session.distance_m else ""
+    day = tr(
+        "{day} {month} {year}",
+        day=start.day,
+        month=language.short_month(start.month),
+        year=start.year,
+    )
+    kind = session.kind or session.sport
+    name = session.name or tr(_KINDS.get(kind, kind))
+    km = words.number(session.distance_m / 1000, 1) if session.distance_m else ""
+    length = f", {km} km" if km else ""
     lasted = f", {words.duration(session.elapsed_s)}" if session.elapsed_s else ""
-    when = words.at_clock(f"{start.day} {start:%b %Y}", start, session.clock)
+    when = words.at_clock(day, start, session.clock)
     return f"{when}  {name}{lasted}{length}"

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from tercet import week_days
 from tercet.domain import Block, Race
 from tercet.engine.countback import Rules, taper_weeks_for
+from tercet.language import mark, several, tr
 from tercet.library import planning
 from tercet.library.plans import nowadays
 from tercet.library.views import SeasonView
@@ -35,23 +36,23 @@ from tercet.ui.widgets import Label, Rule, button
 _DISTANCES = (
     ("5 km", 5000.0),
     ("10 km", 10_000.0),
-    ("half marathon", 21_097.5),
-    ("marathon", 42_195.0),
+    (mark("half marathon"), 21_097.5),
+    (mark("marathon"), 42_195.0),
 )
 #: Words, field of Rules, lowest and highest, what stands after it, factor from the rule.
 _NUMBERS = (
-    ("Taper", "taper_weeks", 0, 6, "weeks", 1),
-    ("Specific", "specific_weeks", 0, 16, "weeks", 1),
-    ("Support", "support_weeks", 0, 16, "weeks", 1),
-    ("All three at most", "most_weeks", 1, 30, "weeks", 1),
-    ("Weeks grow at most", "growth", 0, 50, "% a week", 100),
-    ("Up to, of today's volume", "most_over_today", 100, 300, "%", 100),
-    ("One week easier in", "easier_every", 0, 8, "weeks", 1),
-    ("An easier week is", "easier_share", 30, 100, "% of it", 100),
-    ("The race's week is", "race_week_share", 10, 100, "% of before", 100),
+    (mark("Taper"), "taper_weeks", 0, 6, mark("weeks"), 1),
+    (mark("Specific"), "specific_weeks", 0, 16, mark("weeks"), 1),
+    (mark("Support"), "support_weeks", 0, 16, mark("weeks"), 1),
+    (mark("All three at most"), "most_weeks", 1, 30, mark("weeks"), 1),
+    (mark("Weeks grow at most"), "growth", 0, 50, mark("% a week"), 100),
+    (mark("Up to, of today's volume"), "most_over_today", 100, 300, "%", 100),
+    (mark("One week easier in"), "easier_every", 0, 8, mark("weeks"), 1),
+    (mark("An easier week is"), "easier_share", 30, 100, mark("% of it"), 100),
+    (mark("The race's week is"), "race_week_share", 10, 100, mark("% of before"), 100),
 )
 #: What is said of the numbers' origin.
-ORIGIN = (
+ORIGIN = mark(
     "Common practice, no source: preparation of at most 12 weeks, growth, easier weeks. A taper of "
     "about two weeks with 41 to 60 % less running: Bosquet 2007, from memory. Growing slowly was "
     "not shown to prevent injuries (Buist 2008). With pain or illness do less, and ask a doctor "
@@ -74,29 +75,29 @@ class CountBackDialog(QDialog):
         self._context, self._view = context, view
         self._blocks, self._races = list(blocks), list(races)
         self._id: int | None = None
-        self.setWindowTitle("Races and goals")
+        self.setWindowTitle(tr("Races and goals"))
         self.race = QComboBox()
-        self.race.setAccessibleName("Main race")
+        self.race.setAccessibleName(tr("Main race"))
         for item in self._races:
             self.race.addItem(f"{item.name}, {words.short_day(item.day)}", item.id)
-        self.race.addItem("Another race", None)
+        self.race.addItem(tr("Another race"), None)
         self.name = QLineEdit()
-        self.name.setAccessibleName("Name of the race")
-        self.day = DayEdit(view.today + 84 * DAY, "Race day")
+        self.name.setAccessibleName(tr("Name of the race"))
+        self.day = DayEdit(view.today + 84 * DAY, tr("Race day"))
         self.distance = QComboBox()
         self.distance.setEditable(True)
-        self.distance.setAccessibleName("Distance: a name, or kilometres")
-        self.distance.addItems([name for name, _ in _DISTANCES])
+        self.distance.setAccessibleName(tr("Distance: a name, or kilometres"))
+        self.distance.addItems([tr(name) for name, _ in _DISTANCES])
         self.goal = QLineEdit()
-        self.goal.setAccessibleName("Goal time, such as 1:24:00")
-        self.goal.setPlaceholderText("not set")
-        self.start = DayEdit(self._usual_start(), "First day of the plan")
-        self.volume = AmountEdit("Running time of a week nowadays")
+        self.goal.setAccessibleName(tr("Goal time, such as 1:24:00"))
+        self.goal.setPlaceholderText(tr("not set"))
+        self.start = DayEdit(self._usual_start(), tr("First day of the plan"))
+        self.volume = AmountEdit(tr("Running time of a week nowadays"))
         self.numbers: dict[str, NumberEdit] = {}
         self.shown = Label("", "body", wrap=True)
         self.error = ErrorLine()
-        self.cancel, self.save_race = button("Cancel"), button("Keep the race only")
-        self.apply = button("Lay out the season", primary=True)
+        self.cancel, self.save_race = button(tr("Cancel")), button(tr("Keep the race only"))
+        self.apply = button(tr("Lay out the season"), primary=True)
         self._arrange()
         now = nowadays(view)
         self.volume.show_amount(now or 4 * 3600.0, "time")
@@ -113,11 +114,15 @@ class CountBackDialog(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 14, 20, 14)
         column.setSpacing(8)
-        column.addWidget(Label("Main race", "pane_title"))
+        column.addWidget(Label(tr("Main race"), "pane_title"))
         fields = QGridLayout()
         fields.setHorizontalSpacing(10)
-        top = (("Race", self.race), ("Name", self.name), ("Day", self.day))
-        more = (("Distance", self.distance), ("Goal time", self.goal), ("Plan from", self.start))
+        top = ((tr("Race"), self.race), (tr("Name"), self.name), (tr("Day"), self.day))
+        more = (
+            (tr("Distance"), self.distance),
+            (tr("Goal time"), self.goal),
+            (tr("Plan from"), self.start),
+        )
         for row, parts in enumerate((top, more)):
             for place, (text, field) in enumerate(parts):
                 label = Label(text, "small", "text_2")
@@ -128,12 +133,13 @@ class CountBackDialog(QDialog):
             fields.setColumnStretch(place, 1)
         column.addLayout(fields)
         column.addWidget(Rule())
-        column.addWidget(Label("Counting back", "pane_title"))
+        column.addWidget(Label(tr("Counting back"), "pane_title"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(5)
-        told: list[tuple[str, QWidget, str]] = [("A week nowadays", self.volume, "h")]
-        for text, key, low, high, unit, _ in _NUMBERS:
+        told: list[tuple[str, QWidget, str]] = [(tr("A week nowadays"), self.volume, "h")]
+        for label_of, key, low, high, unit_of, _ in _NUMBERS:
+            text, unit = tr(label_of), tr(unit_of)
             box = NumberEdit(f"{text}, {unit}", low, high)
             box.setFixedWidth(self.volume.width())
             self.numbers[key] = box
@@ -152,7 +158,7 @@ class CountBackDialog(QDialog):
         column.addWidget(self.shown)
         column.addWidget(self.error)
         column.addStretch(1)
-        column.addWidget(Label(ORIGIN, "small", "text_2", wrap=True))
+        column.addWidget(Label(tr(ORIGIN), "small", "text_2", wrap=True))
         buttons = QHBoxLayout()
         buttons.addWidget(self.save_race)
         buttons.addStretch(1)
@@ -188,7 +194,7 @@ class CountBackDialog(QDialog):
         if race is not None:
             self.name.setText(race.name)
             self.day.setDate(QDate(race.day.year, race.day.month, race.day.day))
-            known = [name for name, metres in _DISTANCES if metres == race.distance_m]
+            known = [tr(name) for name, metres in _DISTANCES if metres == race.distance_m]
             if known:
                 self.distance.setCurrentText(known[0])
             elif race.distance_m:
@@ -197,7 +203,7 @@ class CountBackDialog(QDialog):
                 self.distance.setCurrentText("")
             self.goal.setText(goal_words(race.goal_s))
         else:
-            self.name.setText("Race")
+            self.name.setText(tr("Race"))
             self.goal.setText("")
         self._show_rules(self._kept_rules())
         self._distance_changed()
@@ -220,7 +226,7 @@ class CountBackDialog(QDialog):
 
     def _metres(self) -> float | None:
         text = self.distance.currentText().strip()
-        named = dict(_DISTANCES).get(text)
+        named = {tr(name): metres for name, metres in _DISTANCES}.get(text)
         if named is not None:
             return named
         try:
@@ -247,7 +253,7 @@ class CountBackDialog(QDialog):
     def wanted_race(self) -> Race:
         """The race as typed."""
         old = next((item for item in self._races if item.id == self._id), Race(self.day.day, ""))
-        name = self.name.text().strip() or "Race"
+        name = self.name.text().strip() or tr("Race")
         goal = goal_of(self.goal.text())
         return replace(
             old, day=self.day.day, name=name, distance_m=self._metres(), goal_s=goal, main=True
@@ -256,7 +262,7 @@ class CountBackDialog(QDialog):
     def _reckon(self) -> None:
         """Say what would be laid out, or what is wrong."""
         bad_goal = bool(self.goal.text().strip()) and goal_of(self.goal.text()) is None
-        mark_wrong(self.goal, "Give a time such as 1:24:00 or 38:30." if bad_goal else "")
+        mark_wrong(self.goal, tr("Give a time such as 1:24:00 or 38:30.") if bad_goal else "")
         try:
             race = self.wanted_race()
             made = planning.laid_blocks(
@@ -277,10 +283,11 @@ class CountBackDialog(QDialog):
         self.apply.setEnabled(not bad_goal)
         ahead = [b for b in made if b.end >= self._view.today and b.start <= race.day]
         parts = [_block_words(block) for block in ahead]
-        pace = ""
+        text = tr("{blocks}; race {day}.", blocks="; ".join(parts), day=words.short_day(race.day))
         if race.goal_s and race.distance_m:
-            pace = f" The goal is {words.pace(race.distance_m / race.goal_s)}."
-        self.shown.setText(f"{'; '.join(parts)}; race {words.short_day(race.day)}.{pace}")
+            pace = words.pace(race.distance_m / race.goal_s)
+            text = " ".join([text, tr("The goal is {pace}.", pace=pace)])
+        self.shown.setText(text)
 
     def _keep(self) -> None:
         numbers = " ".join(str(self.numbers[key].value()) for _, key, *_ in _NUMBERS)
@@ -304,7 +311,15 @@ class CountBackDialog(QDialog):
 
 
 def _block_words(block: Block) -> str:
-    count = len(week_days.starts(block.start, block.end))
-    weeks = f"{count} week{'s' if count > 1 else ''}"
-    volume = f", first {words.hours(block.volume.first_s)} h" if block.volume else ""
-    return f"{block.name} from {words.short_day(block.start)}, {weeks}{volume}"
+    count, day = len(week_days.starts(block.start, block.end)), words.short_day(block.start)
+    if not block.volume:
+        one, many = mark("{block} from {day}, {n} week"), mark("{block} from {day}, {n} weeks")
+        return several(count, one, many, block=block.name, day=day)
+    return several(
+        count,
+        mark("{block} from {day}, {n} week, first {hours} h"),
+        mark("{block} from {day}, {n} weeks, first {hours} h"),
+        block=block.name,
+        day=day,
+        hours=words.hours(block.volume.first_s),
+    )

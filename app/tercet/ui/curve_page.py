@@ -6,6 +6,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from tercet.engine.shades import whole_shares
+from tercet.language import mark, tr
 from tercet.library import insight
 from tercet.library.insight import CurvePage
 from tercet.library.shape import Shape
@@ -19,10 +20,18 @@ from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
 
 #: Width over text size under which the blocks go below the curve. [px at 100 %]
 STACK_BELOW = 1000
-HEADINGS = ("stretch", "easy", "moderate", "hard", "easy wanted")
-EMPTY = "Nothing has been judged yet. Recordings or a paper log fill this curve."
-SHORT = "The curve needs 3 hours of judged running; the shares below hold already."
-HELP = (
+HEADINGS = (
+    mark("stretch"), mark("easy"), mark("moderate"), mark("hard"), mark("easy wanted"),
+)  # fmt: skip
+#: Ways of counting a class.
+BY = {
+    "time": mark("By time: {said}"),
+    "distance": mark("By distance: {said}"),
+    "sessions": mark("By sessions: {said}"),
+}
+EMPTY = mark("Nothing has been judged yet. Recordings or a paper log fill this curve.")
+SHORT = mark("The curve needs 3 hours of judged running; the shares below hold already.")
+HELP = mark(
     "Classes and index by Treff et al. 2019: polarised is easy > hard > moderate with an index "
     "above 2; pyramidal is easy > moderate > hard. Sessions count as hard from 5 minutes hard, as "
     "moderate from 10 minutes moderate. Never compare shares counted in different ways."
@@ -41,15 +50,15 @@ class IntensityCurvePage(Page):
         self.small: list[CurveView] = []
         self.chooser = SpanChooser()
         self.chooser.chosen.connect(self.choose)
-        self.middle = button("Where the middle came from")
+        self.middle = button(tr("Where the middle came from"))
         self.middle.clicked.connect(lambda: self.page_asked.emit("middle"))
         self.curve = CurveView()
-        self.curve.setAccessibleName("Intensity curve")
+        self.curve.setAccessibleName(tr("Intensity curve"))
         self._about = Label("", "small", "text_2")
         self._said = Label("", "body", "text_2", wrap=True)
         self._classes = [Label("", "body", wrap=True) for _ in range(3)]
         self._left, self._right = Pane(), Pane()
-        self.twin = Twin(self.curve, "Shares of every stretch", self._left)
+        self.twin = Twin(self.curve, tr("Shares of every stretch"), self._left)
         self._outer = QVBoxLayout(self)
         self._outer.setContentsMargins(12, 0, 12, 0)
         self._box = QHBoxLayout()
@@ -65,7 +74,7 @@ class IntensityCurvePage(Page):
         column.setSpacing(6)
         head = QHBoxLayout()
         head.setSpacing(10)
-        head.addWidget(Label("Intensity curve", "pane_title"))
+        head.addWidget(Label(tr("Intensity curve"), "pane_title"))
         head.addWidget(self._about, 1)
         head.addWidget(self.middle)
         head.addWidget(self.chooser)
@@ -75,10 +84,10 @@ class IntensityCurvePage(Page):
         column.addWidget(Rule())
         for label in self._classes:
             column.addWidget(label)
-        column.addWidget(Label(HELP, "small", "text_2", wrap=True))
+        column.addWidget(Label(tr(HELP), "small", "text_2", wrap=True))
         side = QVBoxLayout(self._right)
         side.setContentsMargins(16, 10, 4, 8)
-        side.addWidget(Label("Block by block", "pane_title"))
+        side.addWidget(Label(tr("Block by block"), "pane_title"))
         inside = QWidget()
         self._rows = QVBoxLayout(inside)
         self._rows.setContentsMargins(0, 4, 12, 4)
@@ -114,15 +123,22 @@ class IntensityCurvePage(Page):
         self.curve.show_curve(drawn, paces)
         self.curve.setVisible(drawn is not None)
         if drawn is None or span is None:
-            self._said.setText(EMPTY)
+            self._said.setText(tr(EMPTY))
             self._about.setText("")
         else:
             total = sum(drawn.seconds)
             first, last = words.short_day(span.start), words.short_day(span.end)
             if span.start.year != span.end.year:
                 first, last = f"{first} {span.start.year}", f"{last} {span.end.year}"
-            self._about.setText(f"{first} to {last}, {words.hours(total)} judged")
-            self._said.setText(SHORT if drawn.run is None else "")
+            self._about.setText(
+                tr(
+                    "{first} to {last}, {time} judged",
+                    first=first,
+                    last=last,
+                    time=words.hours(total),
+                )
+            )
+            self._said.setText(tr(SHORT) if drawn.run is None else "")
         self._said.setVisible(bool(self._said.text()))
         for label, shape in zip(self._classes, data.shapes, strict=False):
             label.setText(class_words(shape))
@@ -135,9 +151,10 @@ class IntensityCurvePage(Page):
         entry = data.thresholds
         if entry is None or not (entry.values.lt1_speed and entry.values.lt2_speed):
             return "LT1", "LT2"
-        about = "about " if entry.estimated else ""
-        lt1, lt2 = entry.values.lt1_speed, entry.values.lt2_speed
-        return f"{about}{words.pace(lt1)}", f"{about}{words.pace(lt2)}"
+        lt1, lt2 = words.pace(entry.values.lt1_speed), words.pace(entry.values.lt2_speed)
+        if entry.estimated:
+            return tr("about {amount}", amount=lt1), tr("about {amount}", amount=lt2)
+        return lt1, lt2
 
     def _fill_blocks(self, data: CurvePage, paces: tuple[str, str]) -> None:
         while self._rows.count() > 1:
@@ -157,13 +174,17 @@ class IntensityCurvePage(Page):
             head = QHBoxLayout()
             head.addWidget(Label(item.span.name, "small_bold"), 1)
             short = item.shares[0] < item.span.shares[0] - 0.005
-            easy = f"{whole_shares(item.shares)[0]} % easy"
+            easy = whole_shares(item.shares)[0]
             wanted = round(100 * item.span.shares[0])
-            text = f"{easy}, short of {wanted}" if short else easy
+            text = tr("{n} % easy", n=easy)
+            if short:
+                text = tr("{n} % easy, short of {wanted}", n=easy, wanted=wanted)
             head.addWidget(Label(text, "small_bold" if short else "small", "text_2"))
             column.addLayout(head)
             small = CurveView(small=True)
-            small.setAccessibleName(f"{item.span.name}, {text}; opens it large")
+            small.setAccessibleName(
+                tr("{block}, {share}; opens it large", block=item.span.name, share=text)
+            )
             small.show_curve(item, paces, highest)
             small.opened.connect(lambda key=item.span.key: self.choose(key))
             column.addWidget(small)
@@ -184,7 +205,7 @@ class IntensityCurvePage(Page):
             whole = whole_shares(item.shares)
             cells = [f"{words.hours(s)}  {p} %" for s, p in zip(item.seconds, whole, strict=True)]
             rows.append((item.span.name, *cells, words.share(item.span.shares[0])))
-        self.twin.set_numbers(HEADINGS, rows, {0})
+        self.twin.set_numbers(tuple(map(tr, HEADINGS)), rows, {0})
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Put the blocks below where the width is short."""
@@ -196,8 +217,13 @@ class IntensityCurvePage(Page):
 def class_words(shape: Shape) -> str:
     """One way of counting in a line: shares, class, index."""
     if shape.shares is None:
-        return f"By {shape.by}: nothing judged"
+        return tr(BY[shape.by], said=tr("nothing judged"))
     whole = whole_shares(shape.shares)
-    index = "not defined" if shape.index is None else words.number(shape.index, 2)
-    text = f"By {shape.by}: {whole[0]} / {whole[1]} / {whole[2]} %, {shape.words}; index {index}"
-    return text if shape.polarised or shape.index is None else f"{text} (polarised above 2.00)"
+    shares = f"{whole[0]} / {whole[1]} / {whole[2]} %, {shape.words}"
+    if shape.index is None:
+        return tr(BY[shape.by], said=tr("{shares}; index not defined", shares=shares))
+    said = mark("{shares}; index {index} (polarised above 2.00)")
+    if shape.polarised:
+        said = mark("{shares}; index {index}")
+    index = words.number(shape.index, 2)
+    return tr(BY[shape.by], said=tr(said, shares=shares, index=index))

@@ -19,11 +19,12 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from tercet.engine.curve import Curve
 from tercet.engine.scale import Floats, Shade
 from tercet.engine.shades import whole_shares
+from tercet.language import mark, tr
 from tercet.library.shape import Drawn
 from tercet.ui import stairs, theme
 
 DASHES, DOTS = (6.0, 4.0), (1.5, 3.0)
-NAMES = ("Easy", "Moderate", "Hard")
+NAMES = (mark("Easy"), mark("Moderate"), mark("Hard"))
 
 
 class CurveView(QWidget):
@@ -66,12 +67,16 @@ class CurveView(QWidget):
     def sentence(self) -> str:
         """What the curve shows, for reading aloud."""
         if self._drawn is None:
-            return "Nothing has been judged in this stretch."
+            return tr("Nothing has been judged in this stretch.")
         whole = whole_shares(self._drawn.shares)
         wanted = whole_shares(self._drawn.span.shares)
-        return (
-            f"{self._drawn.span.name}: {whole[0]} per cent easy, {whole[1]} moderate, {whole[2]} "
-            f"hard; wanted {wanted[0]}, {wanted[1]}, {wanted[2]}."
+        return tr(
+            "{stretch}: {easy} per cent easy, {moderate} moderate, {hard} hard; wanted {wanted}.",
+            stretch=self._drawn.span.name,
+            easy=whole[0],
+            moderate=whole[1],
+            hard=whole[2],
+            wanted=f"{wanted[0]}, {wanted[1]}, {wanted[2]}",
         )
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -127,7 +132,7 @@ class CurveView(QWidget):
         if self._small and drawn.run is None:
             painter.setFont(look.font("small"))
             painter.setPen(look.color("text_2"))
-            painter.drawText(area, Qt.AlignmentFlag.AlignCenter, "under 3 hours: no curve")
+            painter.drawText(area, Qt.AlignmentFlag.AlignCenter, tr("under 3 hours: no curve"))
         if not self._small:
             self._words(painter, drawn, area, lines, highest, look)
 
@@ -182,7 +187,8 @@ class CurveView(QWidget):
         painter.setPen(look.color("text"))
         end = area.left()
         for k, share in enumerate(whole_shares(drawn.shares)):
-            words = f"{NAMES[k]}  {share} %"
+            name = tr(NAMES[k])
+            words = f"{name}  {share} %"
             width = metrics.horizontalAdvance(words)
             left = max((edges[k] + edges[k + 1] - width) / 2, end)
             painter.drawText(QPointF(min(left, area.right() - width), base), words)
@@ -191,9 +197,9 @@ class CurveView(QWidget):
         painter.setPen(look.color("text_2"))
         metrics = QFontMetricsF(small)
         base += metrics.height() + look.px(2)
-        painter.drawText(QPointF(area.left(), base), "slow jog")
-        out = metrics.horizontalAdvance("flat out")
-        painter.drawText(QPointF(area.right() - out, base), "flat out")
+        painter.drawText(QPointF(area.left(), base), tr("slow jog"))
+        out = metrics.horizontalAdvance(tr("flat out"))
+        painter.drawText(QPointF(area.right() - out, base), tr("flat out"))
         for x, words in zip(lines, self._paces, strict=True):
             width = metrics.horizontalAdvance(words)
             left = x - width / 2
@@ -204,9 +210,9 @@ class CurveView(QWidget):
             painter.drawText(QPointF(left, base), words)
         if drawn.run is None:
             return
-        self._name(painter, drawn.wanted, "wanted", area, highest, look, 0.76, left=True)
+        self._name(painter, drawn.wanted, tr("wanted"), area, highest, look, 0.76, left=True)
         if self._arc:
-            self._name(painter, drawn.arc, "common arc", area, highest, look, 1.3)
+            self._name(painter, drawn.arc, tr("common arc"), area, highest, look, 1.3)
 
     @staticmethod
     def _name(

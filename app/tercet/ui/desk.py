@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction
 
+from tercet.language import tr
 from tercet.library.library import Library
 from tercet.store.errors import StoreError
 from tercet.ui import spoken, window
@@ -35,7 +36,7 @@ class Desk(QObject):
         # Not at once: the window that asks is the one that goes away.
         made.runner_asked.connect(self.go_to, Qt.ConnectionType.QueuedConnection)
         made.language_asked.connect(self.speak, Qt.ConnectionType.QueuedConnection)
-        following = QAction("Next runner", made)
+        following = QAction(tr("Next runner"), made)
         following.setShortcut("Ctrl+Tab")
         following.triggered.connect(self.next_runner)
         made.addAction(following)
@@ -69,7 +70,7 @@ class Desk(QObject):
         menu.removeAction(self._following)
         others = [r for r in roster.runners(self.library.folder) if r.folder != self.library.folder]
         for runner in others:
-            action = QAction(f"Open {runner.name}", menu)
+            action = QAction(tr("Open {runner}", runner=runner.name), menu)
             action.setEnabled(not runner.problem)
             action.triggered.connect(lambda _=False, to=runner.folder: self.go_to(to))
             menu.addAction(action)

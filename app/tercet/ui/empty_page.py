@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import tr
 from tercet.ui import theme
 from tercet.ui.flow import FlowLayout
 from tercet.ui.imports_controller import Hover
@@ -46,11 +47,11 @@ class EmptyPage(QWidget):
         frame.addWidget(clear_scroll(inside))
         self._outer = QVBoxLayout(inside)
         self.zone = DropZone()
-        self.choose = button("Choose files…", primary=True)
-        self.folder = button("Choose a folder…")
-        self.paper = button("Type a paper log")
-        self.example = button("Open the example")
-        self.plan = button("Races and blocks…")
+        self.choose = button(tr("Choose files…"), primary=True)
+        self.folder = button(tr("Choose a folder…"))
+        self.paper = button(tr("Type a paper log"))
+        self.example = button(tr("Open the example"))
+        self.plan = button(tr("Races and blocks…"))
         for made, signal in (
             (self.choose, self.choose_asked),
             (self.folder, self.folder_asked),
@@ -69,15 +70,17 @@ class EmptyPage(QWidget):
     def hover(self, hover: Hover | None) -> None:
         """Say what a drop would add."""
         self.zone.set_active(hover is not None)
-        self.dropped_words.setText(hover.words if hover is not None else "Recordings")
+        self.dropped_words.setText(hover.words if hover is not None else tr("Recordings"))
 
     def _arrange(self) -> None:
         outer = self._outer
         outer.addStretch(2)
-        title = Label("A season starts with what you have run", "page_title", wrap=True)
+        title = Label(tr("A season starts with what you have run"), "page_title", wrap=True)
         lead = Label(
-            "Every second of every run is judged easy, moderate or hard, against your own two "
-            "thresholds. Four ways to begin:",
+            tr(
+                "Every second of every run is judged easy, moderate or hard, against your own two "
+                "thresholds. Four ways to begin:"
+            ),
             "body",
             "text_2",
             wrap=True,
@@ -86,7 +89,7 @@ class EmptyPage(QWidget):
             label.setAlignment(Qt.AlignmentFlag.AlignHCenter)
             outer.addWidget(label)
         outer.addSpacing(16)
-        self.dropped_words = Label("Recordings", "block", wrap=True)
+        self.dropped_words = Label(tr("Recordings"), "block", wrap=True)
         columns = self._columns
         columns.setSpacing(24)
         columns.addStretch(1)
@@ -94,28 +97,34 @@ class EmptyPage(QWidget):
             (
                 self.zone,
                 self.dropped_words,
-                "FIT, TCX or GPX files from a watch or an older program. Drop them anywhere on "
-                "this window. They are copied; the originals are not touched.",
+                tr(
+                    "FIT, TCX or GPX files from a watch or an older program. Drop them anywhere "
+                    "on this window. They are copied; the originals are not touched."
+                ),
                 (self.choose, self.folder),
             ),
             (
                 QFrame(),
-                Label("A paper log", "block", wrap=True),
-                "A training diary, typed or pasted as it stands: one line a day, understood beside "
-                "it as you type.",
+                Label(tr("A paper log"), "block", wrap=True),
+                tr(
+                    "A training diary, typed or pasted as it stands: one line a day, understood "
+                    "beside it as you type."
+                ),
                 (self.paper,),
             ),
             (
                 QFrame(),
-                Label("The example season", "block", wrap=True),
-                "24 weeks of an invented runner, to look round in. It opens in a window of its "
-                "own and stays apart from your runs.",
+                Label(tr("The example season"), "block", wrap=True),
+                tr(
+                    "24 weeks of an invented runner, to look round in. It opens in a window of its "
+                    "own and stays apart from your runs."
+                ),
                 (self.example,),
             ),
             (
                 QFrame(),
-                Label("A race to come", "block", wrap=True),
-                "Name the race and the blocks before it now; the runs find their places later.",
+                Label(tr("A race to come"), "block", wrap=True),
+                tr("Name the race and the blocks before it now; the runs find their places later."),
                 (self.plan,),
             ),
         ):
@@ -132,11 +141,11 @@ class EmptyPage(QWidget):
     def _sizes(self) -> QWidget:
         holder = QWidget()
         sizes = FlowLayout(holder, gap=16, centred=True)
-        self.size_words = Label("Text too small?", "body_bold")
+        self.size_words = Label(tr("Text too small?"), "body_bold")
         sizes.addWidget(self.size_words)
         for size in SIZES:
             choice = QRadioButton(f"{size} %")
-            choice.setAccessibleName(f"Text size {size} per cent")
+            choice.setAccessibleName(tr("Text size {n} per cent", n=size))
             self.sizes.addButton(choice, size)
             sizes.addWidget(choice)
         self.sizes.idClicked.connect(self.size_chosen)

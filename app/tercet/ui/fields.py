@@ -7,6 +7,7 @@ from datetime import date
 from PySide6.QtCore import QDate, Qt
 from PySide6.QtWidgets import QAbstractSpinBox, QDateEdit, QDialog, QDoubleSpinBox, QWidget
 
+from tercet.language import mark, tr
 from tercet.ui import theme
 from tercet.ui.widgets import Label
 
@@ -16,7 +17,7 @@ class DayEdit(QDateEdit):
 
     def __init__(self, day: date, name: str) -> None:
         super().__init__(QDate(day.year, day.month, day.day))
-        self.setDisplayFormat("d MMM yyyy")
+        self.setDisplayFormat(tr("d MMM yyyy", "format of a date"))
         self.setCalendarPopup(True)
         self.setAccessibleName(name)
 
@@ -28,12 +29,12 @@ class DayEdit(QDateEdit):
         return found
 
 
-def beats_box(name: str, none: str = "not known") -> QDoubleSpinBox:
+def beats_box(name: str, none: str = mark("not known")) -> QDoubleSpinBox:
     """A heart rate; its lowest value stands for none."""
     box = QDoubleSpinBox()
     box.setDecimals(0)
     box.setRange(0, 240)
-    box.setSpecialValueText(none)
+    box.setSpecialValueText(tr(none))
     box.setSuffix(" /min")
     box.setAccessibleName(name)
     return box

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
+from tercet.language import tr
 from tercet.ui import words
 from tercet.ui.flow import FlowLayout
 from tercet.ui.widgets import Label, button
@@ -29,11 +30,25 @@ def about_lines(entry: DatedThresholds, units: words.Units = "km") -> str:
             half = width.get(speed, 0.0)
             low = words.bare_pace(pace + half, units)
             high = words.bare_pace(max(pace - half, 0.5), units)
-            said.append(f"about {words.pace(pace, units)} ({low} to {high})")
+            said.append(
+                tr(
+                    "about {value} ({low} to {high})",
+                    value=words.pace(pace, units),
+                    low=low,
+                    high=high,
+                )
+            )
         beats = getattr(values, heart)
         if beats is not None:
             half = width.get(heart, 0.0)
-            said.append(f"about {beats:.0f} /min ({beats - half:.0f} to {beats + half:.0f})")
+            said.append(
+                tr(
+                    "about {value} ({low} to {high})",
+                    value=words.heart_rate(beats),
+                    low=words.number(beats - half),
+                    high=words.number(beats + half),
+                )
+            )
         if said:
             parts.append(f"{name} {', '.join(said)}")
     return ".  ".join(parts) + "."
@@ -47,19 +62,19 @@ class ThresholdStrip(QFrame):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Estimated thresholds")
+        self.setAccessibleName(tr("Estimated thresholds"))
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 8, 14, 10)
         column.setSpacing(4)
-        self.title = Label("Shaded by estimated thresholds", "body_bold")
+        self.title = Label(tr("Shaded by estimated thresholds"), "body_bold")
         self.lines = Label("", "small", "text_2", wrap=True)
         column.addWidget(self.title)
         column.addWidget(self.lines)
         buttons = FlowLayout()
-        self.race = button("A recent race")
-        self.maximum = button("Highest heart rate or age")
-        self.typed = button("The thresholds themselves")
-        self.leave = button("Leave them")
+        self.race = button(tr("A recent race"))
+        self.maximum = button(tr("Highest heart rate or age"))
+        self.typed = button(tr("The thresholds themselves"))
+        self.leave = button(tr("Leave them"))
         for made, page in ((self.race, "race"), (self.maximum, "maximum"), (self.typed, "typed")):
             made.clicked.connect(lambda _=False, page=page: self.edit_asked.emit(page))
             buttons.addWidget(made)
@@ -69,5 +84,6 @@ class ThresholdStrip(QFrame):
 
     def show_estimate(self, entry: DatedThresholds, units: words.Units = "km") -> None:
         """Show an estimate."""
-        self.lines.setText(f"{about_lines(entry, units)}  From: {entry.source}.")
+        origin = tr("From: {source}.", source=entry.source)
+        self.lines.setText(f"{about_lines(entry, units)}  {origin}")
         self.show()

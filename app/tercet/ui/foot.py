@@ -7,6 +7,8 @@ from datetime import date, datetime
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from tercet import language
+from tercet.language import mark, several, tr
 from tercet.library.views import SeasonView
 from tercet.ui.widgets import ElidedLabel
 
@@ -21,10 +23,10 @@ class Foot(QWidget):
         line = QHBoxLayout(self)
         line.setContentsMargins(16, 2, 12, 4)
         self.left = ElidedLabel("", "small", "text_2")
-        self.right = QPushButton("Recordings")
+        self.right = QPushButton(tr("Recordings"))
         self.right.setProperty("flat", True)
         self.right.clicked.connect(self.recordings_asked)
-        self.right.setAccessibleDescription("Opens the recordings pane")
+        self.right.setAccessibleDescription(tr("Opens the recordings pane"))
         line.addWidget(self.left, 1)
         line.addWidget(self.right)
         self._line = line
@@ -36,22 +38,36 @@ class Foot(QWidget):
     def show_counts(self, view: SeasonView) -> None:
         """Say how many sessions are kept."""
         count = view.session_count
-        sessions = "1 session" if count == 1 else f"{count} sessions"
-        other = f", {view.other_sports} of other sports apart" if view.other_sports else ""
-        self.left.setText(f"{sessions}{other}, all kept on this computer")
+        if view.other_sports:
+            one = mark("{n} session, {other} of other sports apart, all kept on this computer")
+            many = mark("{n} sessions, {other} of other sports apart, all kept on this computer")
+        else:
+            one = mark("{n} session, all kept on this computer")
+            many = mark("{n} sessions, all kept on this computer")
+        self.left.setText(several(count, one, many, other=view.other_sports))
 
     def show_import(self, last: str, problems: int, *, running: bool) -> None:
         """Say when the last import was and what needs a look."""
         if running:
-            self.right.setText("Import running")
+            self.right.setText(tr("Import running"))
             return
-        need = "1 needs a look" if problems == 1 else f"{problems} need a look"
-        look = f", {need}" if problems else ""
-        self.right.setText(f"Last import {_when(last)}{look}" if last else "Recordings")
+        if not last:
+            self.right.setText(tr("Recordings"))
+        elif problems:
+            one = mark("Last import {when}, {n} needs a look")
+            many = mark("Last import {when}, {n} need a look")
+            self.right.setText(several(problems, one, many, when=_when(last)))
+        else:
+            self.right.setText(tr("Last import {when}", when=_when(last)))
 
 
 def _when(taken_in: str) -> str:
     moment = datetime.fromisoformat(taken_in).astimezone()
     if moment.date() == date.today():
         return f"{moment:%H:%M}"
-    return f"{moment.day} {moment:%b %Y}"
+    return tr(
+        "{day} {month} {year}",
+        day=moment.day,
+        month=language.short_month(moment.month),
+        year=moment.year,
+    )

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from tercet.language import tr
 from tercet.library import intake
 from tercet.ui import theme
 from tercet.ui.jobs import Answers
@@ -73,7 +74,7 @@ class ImportShown(QObject):
     def _ended(self, report: Report) -> None:
         self._window.season_page.recordings.end(report)
         if report.changes.step:
-            self._window.undo_bar.say(f"Added: {report.words}")
+            self._window.undo_bar.say(tr("Added: {what}", what=report.words))
         self._window.refresh()
         self.ended.emit(report)
 

@@ -12,13 +12,14 @@ from PySide6.QtCore import QMimeData, QObject, Signal
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library.library import Library
 from tercet.ui.jobs import Job
 
 if TYPE_CHECKING:
     from tercet.library.importing import Report
 
-READABLE = "Recordings (*.fit *.tcx *.gpx *.csv *.gz *.zip *.txt *.toml);;All files (*)"
+READABLE = "*.fit *.tcx *.gpx *.csv *.gz *.zip *.txt *.toml"
 #: Names that a recording may end in; others are named before they are let go.
 ENDINGS = (".fit", ".tcx", ".gpx", ".csv", ".tsv", ".gz", ".zip", ".toml", ".txt")
 
@@ -34,12 +35,20 @@ class Hover:
     @property
     def words(self) -> str:
         """One line that says it."""
-        parts = []
-        if self.files or not self.folders:
-            parts.append("1 file" if self.files == 1 else f"{self.files} files")
-        if self.folders:
-            parts.append("a folder" if self.folders == 1 else f"{self.folders} folders")
-        return f"{' and '.join(parts)} would be added"
+        if not self.folders:
+            return several(
+                self.files, mark("{n} file would be added"), mark("{n} files would be added")
+            )
+        if not self.files:
+            return several(
+                self.folders, mark("a folder would be added"), mark("{n} folders would be added")
+            )
+        return several(
+            self.files,
+            mark("{n} file and {folders} would be added"),
+            mark("{n} files and {folders} would be added"),
+            folders=several(self.folders, mark("a folder"), mark("{n} folders")),
+        )
 
 
 class Imports(QObject):
@@ -77,12 +86,18 @@ class Imports(QObject):
 
     def choose_files(self) -> None:
         """Ask for files and take them in."""
-        names, _ = QFileDialog.getOpenFileNames(self._window, "Choose recordings", "", READABLE)
+        recordings, all_files = tr("Recordings"), tr("All files")
+        names, _ = QFileDialog.getOpenFileNames(
+            self._window,
+            tr("Choose recordings"),
+            "",
+            f"{recordings} ({READABLE});;{all_files} (*)",
+        )
         self.take_in([Path(name) for name in names])
 
     def choose_folder(self) -> None:
         """Ask for a folder and take in what is below it."""
-        name = QFileDialog.getExistingDirectory(self._window, "Choose a folder of recordings")
+        name = QFileDialog.getExistingDirectory(self._window, tr("Choose a folder of recordings"))
         self.take_in([Path(name)] if name else [])
 
     def paste(self) -> None:
@@ -126,7 +141,7 @@ class Imports(QObject):
 
     def _failed(self, error: Exception) -> None:
         self._end_job()
-        self.failed.emit(f"The import ended early: {error}")
+        self.failed.emit(tr("The import ended early: {error}", error=error))
         self._next()
 
     def _end_job(self) -> None:

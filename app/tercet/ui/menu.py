@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
-from tercet.language import tr
+from tercet.language import mark, tr
 from tercet.ui.look import LOOKS, SIZES
 from tercet.ui.pages import of_group
 
@@ -24,44 +24,47 @@ class Menu:
 
     def __init__(self, menu: QMenu, window: MainWindow) -> None:
         self._window = window
-        menu.setAccessibleName("Menu")
+        menu.setAccessibleName(tr("Menu"))
         standard = QKeySequence.StandardKey
         imports = window.imports
-        self._add(menu, "Choose files…", imports.choose_files, standard.Open)
-        self._add(menu, "Choose a folder…", imports.choose_folder, "Ctrl+Shift+O")
-        self._add(menu, "Add copied files", imports.paste, standard.Paste)
-        self._add(menu, "Recordings", lambda: window.show_recordings(True), "Ctrl+R")
+        self._add(menu, tr("Choose files…"), imports.choose_files, standard.Open)
+        self._add(menu, tr("Choose a folder…"), imports.choose_folder, "Ctrl+Shift+O")
+        self._add(menu, tr("Add copied files"), imports.paste, standard.Paste)
+        self._add(menu, tr("Recordings"), lambda: window.show_recordings(True), "Ctrl+R")
         menu.addSeparator()
-        self.undo = self._add(menu, "Undo", window.acts.undo, standard.Undo)
-        self.redo = self._add(menu, "Redo", window.acts.redo, ["Ctrl+Y", "Ctrl+Shift+Z"])
+        self.undo = self._add(menu, tr("Undo"), window.acts.undo, standard.Undo)
+        self.redo = self._add(menu, tr("Redo"), window.acts.redo, ["Ctrl+Y", "Ctrl+Shift+Z"])
         self.delete = self._add(
-            menu, "Delete the session", window.delete_session, ["Ctrl+Backspace", "Ctrl+Del"]
+            menu, tr("Delete the session"), window.delete_session, ["Ctrl+Backspace", "Ctrl+Del"]
         )
-        self._add(menu, "Find…", self._find, standard.Find)
+        self._add(menu, tr("Find…"), self._find, standard.Find)
         self._add(
-            menu, "Corrections…", lambda: window.acts.correct(window.sessions.chosen()), "Ctrl+E"
+            menu,
+            tr("Corrections…"),
+            lambda: window.acts.correct(window.sessions.chosen()),
+            "Ctrl+E",
         )
         menu.addSeparator()
-        self._add(menu, "Blocks and races…", window.acts.edit_plan, "Ctrl+B")
+        self._add(menu, tr("Blocks and races…"), window.acts.edit_plan, "Ctrl+B")
         for group, place in (
             ("season", window.bar.season_menu),
             ("runner", window.bar.runner_menu),
         ):
             self._pages(place, group)
         menu.addSeparator()
-        view = menu.addMenu("View")
-        self._add(view, "Season", lambda: window.show_view("season"), "Ctrl+1")
-        self._add(view, "Session", lambda: window.show_view("session"), "Ctrl+2")
+        view = menu.addMenu(tr("View"))
+        self._add(view, tr("Season"), lambda: window.show_view("season"), "Ctrl+1")
+        self._add(view, tr("Session"), lambda: window.show_view("session"), "Ctrl+2")
         self._pages(view, "view")
-        self._add(view, "Next pane", window.next_pane, "F6")
+        self._add(view, tr("Next pane"), window.next_pane, "F6")
         sheet = window.season_page.sheet
-        self._add(view, "Taller rows", lambda: sheet.zoom(-1), ["Ctrl++", "Ctrl+="])
-        self._add(view, "Flatter rows", lambda: sheet.zoom(1), "Ctrl+-")
-        self._add(view, "Usual rows", lambda: sheet.zoom(0), "Ctrl+0")
+        self._add(view, tr("Taller rows"), lambda: sheet.zoom(-1), ["Ctrl++", "Ctrl+="])
+        self._add(view, tr("Flatter rows"), lambda: sheet.zoom(1), "Ctrl+-")
+        self._add(view, tr("Usual rows"), lambda: sheet.zoom(0), "Ctrl+0")
         look = window.look
         looks = {key: tr(word) for key, word in LOOKS.items()}
         self._choices(view, looks, lambda: look.name, lambda key: look.choose(name=key))
-        sizes = {str(size): f"Text {size} %" for size in SIZES}
+        sizes = {str(size): tr("Text {n} %", n=size) for size in SIZES}
         self._choices(view, sizes, lambda: str(look.size), lambda key: look.choose(size=int(key)))
         textures = {
             "quiet": tr("Textures quiet"),
@@ -69,10 +72,10 @@ class Menu:
             "off": tr("Textures off"),
         }
         self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
-        self._add(menu, "Glossary", self._glossary, standard.HelpContents)
-        self._add(menu, "Preferences…", self._preferences, "Ctrl+,")
+        self._add(menu, tr("Glossary"), self._glossary, standard.HelpContents)
+        self._add(menu, tr("Preferences…"), self._preferences, "Ctrl+,")
         menu.addSeparator()
-        self._add(menu, "Close", window.close, standard.Quit)
+        self._add(menu, tr("Close"), window.close, standard.Quit)
 
     def _preferences(self) -> None:
         from tercet.ui.preferences import Preferences
@@ -96,16 +99,19 @@ class Menu:
 
     def name_steps(self, undo: str | None, redo: str | None) -> None:
         """Say what undo and redo would do."""
-        for action, word, name in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
+        for action, word, named, name in (
+            (self.undo, mark("Undo"), mark("Undo: {step}"), undo),
+            (self.redo, mark("Redo"), mark("Redo: {step}"), redo),
+        ):
             action.setEnabled(name is not None)
-            action.setText(f"{word}: {name}" if name else word)
+            action.setText(tr(named, step=name) if name else tr(word))
 
     def _pages(self, menu: QMenu, group: str) -> None:
         """An entry for each further page that is reached from here."""
         for entry in of_group(group):
             self._add(
                 menu,
-                entry.title,
+                tr(entry.title),
                 lambda key=entry.key: self._window.show_view(key),  # type: ignore[misc]
                 entry.keys or None,
             )
