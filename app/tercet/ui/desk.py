@@ -12,9 +12,10 @@ from tercet.library.library import Library
 from tercet.store.errors import StoreError
 from tercet.ui import spoken, window
 from tercet.ui.look import look_of
+from tercet.ui.tour import offer
 
 #: What goes along from one runner's window to the next.
-CARRIED = ("language", "look", "text", "texture", "units", "week")
+CARRIED = ("language", "look", "text", "texture", "units", "week", "tour")
 
 
 class Desk(QObject):
@@ -43,6 +44,7 @@ class Desk(QObject):
         self._following = following
         made.bar.runner_menu.aboutToShow.connect(self._list_runners)
         self._listed: list[QAction] = []
+        offer(made)
         made.sheet_shown.connect(lambda: self._open_door(made, library.folder))
         return made
 

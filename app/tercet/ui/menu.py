@@ -73,6 +73,7 @@ class Menu:
         }
         self._choices(view, textures, lambda: look.texture, lambda key: look.choose(texture=key))
         self._add(menu, tr("Glossary"), self._glossary, standard.HelpContents)
+        self._add(menu, tr("A look round"), self._tour)
         self._add(menu, tr("Preferences…"), self._preferences, "Ctrl+,")
         menu.addSeparator()
         self._add(menu, tr("Close"), window.close, standard.Quit)
@@ -92,6 +93,13 @@ class Menu:
         dialog = Glossary(self._window)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.open()
+
+    def _tour(self) -> None:
+        from tercet.ui.tour import Tour
+
+        view = self._window.view
+        if view is not None and view.sessions and self._window.findChild(Tour) is None:
+            Tour(self._window)
 
     def _find(self) -> None:
         self._window.show_view("season")
