@@ -117,7 +117,7 @@ class SessionCard(Pane):
 def _shares(session: SessionView) -> str:
     """Time by shade in words."""
     if session.sport != "running":
-        sport = session.sport.replace("_", " ")
+        sport = tr(session.sport.replace("_", " "))
         return tr("{sport}: kept, not counted as running", sport=sport)
     told = _ABOUT if session.estimated else _TOLD
     parts = [

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from tercet.language import mark, tr
 from tercet.library import corrections
 from tercet.library.season import SessionDetail
 from tercet.library.views import SeasonView, SessionView
@@ -13,6 +14,24 @@ from tercet.ui.session_page import SessionPage
 from tercet.ui.stretch_menu import stretch_words
 from tercet.ui.user_actions import Actions
 from tercet.ui.why import why
+
+#: What is said of a mend, by its name in the store.
+MENDS = {
+    "values that cannot be, left out": mark("values that cannot be, left out: {n} s"),
+    "speed spikes, left out": mark("speed spikes, left out: {n} s"),
+    "seconds without signal, run on by the distance": mark(
+        "seconds without signal, run on by the distance: {n} s"
+    ),
+    "heart rate outside what a heart does, left out": mark(
+        "heart rate outside what a heart does, left out: {n} s"
+    ),
+    "wild heart rate, left out": mark("wild heart rate, left out: {n} s"),
+    "heart-rate spikes, left out": mark("heart-rate spikes, left out: {n} s"),
+    "heart rate frozen, left out": mark("heart rate frozen, left out: {n} s"),
+    "heart rate following the steps, left out": mark(
+        "heart rate following the steps, left out: {n} s"
+    ),
+}
 
 
 def keep_what_is_said(
@@ -58,12 +77,19 @@ def show_run(
         block_name=block,
         week_number=week,
         made_from=made_from_words(session, detail),
-        mends=[f"{name}: {count} s" for name, count in detail.mends.items()],
+        mends=[mend_words(name, count) for name, count in detail.mends.items()],
         has_previous=among[0] != session.id,
         has_next=among[1] != session.id,
         why=lambda second: why(detail, second, units),
         units=units,
     )
+
+
+def mend_words(name: str, seconds: int) -> str:
+    """What was mended in a recording, by its name in the store, and for how long."""
+    if name in MENDS:
+        return tr(MENDS[name], n=seconds)
+    return f"{name}: {seconds} s"
 
 
 def _place(view: SeasonView, session: SessionView) -> tuple[str, int]:
