@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds, check_thresholds, estimate, physiology
+from tercet.language import mark, tr
 from tercet.library.library import Library
 from tercet.library.season_file import speed_of
 from tercet.ui import theme, words
@@ -26,21 +27,24 @@ from tercet.ui.flow import FlowLayout
 from tercet.ui.widgets import Label
 
 DISTANCES = (
-    ("5 km", 5000.0),
-    ("10 km", 10000.0),
-    ("Half marathon", 21097.5),
-    ("Marathon", 42195.0),
-    ("1 mile", 1609.344),
-    ("3 km", 3000.0),
+    (mark("5 km"), 5000.0),
+    (mark("10 km"), 10000.0),
+    (mark("Half marathon"), 21097.5),
+    (mark("Marathon"), 42195.0),
+    (mark("1 mile"), 1609.344),
+    (mark("3 km"), 3000.0),
 )
 #: Half-width of the 90 % interval of a maximum: seen, or from age alone. [beats/min]
 SEEN, FROM_AGE = 5.0, 17.0
 
 #: Where typed values may come from: the word that is kept, and the field's.
 SOURCES = (
-    ("typed", "known to me"),
-    ("step test by ventilation", "step test by ventilation: VT1 is LT1, VT2 is LT2"),
-    ("step test in a laboratory", "step test in a laboratory"),
+    (mark("typed"), mark("known to me")),
+    (
+        mark("step test by ventilation"),
+        mark("step test by ventilation: VT1 is LT1, VT2 is LT2"),
+    ),
+    (mark("step test in a laboratory"), mark("step test in a laboratory")),
 )
 #: What people run from 3.5 to 230 minutes lies well inside. [m/s]
 SLOWEST, FASTEST = 1.5, 7.5
@@ -67,10 +71,14 @@ def duration_of(text: str) -> float:
     """
     parts = text.strip().split(":")
     if len(parts) not in (2, 3) or not all(part.isascii() and part.isdigit() for part in parts):
-        raise ValueError(f'"{text.strip()}" is no time: write 44:10, or 1:35:20 with hours.')
+        raise ValueError(
+            tr('"{typed}" is no time: write 44:10, or 1:35:20 with hours.', typed=text.strip())
+        )
     numbers = [int(part) for part in parts]
     if any(number > 59 for number in numbers[1:]):
-        raise ValueError(f'"{text.strip()}" has over 59 minutes or seconds: write 44:10.')
+        raise ValueError(
+            tr('"{typed}" has over 59 minutes or seconds: write 44:10.', typed=text.strip())
+        )
     total = 0
     for number in numbers:
         total = total * 60 + number
@@ -108,17 +116,17 @@ class RacePage(Page):
         super().__init__()
         self._units, self._known = units, known_maximum
         self.distance = QComboBox()
-        self.distance.setAccessibleName("Distance of the race")
+        self.distance.setAccessibleName(tr("Distance of the race"))
         for name, metres in DISTANCES:
-            self.distance.addItem(name, metres)
+            self.distance.addItem(tr(name), metres)
         self.distance.setCurrentIndex(1)
         self.time = QLineEdit()
-        self.time.setAccessibleName("Time of the race")
-        self.time.setPlaceholderText("44:10 or 1:35:20")
+        self.time.setAccessibleName(tr("Time of the race"))
+        self.time.setPlaceholderText(tr("44:10 or 1:35:20"))
         self.words = Label("", "small", "text_2", wrap=True)
         form = self._form()
-        form.addRow("Distance", self.distance)
-        form.addRow("Time", self.time)
+        form.addRow(tr("Distance"), self.distance)
+        form.addRow(tr("Time"), self.time)
         form.addRow(self.words)
         self.time.textChanged.connect(lambda _: self._changed())
         self.distance.currentIndexChanged.connect(lambda _: self._changed())
@@ -131,7 +139,7 @@ class RacePage(Page):
     def finder(self, start: date) -> Finder:
         metres, seconds = self.typed()
         race = estimate.from_race(metres, seconds)
-        source = f"{self.distance.currentText()} in {self.time.text().strip()}"
+        source = f"{DISTANCES[self.distance.currentIndex()][0]} in {self.time.text().strip()}"
         maximum = self._known
 
         def find(library: Library) -> DatedThresholds:
@@ -161,9 +169,12 @@ class RacePage(Page):
         if SLOWEST <= speed <= FASTEST:
             return f"{problem[:1].upper()}{problem[1:]}."
         name, time = self.distance.currentText(), self.time.text().strip()
-        return (
-            f"{name} in {time} would be {words.pace(speed, self._units)}, which is no running. "
-            "A time is written 44:10, or 1:35:20 with hours."
+        return tr(
+            "{distance} in {time} would be {pace}, which is no running. "
+            "A time is written 44:10, or 1:35:20 with hours.",
+            distance=name,
+            time=time,
+            pace=words.pace(speed, self._units),
         )
 
     def _changed(self) -> None:
@@ -171,15 +182,18 @@ class RacePage(Page):
         try:
             metres, seconds = self.typed()
         except FieldError:
-            self.words.setText("Written 44:10, or 1:35:20 with hours. Both lines come from it.")
+            self.words.setText(tr("Written 44:10, or 1:35:20 with hours. Both lines come from it."))
             return
         found = estimate.from_race(metres, seconds).values
         power = physiology.speed_for_duration(seconds, metres, 3600.0)
         self.words.setText(
-            f"Pace for one hour by a power law (good from 3.5 to 230 min): "
-            f"{words.pace(power, self._units)}. With the oxygen-cost model, midway: LT2 about "
-            f"{words.pace(found.lt2_speed or 0, self._units)}, LT1 about "
-            f"{words.pace(found.lt1_speed or 0, self._units)}."
+            tr(
+                "Pace for one hour by a power law (good from 3.5 to 230 min): {pace}. "
+                "With the oxygen-cost model, midway: LT2 about {lt2}, LT1 about {lt1}.",
+                pace=words.pace(power, self._units),
+                lt2=words.pace(found.lt2_speed or 0, self._units),
+                lt1=words.pace(found.lt1_speed or 0, self._units),
+            )
         )
 
 
@@ -188,17 +202,19 @@ class MaximumPage(Page):
 
     def __init__(self) -> None:
         super().__init__()
-        self.maximum = beats_box("Highest heart rate ever seen")
-        self.age = beats_box("Age in years", "not said")
+        self.maximum = beats_box(tr("Highest heart rate ever seen"))
+        self.age = beats_box(tr("Age in years"), tr("not said"))
         self.age.setRange(0, 100)
-        self.age.setSuffix(" years")
+        self.age.setSuffix(tr(" years", "after an age"))
         form = self._form()
-        form.addRow("Highest heart rate ever seen", self.maximum)
-        form.addRow("or age", self.age)
+        form.addRow(tr("Highest heart rate ever seen"), self.maximum)
+        form.addRow(tr("or age"), self.age)
         form.addRow(
             Label(
-                "A measured maximum beats a formula: from age alone, one runner in three is more "
-                "than 10 beats away (208 − 0.7 × age; Tanaka and others, 2001).",
+                tr(
+                    "A measured maximum beats a formula: from age alone, one runner in three is "
+                    "more than 10 beats away (208 − 0.7 × age; Tanaka and others, 2001)."
+                ),
                 "small",
                 "text_2",
                 wrap=True,
@@ -213,7 +229,7 @@ class MaximumPage(Page):
         if not maximum:
             if not self.age.value():
                 raise FieldError(
-                    "Give the highest heart rate, such as 186, or an age, such as 42.",
+                    tr("Give the highest heart rate, such as 186, or an age, such as 42."),
                     self.maximum,
                 )
             maximum, half = physiology.maximal_heart_rate(self.age.value()), FROM_AGE
@@ -222,7 +238,9 @@ class MaximumPage(Page):
             rates = estimate.heart_rates_from_maximum(maximum, half)
             check_thresholds(rates.values)
         except ValueError as error:
-            raise FieldError(f"{error}. Write such as 186.", self.maximum) from error
+            raise FieldError(
+                tr("{problem}. Write such as 186.", problem=error), self.maximum
+            ) from error
 
         def find(library: Library) -> DatedThresholds:
             guess = library.estimate(maximum=maximum)
@@ -241,12 +259,15 @@ class TypedPage(Page):
         super().__init__()
         self._units = units
         self.lt1_pace, self.lt2_pace = QLineEdit(), QLineEdit()
-        self.lt1_hr, self.lt2_hr = beats_box("LT1 heart rate"), beats_box("LT2 heart rate")
-        self.rest, self.top = beats_box("Resting heart rate"), beats_box("Highest heart rate")
+        self.lt1_hr, self.lt2_hr = beats_box(tr("LT1 heart rate")), beats_box(tr("LT2 heart rate"))
+        self.rest, self.top = (
+            beats_box(tr("Resting heart rate")),
+            beats_box(tr("Highest heart rate")),
+        )
         self.source = QComboBox()
         self.top_pace = QLineEdit()
         self.top_pace.setPlaceholderText("2:50")
-        self.top_pace.setAccessibleName(f"Top speed of a sprint, minutes per {units}")
+        self.top_pace.setAccessibleName(tr("Top speed of a sprint, minutes per {unit}", unit=units))
         self.top_pace.textChanged.connect(lambda _: self.edited.emit())
         form = self._form()
         for name, pace, box in (
@@ -254,16 +275,18 @@ class TypedPage(Page):
             ("LT2", self.lt2_pace, self.lt2_hr),
         ):
             pace.setPlaceholderText("5:20")
-            pace.setAccessibleName(f"{name} pace, minutes per {units}")
+            pace.setAccessibleName(tr("{line} pace, minutes per {unit}", line=name, unit=units))
             pace.textChanged.connect(lambda _: self.edited.emit())
-            form.addRow(name, _pair(pace, Label(words.PACE_WORDS[units], "small", "text_2"), box))
-        form.addRow("Resting heart rate", self.rest)
-        form.addRow("Highest heart rate", self.top)
-        form.addRow("Top speed, as a pace", self.top_pace)
-        form.addRow("Where from", self.source)
+            form.addRow(
+                name, _pair(pace, Label(tr(words.PACE_WORDS[units]), "small", "text_2"), box)
+            )
+        form.addRow(tr("Resting heart rate"), self.rest)
+        form.addRow(tr("Highest heart rate"), self.top)
+        form.addRow(tr("Top speed, as a pace"), self.top_pace)
+        form.addRow(tr("Where from"), self.source)
         for name, word in SOURCES:
-            self.source.addItem(word, name)
-        self.source.setAccessibleName("Where these values come from")
+            self.source.addItem(tr(word), name)
+        self.source.setAccessibleName(tr("Where these values come from"))
         self.source.currentIndexChanged.connect(lambda _: self.edited.emit())
         self.show_values(values)
         for field in (self.lt1_hr, self.lt2_hr, self.rest, self.top):
@@ -298,8 +321,11 @@ class TypedPage(Page):
         if values.lt1_speed and values.lt2_speed and values.lt1_speed >= values.lt2_speed:
             pair = [words.bare_pace(v, self._units) for v in (values.lt1_speed, values.lt2_speed)]
             raise FieldError(
-                f"LT1 must be slower than LT2: {pair[0]} and {pair[1]}. "
-                "Right would be 5:20 and 4:30.",
+                tr(
+                    "LT1 must be slower than LT2: {lt1} and {lt2}. Right would be 5:20 and 4:30.",
+                    lt1=pair[0],
+                    lt2=pair[1],
+                ),
                 self.lt1_pace,
             )
         try:
@@ -325,16 +351,16 @@ class TypedPage(Page):
         wrong = next((n for n in named if getattr(values, n) is None), next(iter(named), ""))
         said = problem
         for name, word in (
-            ("lt1_hr", "LT1 heart rate"),
-            ("lt2_hr", "LT2 heart rate"),
-            ("hr_rest", "resting heart rate"),
-            ("hr_max", "highest heart rate"),
-            ("lt1_speed", "LT1 pace"),
-            ("lt2_speed", "LT2 pace"),
-            ("top_speed", "top speed"),
+            ("lt1_hr", tr("LT1 heart rate")),
+            ("lt2_hr", tr("LT2 heart rate")),
+            ("hr_rest", tr("resting heart rate")),
+            ("hr_max", tr("highest heart rate")),
+            ("lt1_speed", tr("LT1 pace")),
+            ("lt2_speed", tr("LT2 pace")),
+            ("top_speed", tr("top speed")),
         ):
             said = said.replace(name, word)
-        example = "Right would be LT1 5:20 and 150, LT2 4:30 and 170."
+        example = tr("Right would be LT1 5:20 and 150, LT2 4:30 and 170.")
         return f"{said[:1].upper()}{said[1:]}. {example}", fields.get(wrong, self.lt1_pace)
 
     def _speed(self, field: QLineEdit) -> float | None:
@@ -344,7 +370,7 @@ class TypedPage(Page):
         try:
             return speed_of(f"{text}/{self._units}")
         except ValueError as error:
-            raise FieldError(f'"{text}" is no pace: write 5:20.', field) from error
+            raise FieldError(tr('"{typed}" is no pace: write 5:20.', typed=text), field) from error
 
 
 def _pair(pace: QLineEdit, unit: Label, box: QDoubleSpinBox) -> QWidget:

@@ -5,13 +5,29 @@ from __future__ import annotations
 import math
 
 from tercet.engine import Evidence, Shade
+from tercet.language import mark, tr
 from tercet.library.season import SessionDetail
 from tercet.ui import words
 
 _SHADE = {
-    Shade.EASY: "Easy",
-    Shade.MODERATE: "Moderate",
-    Shade.HARD: "Hard",
+    Shade.EASY: mark("easy"),
+    Shade.MODERATE: mark("moderate"),
+    Shade.HARD: mark("hard"),
+}
+
+
+_WEIGHED = mark(
+    "{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); "
+    "weighed with the running around it it is more likely {shade}"
+)
+_WEIGHED_WITH_HEART = mark(
+    "{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); "
+    "weighed with heart rate and the running around it it is more likely {shade}"
+)
+_BY_PACE = mark("{at}: {shade}, {pace}, {against}")
+_BESIDE = {
+    Evidence.BOTH: mark("{at}: {shade}, {pace}, {against}, borne out by heart rate"),
+    Evidence.POWER: mark("{at}: {shade}, {pace}, {against}, by running power"),
 }
 
 
@@ -24,50 +40,70 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
     shade = Shade(int(trace.shades[second]))
     evidence = Evidence(detail.evidence[second])
     if shade is Shade.NOT_RUNNING and evidence is Evidence.WORD:
-        return f"{at}: left out, because you said so."
+        return tr("{at}: left out, because you said so.", at=at)
     if shade is Shade.NOT_RUNNING:
-        return f"{at}: not running (standing, walking slowly, or the timer stood still)."
+        return tr("{at}: not running (standing, walking slowly, or the timer stood still).", at=at)
+    judged = tr(_SHADE[shade]) if shade in _SHADE else ""
     if evidence is Evidence.WORD and detail.said:
-        return f"{at}: {_SHADE[shade].lower()}, because you said so."
+        return tr("{at}: {shade}, because you said so.", at=at, shade=judged)
     if evidence is Evidence.WORD:
-        return f"{at}: {_SHADE[shade].lower()} by what you wrote; nothing was measured."
+        return tr("{at}: {shade} by what you wrote; nothing was measured.", at=at, shade=judged)
     values = detail.thresholds
     if shade is Shade.UNJUDGED or values is None:
-        return f"{at}: not judged, for there are no thresholds or no speed and heart rate here."
-    about = "about " if detail.estimated else ""
+        return tr(
+            "{at}: not judged, for there are no thresholds or no speed and heart rate here.", at=at
+        )
+
+    def guessed(value: str) -> str:
+        return tr("about {value}", value=value) if detail.estimated else value
+
     beats = float(trace.heart_rate[second])
     level = float(trace.level_speed[second])
-    heart = "" if math.isnan(beats) else f"; heart rate {beats:.0f} /min"
+    heart = "" if math.isnan(beats) else tr("heart rate {beats} /min", beats=f"{beats:.0f}")
     if evidence is Evidence.HEART_RATE and values.lt1_hr and values.lt2_hr:
-        return (
-            f"{at}: {_SHADE[shade].lower()} by heart rate alone, {beats:.0f} /min with its lag "
-            f"undone, against {about}{values.lt1_hr:.0f} and {about}{values.lt2_hr:.0f}."
+        return tr(
+            "{at}: {shade} by heart rate alone, {beats} /min with its lag undone, "
+            "against {lt1} and {lt2}.",
+            at=at,
+            shade=judged,
+            beats=f"{beats:.0f}",
+            lt1=guessed(f"{values.lt1_hr:.0f}"),
+            lt2=guessed(f"{values.lt2_hr:.0f}"),
         )
     if values.lt1_speed and values.lt2_speed and not math.isnan(level):
-        lt1 = f"{about}{words.bare_pace(values.lt1_speed, units)}"
-        lt2 = f"{about}{words.bare_pace(values.lt2_speed, units)}"
-        alone, against = Shade.MODERATE, f"between {lt1} and {lt2}"
+        lt1 = guessed(words.bare_pace(values.lt1_speed, units))
+        lt2 = guessed(words.bare_pace(values.lt2_speed, units))
+        alone, against = Shade.MODERATE, tr("between {lt1} and {lt2}", lt1=lt1, lt2=lt2)
         if level < values.lt1_speed:
-            alone, against = Shade.EASY, f"slower than {lt1}"
+            alone, against = Shade.EASY, tr("slower than {pace}", pace=lt1)
         elif level >= values.lt2_speed:
-            alone, against = Shade.HARD, f"faster than {lt2}"
-        paced = f"{words.pace(level, units)} on level ground"
+            alone, against = Shade.HARD, tr("faster than {pace}", pace=lt2)
+        paced = tr("{pace} on level ground", pace=words.pace(level, units))
         if alone is not shade:
-            weighed = "heart rate and the running around it" if heart else "the running around it"
-            return (
-                f"{at}: {_SHADE[shade].lower()}. Its pace alone, {paced}, would be "
-                f"{_SHADE[alone].lower()} ({against}); weighed with {weighed} it is more likely "
-                f"{_SHADE[shade].lower()}{heart}{_sure(detail, second)}."
+            found = tr(
+                _WEIGHED_WITH_HEART if heart else _WEIGHED,
+                at=at,
+                shade=judged,
+                pace=paced,
+                alone=tr(_SHADE[alone]),
+                against=against,
             )
-        beside = {Evidence.BOTH: ", borne out by heart rate", Evidence.POWER: ", by running power"}
-        moved = beside.get(evidence, "")
-        sure = _sure(detail, second)
-        return f"{at}: {_SHADE[shade].lower()}, {paced}, {against}{moved}{heart}{sure}."
-    return f"{at}: {_SHADE[shade].lower()}{heart}."
+            return _told(found, heart, _sure(detail, second))
+        found = tr(
+            _BESIDE.get(evidence, _BY_PACE), at=at, shade=judged, pace=paced, against=against
+        )
+        return _told(found, heart, _sure(detail, second))
+    return _told(tr("{at}: {shade}", at=at, shade=judged), heart)
+
+
+def _told(*parts: str) -> str:
+    """A sentence of what was found and the figures behind it."""
+    return "; ".join(filter(None, parts)) + "."
 
 
 def _sure(detail: SessionDetail, second: int) -> str:
     """How sure the shade is, where that was weighed."""
     if second >= len(detail.probability) or not detail.probability[second]:
         return ""
-    return f"; {min(99, math.floor(100.0 * detail.probability[second])):d} % sure"
+    sure = min(99, math.floor(100.0 * detail.probability[second]))
+    return tr("{percent} % sure", percent=sure)

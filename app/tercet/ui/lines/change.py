@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QProgressBar, QVBoxLayou
 
 from tercet import week_days
 from tercet.domain import DatedThresholds
+from tercet.language import mark, several, tr
 from tercet.library.dated import in_force
 from tercet.library.library import Preview
 from tercet.library.views import SeasonView, SessionView
@@ -46,9 +47,9 @@ def stretches(view: SeasonView) -> list[tuple[str, list[SessionView]]]:
             last = max(run, key=lambda block: block.start)
             found.append((last.name, [s for s in sessions if last.start <= s.day <= last.end]))
     if week:
-        found.append(("this week", week))
+        found.append((tr("this week"), week))
     if sessions:
-        found.append(("all runs", sessions))
+        found.append((tr("all runs"), sessions))
     return found[:PAIRS]
 
 
@@ -64,7 +65,7 @@ class _Pair(QWidget):
         self.name, self.words = Label("", "small_bold"), Label("", "small", "text_2")
         self.now, self.then = StairWidget(), StairWidget()
         for row, (left, word, stair) in enumerate(
-            ((self.name, "now", self.now), (self.words, "then", self.then))
+            ((self.name, tr("now"), self.now), (self.words, tr("then"), self.then))
         ):
             grid.addWidget(left, row, 0)
             grid.addWidget(Label(word, "small", "text_2"), row, 1)
@@ -79,9 +80,9 @@ class _Pair(QWidget):
             judged = sum(sums[:3])
             shares.append(words.number(100 * sums[0] / judged) if judged else words.NOTHING)
         self.name.setText(name)
-        self.words.setText(f"{shares[0]} to {shares[1]} % easy")
-        self.now.setAccessibleName(f"{name}, now: {shares[0]} % easy")
-        self.then.setAccessibleName(f"{name}, then: {shares[1]} % easy")
+        self.words.setText(tr("{now} to {then} % easy", now=shares[0], then=shares[1]))
+        self.now.setAccessibleName(tr("{name}, now: {share} % easy", name=name, share=shares[0]))
+        self.then.setAccessibleName(tr("{name}, then: {share} % easy", name=name, share=shares[1]))
 
 
 class ChangePane(Pane):
@@ -93,17 +94,17 @@ class ChangePane(Pane):
     def __init__(self, units: words.Units = "km") -> None:
         super().__init__()
         self._units = units
-        self.use = button("Use them", primary=True)
-        self.keep = button("Keep as it is")
-        self.stop = button("Stop")
+        self.use = button(tr("Use them"), primary=True)
+        self.keep = button(tr("Keep as it is"))
+        self.stop = button(tr("Stop"))
         self.bar = QProgressBar()
         self.bar.setTextVisible(False)
-        self.bar.setAccessibleName("Runs judged")
+        self.bar.setAccessibleName(tr("Runs judged"))
         self.words = Label("", "small", "text_2")
         self.lines = Label("", "small", wrap=True)
         self.pairs = [_Pair() for _ in range(PAIRS)]
         head = FlowLayout(gap=12)
-        head.addWidget(Label("What this would change", "pane_title"))
+        head.addWidget(Label(tr("What this would change"), "pane_title"))
         for made in (self.words, self.use, self.keep, self.stop):
             head.addWidget(made)
         row = QHBoxLayout()
@@ -125,7 +126,7 @@ class ChangePane(Pane):
     def show_waiting(self) -> None:
         """Judging has begun."""
         self.bar.setRange(0, 0)
-        self.words.setText("Every run is judged by them, without changing anything yet.")
+        self.words.setText(tr("Every run is judged by them, without changing anything yet."))
         self._show(waiting=True)
 
     def _show(self, *, waiting: bool) -> None:
@@ -152,10 +153,16 @@ class ChangePane(Pane):
                 name, sessions = shown[k]
                 pair.show_sums(name, *_sums(sessions, preview))
         changed = preview.changed
-        runs = "1 run changes" if changed == 1 else f"{changed} runs change"
-        self.words.setText(f"of {len(preview.judgements)}, {runs}; it can be undone")
+        self.words.setText(
+            several(
+                changed,
+                mark("of {whole}, {n} run changes; it can be undone"),
+                mark("of {whole}, {n} runs change; it can be undone"),
+                whole=len(preview.judgements),
+            )
+        )
         day = words.short_day(start)
-        self.use.setText(f"Use from {day}")
+        self.use.setText(tr("Use from {day}", day=day))
         self.lines.setText(self._compared(preview, before, start))
 
     def _compared(self, preview: Preview, before: Sequence[DatedThresholds], start: date) -> str:
@@ -168,11 +175,12 @@ class ChangePane(Pane):
                 b = getattr(new.values, f"{name}_{kind}") if new is not None else None
                 if a is not None or b is not None:
                     ends = [words.NOTHING if x is None else write(x) for x in (a, b)]
-                    bits.append(" to ".join(ends) if ends[0] != ends[1] else ends[1])
+                    old_new = tr("{old} to {new}", old=ends[0], new=ends[1])
+                    bits.append(old_new if ends[0] != ends[1] else ends[1])
             if bits:
                 said.append(f"{name.upper()} {', '.join(bits)}")
-        about = "About: " if new is not None and new.estimated else ""
-        return f"{about}{'; '.join(said)}."
+        whole = "; ".join(said) + "."
+        return tr("About: {values}", values=whole) if new is not None and new.estimated else whole
 
     def _pace(self, speed: float) -> str:
         return words.pace(speed, self._units)

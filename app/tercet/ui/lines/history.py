@@ -9,13 +9,22 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QVBoxLayout
 
 from tercet.domain import DatedThresholds
+from tercet.language import mark, tr
 from tercet.ui import words
 from tercet.ui.charts.lines_history import HistoryChart, beats_quantity, pace_quantity
 from tercet.ui.flow import FlowLayout
 from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button
 
-HEADINGS = ("from", "LT1", "LT2", "LT1 /min", "LT2 /min", "change", "source")
+HEADINGS = (
+    mark("from"),
+    "LT1",
+    "LT2",
+    mark("LT1 /min"),
+    mark("LT2 /min"),
+    mark("change"),
+    mark("source"),
+)
 
 
 class HistoryPane(Pane):
@@ -30,22 +39,22 @@ class HistoryPane(Pane):
         self._today = date.today()
         self._proposed: DatedThresholds | None = None
         self.chart = HistoryChart()
-        self.twin = Twin(self.chart, "History of thresholds as a table", self)
-        self.quantity = button("Heart rate", name="Show heart rate instead of pace")
-        self.step, self.linear = QRadioButton("step"), QRadioButton("straight line")
-        self.step.setAccessibleName("Between two tests: step")
-        self.linear.setAccessibleName("Between two tests: straight line")
+        self.twin = Twin(self.chart, tr("History of thresholds as a table"), self)
+        self.quantity = button(tr("Heart rate"), name=tr("Show heart rate instead of pace"))
+        self.step, self.linear = QRadioButton(tr("step")), QRadioButton(tr("straight line"))
+        self.step.setAccessibleName(tr("Between two tests: step"))
+        self.linear.setAccessibleName(tr("Between two tests: straight line"))
         self._group = QButtonGroup(self)
         head = QHBoxLayout()
-        head.addWidget(Label("Thresholds", "pane_title"))
+        head.addWidget(Label(tr("Thresholds"), "pane_title"))
         self.words = ElidedLabel("", "small", "text_2")
         head.addWidget(self.words, 1)
         head.addWidget(self.quantity)
         foot = FlowLayout()
-        for made in (Label("Between two tests:", "small", "text_2"), self.step, self.linear):
+        for made in (Label(tr("Between two tests:"), "small", "text_2"), self.step, self.linear):
             foot.addWidget(made)
-        foot.addWidget(Label("grey: where the line lies in 9 of 10 cases", "small", "text_2"))
-        foot.addWidget(Label("open dots: not applied", "small", "text_2"))
+        foot.addWidget(Label(tr("grey: where the line lies in 9 of 10 cases"), "small", "text_2"))
+        foot.addWidget(Label(tr("open dots: not applied"), "small", "text_2"))
         for made in (self.step, self.linear):
             self._group.addButton(made)
             made.clicked.connect(self._asked)
@@ -73,38 +82,45 @@ class HistoryPane(Pane):
         self._draw()
 
     def _draw(self) -> None:
-        per = words.PACE_WORDS[self._units].strip("/")
-        self.words.setText(
-            "heart rate; each run is judged by the line of its day"
-            if self._by_beats
-            else f"pace on level ground, min/{per}; each run is judged by the line of its day"
-        )
+        by_pace = {
+            "km": mark("pace on level ground, min/km; each run is judged by the line of its day"),
+            "miles": mark(
+                "pace on level ground, min/mile; each run is judged by the line of its day"
+            ),
+        }
+        by_beats = mark("heart rate; each run is judged by the line of its day")
+        self.words.setText(tr(by_beats if self._by_beats else by_pace[self._units]))
         quantity = beats_quantity() if self._by_beats else pace_quantity(self._units)
         self.chart.set(self._entries, self._today, quantity, self._proposed)
-        self.twin.set_numbers(HEADINGS, [self._row(entry) for entry in self._entries], {0, 6})
+        self.twin.set_numbers(
+            [tr(head) for head in HEADINGS], [self._row(entry) for entry in self._entries], {0, 6}
+        )
 
     def _row(self, entry: DatedThresholds) -> list[str]:
         values = entry.values
-        about = "about " if entry.estimated else ""
+
+        def told(value: str) -> str:
+            return tr("about {value}", value=value) if entry.estimated else value
+
         paces = [
-            words.NOTHING if speed is None else about + words.bare_pace(speed, self._units)
+            words.NOTHING if speed is None else told(words.bare_pace(speed, self._units))
             for speed in (values.lt1_speed, values.lt2_speed)
         ]
         beats = [
-            words.NOTHING if rate is None else about + words.number(rate)
+            words.NOTHING if rate is None else told(words.number(rate))
             for rate in (values.lt1_hr, values.lt2_hr)
         ]
-        change = "straight line" if entry.change == "linear" else "step"
+        change = tr("straight line") if entry.change == "linear" else tr("step")
         day = f"{words.short_day(entry.start)} {entry.start.year}"
-        return [day, *paces, *beats, change, entry.source]
+        return [day, *paces, *beats, change, tr(entry.source)]
 
     def _toggle(self) -> None:
         self._by_beats = not self._by_beats
-        self.quantity.setText("Pace" if self._by_beats else "Heart rate")
+        self.quantity.setText(tr("Pace") if self._by_beats else tr("Heart rate"))
         self.quantity.setAccessibleName(
-            "Show pace instead of heart rate"
+            tr("Show pace instead of heart rate")
             if self._by_beats
-            else "Show heart rate instead of pace"
+            else tr("Show heart rate instead of pace")
         )
         self._draw()
 

@@ -13,6 +13,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QComboBox, QVBoxLayout, QWidget
 
 from tercet.domain import DatedThresholds
+from tercet.language import tr
 from tercet.library import lines, operations
 from tercet.library.dated import in_force, with_new
 from tercet.library.library import Library, Preview
@@ -300,5 +301,5 @@ class ThresholdsPage(Page):
 
 def _apply(store: Any, preview: Preview) -> Any:
     return operations.set_thresholds(
-        store, preview.entries, preview.judgements, step="Change thresholds"
+        store, preview.entries, preview.judgements, step=tr("Change thresholds")
     )

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from PySide6.QtWidgets import QComboBox, QVBoxLayout
 
 from tercet.domain import DatedThresholds
+from tercet.language import tr
 from tercet.library import lines
 from tercet.library.library import Library
 from tercet.store.lines_queries import RunPrint
@@ -30,18 +31,18 @@ class PointedPage(Page):
         self._now: DatedThresholds | None = None
         self._prints: dict[int, RunPrint] = {}
         self.run = QComboBox()
-        self.run.setAccessibleName("Run with a field test in it")
+        self.run.setAccessibleName(tr("Run with a field test in it"))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 10, 0, 0)
         line = FlowLayout()
-        line.addWidget(Label("The test is in the run of"))
+        line.addWidget(Label(tr("The test is in the run of")))
         line.addWidget(self.run)
         column.addLayout(line)
-        text = (
+        text = tr(
             "Recognised are half an hour at one even speed, and trials of about 3 and 12 minutes "
-            f"in one run, with easy running around them. {MAXIMAL}"
+            "in one run, with easy running around them."
         )
-        column.addWidget(Label(text, "small", "text_2", wrap=True))
+        column.addWidget(Label(" ".join((text, tr(MAXIMAL))), "small", "text_2", wrap=True))
         column.addStretch(1)
         self.run.currentIndexChanged.connect(lambda _: self.edited.emit())
 
@@ -59,7 +60,7 @@ class PointedPage(Page):
         self.run.blockSignals(True)
         self.run.clear()
         for item in late:
-            name = item.name or ("Race" if item.kind == "race" else "Run")
+            name = item.name or (tr("Race") if item.kind == "race" else tr("Run"))
             self.run.addItem(
                 f"{words.short_day(item.day)}, {name}, {words.hours(item.moving_s)}", item.id
             )
@@ -78,7 +79,7 @@ class PointedPage(Page):
 
         run_id = self.run.currentData()
         if run_id is None:
-            raise FieldError("There is no run of the last half year yet.", self.run)
+            raise FieldError(tr("There is no run of the last half year yet."), self.run)
         now = self._now
 
         def find(library: Library) -> DatedThresholds:

@@ -7,6 +7,7 @@ from datetime import date
 from PySide6.QtWidgets import QHBoxLayout, QTableWidget, QVBoxLayout
 
 from tercet.engine import physiology
+from tercet.language import mark, tr
 from tercet.ui import theme, words
 from tercet.ui.thresholds_pages import DISTANCES, FieldError, Finder, Page, RacePage
 from tercet.ui.twin import fill_table, fit_table, number_table
@@ -14,8 +15,8 @@ from tercet.ui.widgets import Label
 
 #: Where the models were made: 3.5 to 230 min, and 3.5 min to 4 h. [s]
 POWER_LAW, OXYGEN = (210.0, 13_800.0), (210.0, 14_400.0)
-HEADINGS = ("equal to", "power law", "pace", "oxygen cost", "pace")
-WORDS = (
+HEADINGS = (mark("equal to"), mark("power law"), mark("pace"), mark("oxygen cost"), mark("pace"))
+WORDS = mark(
     "Power law: time grows with distance to the power of 1.06, made on races of 3.5 to 230 "
     "minutes; optimistic for marathons from short races. Oxygen cost: the same aerobic capacity "
     "at the share of it that lasts so long, made for 3.5 minutes to 4 hours. A dash: outside "
@@ -33,7 +34,7 @@ def equal_races(
             (physiology.equivalent_time(seconds, metres, other), POWER_LAW),
             (physiology.equal_capacity_time(metres, seconds, other), OXYGEN),
         )
-        cells = [name]
+        cells = [tr(name)]
         for time, (low, high) in times:
             inside = low <= time <= high and low <= seconds <= high
             cells += (
@@ -52,8 +53,8 @@ class RaceSource(Page):
         super().__init__()
         self._units = units
         self.race = RacePage(units, known_maximum)
-        self.table: QTableWidget = number_table("Equal races by two models")
-        self.words = Label(WORDS, "small", "text_2", wrap=True)
+        self.table: QTableWidget = number_table(tr("Equal races by two models"))
+        self.words = Label(tr(WORDS), "small", "text_2", wrap=True)
         right = QVBoxLayout()
         right.addWidget(self.table, 1)
         right.addWidget(self.words)
@@ -75,10 +76,10 @@ class RaceSource(Page):
             metres, seconds = self.race.typed()
         except FieldError:
             none = words.NOTHING
-            rows = [(n, none, none, none, none) for n, _ in sorted(DISTANCES, key=_metres)]
+            rows = [(tr(n), none, none, none, none) for n, _ in sorted(DISTANCES, key=_metres)]
         else:
             rows = equal_races(metres, seconds, self._units)
-        fill_table(self.table, HEADINGS, rows, {0})
+        fill_table(self.table, [tr(head) for head in HEADINGS], rows, {0})
         self._restyle()
         self.edited.emit()
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QVBoxLayout
 
 from tercet.domain import DatedThresholds
+from tercet.language import mark, several, tr
 from tercet.library.library import Library
 from tercet.library.lines import Own
 from tercet.ui import words
@@ -17,7 +18,11 @@ from tercet.ui.lines.standing import pace_range
 from tercet.ui.thresholds_pages import FieldError, Finder, Page
 from tercet.ui.widgets import Label, button
 
-SPANS = (("8 weeks", 56), ("90 days", 90), ("6 months", 183))
+SPANS = (
+    (mark("the last 8 weeks"), 56),
+    (mark("the last 90 days"), 90),
+    (mark("the last 6 months"), 183),
+)
 
 
 class RecordedPage(Page):
@@ -32,11 +37,11 @@ class RecordedPage(Page):
         self._own: Own | None = None
         self._now: DatedThresholds | None = None
         self.span = QComboBox()
-        self.span.setAccessibleName("Runs that count")
+        self.span.setAccessibleName(tr("Runs that count"))
         for name, days in SPANS:
-            self.span.addItem(f"the last {name}", days)
+            self.span.addItem(tr(name), days)
         self.span.setCurrentIndex(1)
-        self.read = button("Read earlier runs again")
+        self.read = button(tr("Read earlier runs again"))
         self.summary = Label("", "body", wrap=True)
         self.efforts = Label("", "small", "text_2", wrap=True)
         self.silence = Label("", "small", "text_2", wrap=True)
@@ -45,7 +50,7 @@ class RecordedPage(Page):
         column.setContentsMargins(0, 10, 0, 0)
         column.setSpacing(6)
         line = FlowLayout()
-        for part in (Label("Races and hard efforts of"), self.span, self.read):
+        for part in (Label(tr("Races and hard efforts of")), self.span, self.read):
             line.addWidget(part)
         column.addLayout(line)
         column.addWidget(self.summary)
@@ -77,7 +82,13 @@ class RecordedPage(Page):
         """Show what was found."""
         self._own, self._now = own, now
         self.read.setVisible(own.unread > 0)
-        self.read.setToolTip(f"{own.unread} runs were taken in by an earlier version.")
+        self.read.setToolTip(
+            several(
+                own.unread,
+                mark("{n} run was taken in by an earlier version."),
+                mark("{n} runs were taken in by an earlier version."),
+            )
+        )
         found = own.recorded
         rows = self._rows() if found is not None else []
         for k, cells in enumerate(self.cells):
@@ -88,20 +99,29 @@ class RecordedPage(Page):
             part.setVisible(found is not None)
         if found is None:
             self.summary.setText(
-                f"The recordings do not tell critical speed. {own.refusal} Run a trial, enter a "
-                "race, or choose a longer span."
+                tr(
+                    "The recordings do not tell critical speed. {why} Run a trial, enter a race, "
+                    "or choose a longer span.",
+                    why=own.refusal,
+                )
             )
         else:
-            self.summary.setText("About, from hard efforts and steady running:")
+            self.summary.setText(tr("About, from hard efforts and steady running:"))
             told = [
-                f"{words.duration(effort.seconds)} at "
-                f"{words.pace(effort.metres / effort.seconds, self._units)}"
+                tr(
+                    "{time} at {pace}",
+                    time=words.duration(effort.seconds),
+                    pace=words.pace(effort.metres / effort.seconds, self._units),
+                )
                 for effort in found.critical.efforts
             ]
             self.efforts.setText(
-                f"From {words.listed(told)}, level ground. LT2 is put midway between the maximal "
-                "lactate steady state and critical speed; LT1 at a published share of it, which "
-                "is the rougher of the two."
+                tr(
+                    "From {efforts}, level ground. LT2 is put midway between the maximal lactate "
+                    "steady state and critical speed; LT1 at a published share of it, which is "
+                    "the rougher of the two.",
+                    efforts=words.listed(told),
+                )
             )
             self.silence.setText(" ".join(found.silence))
 
@@ -110,33 +130,37 @@ class RecordedPage(Page):
         critical, estimate = self._own.recorded.critical, self._own.recorded.estimate
         rows = [
             (
-                "Critical speed",
-                f"about {words.pace(critical.speed, self._units)}",
+                tr("Critical speed"),
+                tr("about {value}", value=words.pace(critical.speed, self._units)),
                 pace_range(critical.speed, critical.speed_half, self._units),
             ),
             (
-                "Distance above it",
-                f"about {words.number(critical.reserve)} m",
-                f"{max(critical.reserve - critical.reserve_half, 0):.0f} to "
-                f"{critical.reserve + critical.reserve_half:.0f} m",
+                tr("Distance above it"),
+                tr("about {value}", value=f"{words.number(critical.reserve)} m"),
+                tr(
+                    "{low} to {high} m",
+                    low=f"{max(critical.reserve - critical.reserve_half, 0):.0f}",
+                    high=f"{critical.reserve + critical.reserve_half:.0f}",
+                ),
             ),
         ]
         for name in ("lt1", "lt2"):
             speed = getattr(estimate.values, f"{name}_speed")
             beats = getattr(estimate.values, f"{name}_hr")
-            value = f"about {words.pace(speed, self._units)}"
+            value = tr("about {value}", value=words.pace(speed, self._units))
             ends = pace_range(speed, estimate.interval[f"{name}_speed"], self._units)
             if beats is not None:
                 half = estimate.interval[f"{name}_hr"]
                 value += f", {words.heart_rate(beats)}"
-                ends += f"; {beats - half:.0f} to {beats + half:.0f} /min"
+                low, high = f"{beats - half:.0f}", f"{beats + half:.0f}"
+                ends += "; " + tr("{low} to {high} /min", low=low, high=high)
             rows.append((name.upper(), value, ends))
         return rows
 
     def finder(self, start: date) -> Finder:
         if self._own is None or self._own.recorded is None:
             raise FieldError(
-                "The recordings do not tell the lines. Choose a longer span or another way.",
+                tr("The recordings do not tell the lines. Choose a longer span or another way."),
                 self.span,
             )
         estimate = self._own.recorded.estimate

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from tercet.domain import DatedThresholds
 from tercet.engine.steady import Meeting
+from tercet.language import mark, several, tr
 from tercet.library.dated import in_force
 from tercet.library.lines import Flag, Own
 from tercet.ui import theme, words
@@ -18,12 +19,27 @@ from tercet.ui.widgets import BandRow, Label, Pane, Rule, button
 
 #: Rows of the easy ceiling.
 UP, DOWN, WARM = 0.01, -0.02, 25.0
+_MADE = (
+    mark("{ends} in 9 of 10 cases, on the level; from {n} run with steady running since {day}."),
+    mark("{ends} in 9 of 10 cases, on the level; from {n} runs with steady running since {day}."),
+)
+_MADE_WARM = (
+    mark(
+        "{ends} in 9 of 10 cases, on the level; from {n} run with steady running since {day}, "
+        "at {low} to {high} °C."
+    ),
+    mark(
+        "{ends} in 9 of 10 cases, on the level; from {n} runs with steady running since {day}, "
+        "at {low} to {high} °C."
+    ),
+)
 
 
 def pace_range(speed: float, half: float, units: words.Units) -> str:
     """Both ends of a speed's interval as paces, the faster first."""
     ends = (speed + half, max(speed - half, 0.5))
-    return " to ".join(words.bare_pace(end, units) for end in ends)
+    fast, slow = (words.bare_pace(end, units) for end in ends)
+    return tr("{low} to {high}", low=fast, high=slow)
 
 
 class InForcePane(Pane):
@@ -33,7 +49,7 @@ class InForcePane(Pane):
         super().__init__()
         self._units = units
         head = QHBoxLayout()
-        head.addWidget(Label("In force today", "pane_title"))
+        head.addWidget(Label(tr("In force today"), "pane_title"))
         self.source = Label("", "small", "text_2", wrap=True)
         self.source.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         head.addWidget(self.source, 1)
@@ -62,39 +78,56 @@ class InForcePane(Pane):
     def show_entries(self, entries: Sequence[DatedThresholds], today: date) -> None:
         """Show what is in force on a day."""
         now = in_force(entries, today)
-        about = "about " if now is not None and now.estimated else ""
+
+        def told(text: str) -> str:
+            estimated = now is not None and now.estimated
+            return tr("about {value}", value=text) if estimated else text
+
         for name, (value, interval) in self.cells.items():
             found = getattr(now.values, name) if now is not None else None
             half = now.interval.get(name) if now is not None else None
             if found is None:
                 value.setText(words.NOTHING)
             elif name.endswith("speed"):
-                value.setText(about + words.pace(found, self._units))
+                value.setText(told(words.pace(found, self._units)))
             else:
-                value.setText(about + words.heart_rate(found))
+                value.setText(told(words.heart_rate(found)))
             if found is None or half is None:
                 interval.setText("")
             elif name.endswith("speed"):
                 interval.setText(pace_range(found, half, self._units))
             else:
-                interval.setText(f"{found - half:.0f} to {found + half:.0f}")
+                low, high = f"{found - half:.0f}", f"{found + half:.0f}"
+                interval.setText(tr("{low} to {high}", low=low, high=high))
             interval.setVisible(bool(interval.text()))
         if now is None:
-            self.source.setText("none yet")
-            self.ends.setText("Running is kept but not judged until there are thresholds.")
+            self.source.setText(tr("none yet"))
+            self.ends.setText(tr("Running is kept but not judged until there are thresholds."))
             return
         weeks = max(0, (today - now.age_from).days // 7)
-        since = f"{words.short_day(now.start)}, {weeks} week{'s'[: weeks != 1]} old"
-        self.source.setText(f"{now.source}, {since}")
+        self.source.setText(
+            several(
+                weeks,
+                mark("{source}, {day}, {n} week old"),
+                mark("{source}, {day}, {n} weeks old"),
+                source=tr(now.source),
+                day=words.short_day(now.start),
+            )
+        )
         values = now.values
         ends = [
-            f"{word} {words.heart_rate(beats)}"
-            for word, beats in (("Resting", values.hr_rest), ("Highest", values.hr_max))
+            tr(word, beats=words.heart_rate(beats))
+            for word, beats in (
+                (mark("Resting {beats}"), values.hr_rest),
+                (mark("Highest {beats}"), values.hr_max),
+            )
             if beats is not None
         ]
         if values.top_speed is not None:
-            ends.append(f"Top speed {words.pace(values.top_speed, self._units)}")
-        self.ends.setText(". ".join([*ends, ""]).strip() or "Resting and highest are not known.")
+            ends.append(tr("Top speed {pace}", pace=words.pace(values.top_speed, self._units)))
+        self.ends.setText(
+            ". ".join([*ends, ""]).strip() or tr("Resting and highest are not known.")
+        )
 
 
 class CeilingPane(Pane):
@@ -118,7 +151,7 @@ class CeilingPane(Pane):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 10, 16, 10)
         column.setSpacing(4)
-        column.addWidget(Label("Easy ceiling", "pane_title"))
+        column.addWidget(Label(tr("Easy ceiling"), "pane_title"))
         for part in (self.sentence, self.interval):
             column.addWidget(part)
         self._rule = Rule()
@@ -136,23 +169,34 @@ class CeilingPane(Pane):
         self._rule.setVisible(met is not None)
         self.hard.setVisible(own.hard_end is not None)
         if met is None:
-            self.sentence.setText("Not known yet")
+            self.sentence.setText(tr("Not known yet"))
             self.interval.setText(
-                f"{own.ceiling_refusal} It needs steady easy running with heart rate."
+                " ".join(
+                    (
+                        own.ceiling_refusal,
+                        tr("It needs steady easy running with heart rate."),
+                    )
+                )
             )
             return
         self.sentence.setText(
-            f"Keep easy runs slower than about {words.pace(met.speed, self._units)}"
+            tr("Keep easy runs slower than about {pace}", pace=words.pace(met.speed, self._units))
         )
-        made = f"from {met.runs} runs with steady running since {words.short_day(own.days[0])}"
-        if own.warmth is not None:
-            made += f", at {own.warmth[0]:.0f} to {own.warmth[1]:.0f} °C"
-        ends = pace_range(met.speed, met.half, self._units)
-        self.interval.setText(f"{ends} in 9 of 10 cases, on the level; {made}.")
-        self._fill(0, "1 % uphill", met.on_grade(UP), met.half)
-        self._fill(1, "2 % downhill", met.on_grade(DOWN), met.half)
+        low, high = (f"{degrees:.0f}" for degrees in own.warmth or (0.0, 0.0))
+        self.interval.setText(
+            several(
+                met.runs,
+                *(_MADE if own.warmth is None else _MADE_WARM),
+                ends=pace_range(met.speed, met.half, self._units),
+                day=words.short_day(own.days[0]),
+                low=low,
+                high=high,
+            )
+        )
+        self._fill(0, tr("1 % uphill"), met.on_grade(UP), met.half)
+        self._fill(1, tr("2 % downhill"), met.on_grade(DOWN), met.half)
         warm = own.warmth is not None
-        self._fill(2, "at 25 °C", met.in_warmth(WARM), 1.3 * met.half)
+        self._fill(2, tr("at 25 °C"), met.in_warmth(WARM), 1.3 * met.half)
         for cell in self.rows[2]:
             cell.setVisible(warm)
         self._show_hard(own.hard_end)
@@ -160,14 +204,20 @@ class CeilingPane(Pane):
     def _fill(self, row: int, word: str, speed: float, half: float) -> None:
         cells = self.rows[row]
         cells[0].setText(word)
-        cells[1].setText(f"about {words.pace(speed, self._units)}")
+        cells[1].setText(tr("about {value}", value=words.pace(speed, self._units)))
         cells[2].setText(pace_range(speed, half, self._units))
 
     def _show_hard(self, met: Meeting | None) -> None:
         if met is not None:
             ends = pace_range(met.speed, met.half, self._units)
             pace = words.pace(met.speed, self._units)
-            self.hard.setText(f"Hard begins at about {pace} ({ends}), by heart rate over LT2.")
+            self.hard.setText(
+                tr(
+                    "Hard begins at about {pace} ({ends}), by heart rate over LT2.",
+                    pace=pace,
+                    ends=ends,
+                )
+            )
 
 
 class LookPane(Pane):
@@ -182,11 +232,11 @@ class LookPane(Pane):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 10, 16, 10)
         column.setSpacing(8)
-        column.addWidget(Label("Worth a look", "pane_title"))
+        column.addWidget(Label(tr("Worth a look"), "pane_title"))
         self._inside = QVBoxLayout()
         column.addLayout(self._inside)
         column.addStretch(1)
-        column.addWidget(Label("Nothing is changed unless you do it.", "small", "text_2"))
+        column.addWidget(Label(tr("Nothing is changed unless you do it."), "small", "text_2"))
         self.rows: list[QWidget] = []
         self._flags: tuple[Flag, ...] = ()
 
@@ -201,7 +251,9 @@ class LookPane(Pane):
         self.rows = [self._row(flag) for flag in flags]
         if not self.rows:
             self.rows = [
-                Label("Nothing speaks against the lines in force.", "small", "text_2", wrap=True)
+                Label(
+                    tr("Nothing speaks against the lines in force."), "small", "text_2", wrap=True
+                )
             ]
         for row in self.rows:
             self._inside.addWidget(row)
@@ -214,12 +266,16 @@ class LookPane(Pane):
         column.addWidget(Label(flag.reason, "small", wrap=True))
         buttons = FlowLayout()
         if flag.runs:
-            open_runs = button("Open the run" if len(flag.runs) == 1 else "Open the last of them")
+            open_runs = button(
+                tr("Open the run") if len(flag.runs) == 1 else tr("Open the last of them")
+            )
             open_runs.clicked.connect(lambda: self.runs_asked.emit(flag.runs))
             buttons.addWidget(open_runs)
-        offer = button("Find them from runs" if flag.offer == "recordings" else "Use a race")
+        offer = button(
+            tr("Find them from runs") if flag.offer == "recordings" else tr("Use a race")
+        )
         offer.clicked.connect(lambda: self.offer_asked.emit(flag.offer))
-        leave = button("Leave it", name=f"Leave it: {flag.reason}")
+        leave = button(tr("Leave it"), name=tr("Leave it: {why}", why=flag.reason))
         leave.clicked.connect(lambda: self.leave_asked.emit(flag.key))
         for made in (offer, leave):
             buttons.addWidget(made)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from tercet.domain import DatedThresholds
 from tercet.engine.shades import Thresholds
+from tercet.language import mark, tr
 from tercet.library import step_table
 from tercet.library.library import Library
 from tercet.store.lines_queries import KeptTest
@@ -34,6 +35,10 @@ from tercet.ui.thresholds_pages import FieldError, Finder, Page
 from tercet.ui.widgets import Label, button
 
 ROWS = 10
+_HINT = mark(
+    "Type or paste the steps: speed or pace, heart rate, lactate. At least five, each faster than "
+    "the one before."
+)
 KEEP_AFTER_MS = 600
 #: Two methods differ by about so much: half-widths of what is taken from a test. [share]
 SPEED_HALF, BEATS_HALF = 0.03, 4.0
@@ -56,22 +61,21 @@ class StepTestPage(Page):
         self._pause.timeout.connect(lambda: self.kept.emit(self.typed))
         self.test_id: int | None = None
         self.table = QTableWidget(ROWS, len(step_table.COLUMNS))
-        self.table.setHorizontalHeaderLabels(["km/h, pace", "heart rate", "lactate", "step, min"])
-        self.table.setAccessibleName("Step test: one step a row")
+        self.table.setHorizontalHeaderLabels(
+            [tr("km/h, pace"), tr("heart rate"), tr("lactate"), tr("step, min")]
+        )
+        self.table.setAccessibleName(tr("Step test: one step a row"))
         self.table.verticalHeader().hide()
         self.table.setTabKeyNavigation(True)
         self.resting = QLineEdit()
         self.resting.setPlaceholderText("1.1")
-        self.resting.setAccessibleName("Lactate at rest, if taken")
-        self.paste = button("Paste", name="Paste a table")
-        self.open_file = button("Open…", name="Open a table of a step test")
-        self.clear = button("Clear")
+        self.resting.setAccessibleName(tr("Lactate at rest, if taken"))
+        self.paste = button(tr("Paste"), name=tr("Paste a table"))
+        self.open_file = button(tr("Open…"), name=tr("Open a table of a step test"))
+        self.clear = button(tr("Clear"))
         self.error = ErrorLine()
         self.chart = LactateChart(units)
-        self.hint = Label(
-            "Type or paste the steps: speed or pace, heart rate, lactate. At least five, each "
-            f"faster than the one before. {MAXIMAL}", "small", "text_2", wrap=True,
-        )  # fmt: skip
+        self.hint = Label(" ".join((tr(_HINT), tr(MAXIMAL))), "small", "text_2", wrap=True)
         self._arrange()
         self.table.cellChanged.connect(lambda *_: self._changed())
         self.resting.editingFinished.connect(self._changed)
@@ -89,7 +93,7 @@ class StepTestPage(Page):
         rest = QWidget()
         pair = QHBoxLayout(rest)
         pair.setContentsMargins(0, 0, 0, 0)
-        pair.addWidget(Label("at rest", "small", "text_2"))
+        pair.addWidget(Label(tr("at rest"), "small", "text_2"))
         pair.addWidget(self.resting)
         buttons = FlowLayout()
         for made in (self.paste, self.open_file, self.clear, rest):
@@ -152,11 +156,14 @@ class StepTestPage(Page):
 
     def paste_table(self) -> None:
         """Take the table on the clipboard."""
-        self._take(QGuiApplication.clipboard().text(), "the clipboard")
+        self._take(QGuiApplication.clipboard().text(), tr("the clipboard"))
 
     def _open(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self, "Open a table of a step test", "", "Tables (*.csv *.txt *.tsv);;All files (*)"
+            self,
+            tr("Open a table of a step test"),
+            "",
+            ";;".join((tr("Tables (*.csv *.txt *.tsv)"), tr("All files (*)"))),
         )
         if name:
             self.read_file(Path(name))
@@ -166,7 +173,9 @@ class StepTestPage(Page):
         try:
             text = path.read_text(encoding="utf-8-sig", errors="replace")
         except OSError as error:
-            self.error.show_error(f"{path.name} cannot be read: {error.strerror}.")
+            self.error.show_error(
+                tr("{file} cannot be read: {why}.", file=path.name, why=error.strerror)
+            )
             return
         self._take(text, path.name)
 
@@ -174,7 +183,10 @@ class StepTestPage(Page):
         rows = step_table.rows_of(text)
         if not rows:
             self.error.show_error(
-                f"There is no table in {place}. A line a step is right, such as 12.0 146 1.3."
+                tr(
+                    "There is no table in {place}. A line a step is right, such as 12.0 146 1.3.",
+                    place=place,
+                )
             )
             return
         self.fill(rows, self.resting.text())
@@ -230,10 +242,13 @@ class StepTestPage(Page):
             raise FieldError(str(error), self.table) from error
         one, two = self.chart.choice("LT1"), self.chart.choice("LT2")
         if one is None or two is None:
-            raise FieldError("No method found a line for both LT1 and LT2 in it.", self.table)
+            raise FieldError(tr("No method found a line for both LT1 and LT2 in it."), self.table)
         if one.speed >= two.speed:
-            pair = " and ".join(words.bare_pace(item.speed, self._units) for item in (one, two))
-            raise FieldError(f"LT1 must be slower than LT2: {pair}. Choose others.", self.table)
+            lt1, lt2 = (words.bare_pace(item.speed, self._units) for item in (one, two))
+            said = tr(
+                "LT1 must be slower than LT2: {lt1} and {lt2}. Choose others.", lt1=lt1, lt2=lt2
+            )
+            raise FieldError(said, self.table)
         values = {"lt1_speed": one.speed, "lt2_speed": two.speed}
         interval = {"lt1_speed": SPEED_HALF * one.speed, "lt2_speed": SPEED_HALF * two.speed}
         if math.isfinite(one.heart_rate) and math.isfinite(two.heart_rate):

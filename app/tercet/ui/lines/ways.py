@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from tercet.domain import DatedThresholds
 from tercet.engine.shades import Thresholds
+from tercet.language import tr
 from tercet.library import lines
 from tercet.library.dated import in_force
 from tercet.ui import words
@@ -81,17 +82,17 @@ class WaysPane(Pane):
         self.typed = TypedPage(units, Thresholds())
         self.tabs = WayTabs()
         self.tabs.setDocumentMode(True)
-        self.tabs.tabBar().setAccessibleName("Ways to thresholds")
+        self.tabs.tabBar().setAccessibleName(tr("Ways to thresholds"))
         for page, name in self._pages():
             self.tabs.addTab(page, name)
         self.tabs.tabBar().setUsesScrollButtons(True)
-        self.start = DayEdit(date.today(), "In force from")
+        self.start = DayEdit(date.today(), tr("In force from"))
         self.reach = QComboBox()
-        self.reach.setAccessibleName("Which runs are judged by them")
-        self.reach.addItem("from that day on only", "later")
-        self.reach.addItem("runs before it too", "all")
-        self.ask = button("Show what it would change", primary=True)
-        self.guide = button("Tests without a device…", name="The talk test and other tests")
+        self.reach.setAccessibleName(tr("Which runs are judged by them"))
+        self.reach.addItem(tr("from that day on only"), "later")
+        self.reach.addItem(tr("runs before it too"), "all")
+        self.ask = button(tr("Show what it would change"), primary=True)
+        self.guide = button(tr("Tests without a device…"), name=tr("The talk test and other tests"))
         self.error = ErrorLine()
         self._arrange()
         for page, _ in self._pages():
@@ -108,12 +109,12 @@ class WaysPane(Pane):
 
     def _pages(self) -> tuple[tuple[Page, str], ...]:
         return (
-            (self.recorded, "From recordings"),
-            (self.steps, "Lactate step test"),
-            (self.race, "A race"),
-            (self.pointed, "A field test"),
-            (self.maximum, "Heart rate or age"),
-            (self.typed, "Typed"),
+            (self.recorded, tr("From recordings")),
+            (self.steps, tr("Lactate step test")),
+            (self.race, tr("A race")),
+            (self.pointed, tr("A field test")),
+            (self.maximum, tr("Heart rate or age")),
+            (self.typed, tr("Typed")),
         )
 
     def _arrange(self) -> None:
@@ -124,11 +125,11 @@ class WaysPane(Pane):
         column.addWidget(self.error)
         foot = QHBoxLayout()
         line = FlowLayout()
-        for part in (Label("In force from"), self.start, self.reach, self.ask, self.guide):
+        for part in (Label(tr("In force from")), self.start, self.reach, self.ask, self.guide):
             line.addWidget(part)
         foot.addLayout(line)
         column.addLayout(foot)
-        column.addWidget(Label(CAUTION, "small", "text_2", wrap=True))
+        column.addWidget(Label(tr(CAUTION), "small", "text_2", wrap=True))
 
     # Showing -----------------------------------------------------------------------------
 
@@ -204,19 +205,19 @@ class GuideDialog(QDialog):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Tests without a device")
+        self.setWindowTitle(tr("Tests without a device"))
         inside = QWidget()
         column = QVBoxLayout(inside)
         column.setContentsMargins(20, 16, 20, 8)
         column.setSpacing(6)
         for title, text in GUIDE:
-            column.addWidget(Label(title, "block"))
-            column.addWidget(Label(text, "body", wrap=True))
+            column.addWidget(Label(tr(title), "block"))
+            column.addWidget(Label(tr(text), "body", wrap=True))
         column.addStretch(1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 12)
         whole.addWidget(clear_scroll(inside), 1)
-        close = button("Close", primary=True)
+        close = button(tr("Close"), primary=True)
         close.clicked.connect(self.accept)
         row = QHBoxLayout()
         row.setContentsMargins(20, 0, 20, 0)
