@@ -275,7 +275,12 @@ class MiddlePage(Page):
             for run in reversed(runs)
         ]
         label, chosen = QInputDialog.getItem(
-            self, remark.title.capitalize(), tr("Open which run?"), labels, 0, False
+            self,
+            f"{remark.title[:1].upper()}{remark.title[1:]}",
+            tr("Open which run?"),
+            labels,
+            0,
+            False,
         )
         if chosen:
             self.session_asked.emit(runs[len(runs) - 1 - labels.index(label)].id)
