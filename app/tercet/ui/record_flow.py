@@ -7,16 +7,19 @@ from pathlib import Path
 from threading import Event
 from typing import Any
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QProgressBar, QWidget
 
 from tercet.language import mark, tr
-from tercet.library import record, record_merge
+from tercet.library import record, record_merge, without_places
 from tercet.library.importing import Progress
 from tercet.library.record_merge import Conflict, Merged
+from tercet.library.without_places import Home
+from tercet.store.database import Store
 from tercet.ui.conflicts_dialog import ConflictsDialog
 from tercet.ui.jobs import Job
 from tercet.ui.page import Context
+from tercet.ui.places_dialog import NEAR, NONE, WHOLE, PlacesDialog
 from tercet.ui.widgets import ElidedLabel, button
 
 KIND = mark("Runner's record (*.zip)")
@@ -37,7 +40,8 @@ class RecordFlow(QObject):
         self.take = button(tr("Take in a record…"))
         self.hand = button(tr("Hand over this record…"))
         self.take.clicked.connect(self._choose_source)
-        self.hand.clicked.connect(self._choose_target)
+        self.hand.clicked.connect(self._ask_what)
+        self.what: PlacesDialog | None = None
         self.bar = QWidget()
         line = QHBoxLayout(self.bar)
         line.setContentsMargins(15, 0, 15, 0)
@@ -62,15 +66,47 @@ class RecordFlow(QObject):
         if name:
             self.take_in(Path(name))
 
-    def _choose_target(self) -> None:
+    def _ask_what(self) -> None:
+        """Ask what is to go out, with the zone round home as it was kept or is proposed."""
+
+        def read(store: Store) -> tuple[Home | None, str]:
+            return without_places.home(store), without_places.proposed(store)
+
+        def ask(found: tuple[Home | None, str]) -> None:
+            self.what = PlacesDialog(*found, self.bar.window())
+            self.what.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+            self.what.chosen.connect(self._choose_target)
+            self.what.open()
+
+        self._context.answers.when(self._context.library.submit(read), ask)
+
+    def _choose_target(self, way: str, zone: Home | None) -> None:
+        titles = {
+            NONE: tr("Runs without places"),
+            NEAR: tr("Runs without the places near home"),
+            WHOLE: tr("This runner's whole record, with the places in its recordings"),
+        }
         name, _ = QFileDialog.getSaveFileName(
-            self.bar.window(),
-            tr("Hand over this runner's whole record, with the places in its recordings"),
-            self.file_name(),
-            tr(KIND),
+            self.bar.window(), titles[way], self.file_name(), tr(KIND)
         )
-        if name:
-            self.hand_over(Path(name) if name.endswith(".zip") else Path(f"{name}.zip"))
+        if not name:
+            return
+        target = Path(name) if name.endswith(".zip") else Path(f"{name}.zip")
+        if way == WHOLE:
+            self.hand_over(target)
+        else:
+            self.hand_runs(target, zone)
+
+    def hand_runs(self, target: Path, zone: Home | None) -> None:
+        """Write the runs without places, or without those in a zone, which is kept."""
+        library = self._context.library
+
+        def call(progress: Any, stop: Event) -> bool:
+            if zone is not None and zone != library.call(without_places.home):
+                library.call(without_places.keep, zone)
+            return without_places.write(library, target, zone, progress, stop)
+
+        self._run(call, WRITING, lambda finished: self._written(target, finished))
 
     def file_name(self) -> str:
         """Name that tells one runner's record from another's."""
@@ -94,14 +130,14 @@ class RecordFlow(QObject):
         def call(progress: Any, stop: Event) -> bool:
             return record.write(library, target, progress=progress, stop=stop)
 
-        def written(finished: bool) -> None:
-            self._say(
-                tr("Written: {file}", file=target.name)
-                if finished
-                else tr("Stopped. No file was written.")
-            )
+        self._run(call, WRITING, lambda finished: self._written(target, finished))
 
-        self._run(call, WRITING, written)
+    def _written(self, target: Path, finished: bool) -> None:
+        self._say(
+            tr("Written: {file}", file=target.name)
+            if finished
+            else tr("Stopped. No file was written.")
+        )
 
     def _run(self, call: Any, doing: tuple[str, str], ended: Any) -> None:
         if self._job is not None:
