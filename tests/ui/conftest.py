@@ -9,10 +9,10 @@ from importlib import import_module
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtCore import QCoreApplication, QEvent, QLocale
 from PySide6.QtWidgets import QApplication
 
-from tercet import resources
+from tercet import language, resources
 from tercet.library.library import Library
 from tercet.ui import theme
 from tercet.ui.loading import HEAVY
@@ -36,6 +36,15 @@ def collecting_in_this_thread(what_stays_is_not_collected: None) -> Iterator[Non
     # No loop runs that would delete closed windows; each that is left slows every new look.
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     gc.collect()
+
+
+@pytest.fixture(autouse=True)
+def same_words() -> Iterator[None]:
+    """Put back the language and the locale that a window may have chosen for the program."""
+    before = QLocale()
+    yield
+    language.use(language.SOURCE)
+    QLocale.setDefault(before)
 
 
 @pytest.fixture
