@@ -12,7 +12,7 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QLocale
 from PySide6.QtWidgets import QApplication
 
-from tercet import language, resources
+from tercet import language, resources, units
 from tercet.library.library import Library
 from tercet.ui import theme
 from tercet.ui.loading import HEAVY
@@ -40,11 +40,12 @@ def collecting_in_this_thread(what_stays_is_not_collected: None) -> Iterator[Non
 
 @pytest.fixture(autouse=True)
 def same_words() -> Iterator[None]:
-    """Put back the language and the locale that a window may have chosen for the program."""
+    """Put back language, locale and units that a window may have chosen for the program."""
     before = QLocale()
     yield
     language.use(language.SOURCE)
     QLocale.setDefault(before)
+    units.use("km")
 
 
 @pytest.fixture

@@ -66,7 +66,7 @@ def test_the_bench_compares_and_redraws_quickly(qtbot, page) -> None:
     long.length.setText("")
     qtbot.keyClicks(long.length, "far")
     assert long.length.property("wrong")
-    assert long.session.text() == "Give a length such as 200 m, 1 km or 3:00."
+    assert long.session.text() == "Give a length such as 200 m, 1000 m or 3:00."
     long.length.selectAll()
     qtbot.keyClicks(long.length, "1 km")
     assert long.session.text().startswith("session ")

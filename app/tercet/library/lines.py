@@ -8,6 +8,7 @@ from dataclasses import asdict, dataclass, replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 
+from tercet import units
 from tercet.domain import Changes, DatedThresholds
 from tercet.engine.shades import Shade, Thresholds
 from tercet.library.dated import in_force
@@ -192,7 +193,7 @@ def _fast(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
             if held_speed > factor * speed:
                 reason = (
                     f"{item.day.day} {item.day:%B}: {seconds // 60} minutes faster than an LT2 of "
-                    f"{_pace(speed)} /km allows ({_pace(held_speed)} /km on the level). "
+                    f"{_pace(speed)} allows ({_pace(held_speed)} on the level). "
                     "LT2 may be faster, or the positions of that run off."
                 )
                 out.append(Flag(f"fast {item.id}", reason, (item.id,), "race"))
@@ -201,8 +202,8 @@ def _fast(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
 
 
 def _pace(speed: float) -> str:
-    whole = round(1000 / speed)
-    return f"{whole // 60}:{whole % 60:02d}"
+    whole = round(units.metres() / speed)
+    return f"{whole // 60}:{whole % 60:02d} {units.pace_word()}"
 
 
 def leave(store: Store, key: str, today: date) -> Changes:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 
-from tercet import formats
+from tercet import formats, units
 from tercet.domain import Changes, Failed
 from tercet.formats.paper import Shorthand
 from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, sheet_of
@@ -99,7 +99,7 @@ def would_give(
         days = [run.start.date() for run in found.runs]
         metres = sum(run.metres or 0.0 for run in found.runs)
         minutes = round(sum(run.seconds or 0.0 for run in found.runs) / 60)
-        said = f"{len(days):,} runs from {min(days)} to {max(days)}, {metres / 1000:,.0f} km"
+        said = f"{len(days):,} runs from {min(days)} to {max(days)}, {units.distance(metres, 0)}"
         return f"{said} in {minutes // 60}:{minutes % 60:02d}. {found.problem}".strip(), True
     if isinstance(found, list):
         run = found[0]

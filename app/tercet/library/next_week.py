@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from tercet import week_days
+from tercet import units, week_days
 from tercet.engine import load
+from tercet.language import tr
 from tercet.library import plans
 from tercet.library.standing import hours, short_day
 from tercet.library.views import BlockView, SeasonView, SessionView
@@ -62,8 +63,11 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     longest = max(run.distance_m for run in lately)
     if longest > 0:
         lines.append(
-            f"No single run over {1.1 * longest / 1000:.1f} km: the longest of the last four "
-            f"weeks was {longest / 1000:.1f} km."
+            tr(
+                "No single run over {most}: the longest of the last four weeks was {longest}.",
+                most=units.distance(1.1 * longest),
+                longest=units.distance(longest),
+            )
         )
     return NextWeek(monday, tuple(lines), amounts if easy >= LEAST_S else None)
 

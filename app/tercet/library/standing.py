@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 import numpy as np
 
-from tercet import week_days
+from tercet import units, week_days
 from tercet.domain import Changes
 from tercet.engine import faults, load
 from tercet.engine.causes import Cause
@@ -199,9 +199,9 @@ def _longer(span: Span, record: tuple[SessionView, ...]) -> Iterator[Remark]:
         others = f" {len(ids)} such runs." if len(ids) > 1 else ""
         others += " It was meant." if run.id in span.meant else ""
         yield Remark(
-            "longer", f"{run.distance_m / 1000:.1f} km",
+            "longer", units.distance(run.distance_m),
             f"on {short_day(run.day)}, {_percent(more)} % over the month before",
-            f"The longest of the 30 days before was {longest / 1000:.1f} km.{others} Among 5,205 "
+            f"The longest of the 30 days before was {units.distance(longest)}.{others} Among 5,205 "
             "runners more injuries were reported above 10 %; observed, not tested.",
             tuple(ids), (Step("The run" if len(ids) == 1 else "The runs", "runs"),), 80.0, more,
             "Schuster Brandt Frandsen et al., Br. J. Sports Med. 59:1203, 2025.",

@@ -1,4 +1,4 @@
-"""Fields for a week's or a run's amount: hours as h:mm, or kilometres, typed and checked."""
+"""Fields for a week's or a run's amount: hours as h:mm, or a distance, typed and checked."""
 
 from __future__ import annotations
 
@@ -8,28 +8,33 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from tercet import units
 from tercet.language import mark, tr
 from tercet.ui import theme, words
 
 _HOURS = re.compile(r"\s*(\d{1,2})(?:\s*[:h]\s*([0-5]?\d))?\s*h?\s*")
-_KM = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(?:km)?\s*")
+_KM = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(?:km|mi|miles)?\s*")
 
-KILOMETRES_WANTED = mark("Give kilometres, such as 62.5.")
+DISTANCE_WANTED = {
+    "km": mark("Give kilometres, such as 62.5."),
+    "miles": mark("Give miles, such as 38.5."),
+}
 HOURS_WANTED = mark("Give hours, such as 6:20.")
 
 
 def amount_of(text: str, measure: str) -> float | None:
-    """Read "6:20" as seconds, or with measure "metres" "62.5" km as metres; None if neither."""
+    """Read "6:20" as seconds, or with measure "metres" "62.5" as metres, in the
+    unit chosen; None if neither."""
     if measure == "metres":
         found = _KM.fullmatch(text)
-        return float(found[1].replace(",", ".")) * 1000.0 if found else None
+        return float(found[1].replace(",", ".")) * units.metres() if found else None
     found = _HOURS.fullmatch(text)
     return int(found[1]) * 3600.0 + int(found[2] or 0) * 60.0 if found else None
 
 
 def amount_words(value: float, measure: str) -> str:
-    """Write an amount as its field shows it: ``6:20``, or kilometres."""
-    return words.number(value / 1000.0, 1) if measure == "metres" else words.hours(value)
+    """Write an amount as its field shows it: ``6:20``, or a distance."""
+    return words.number(value / units.metres(), 1) if measure == "metres" else words.hours(value)
 
 
 class AmountEdit(QLineEdit):
@@ -71,7 +76,7 @@ class AmountEdit(QLineEdit):
 
     def _mark(self, *, wrong: bool) -> None:
         metres = self._measure == "metres"
-        wanted = KILOMETRES_WANTED if metres else HOURS_WANTED
+        wanted = DISTANCE_WANTED[units.chosen()] if metres else HOURS_WANTED
         mark_wrong(self, tr(wanted) if wrong else "")
 
     def _dress(self) -> None:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
+from tercet import units
 from tercet.engine.scale import Thresholds
 from tercet.engine.uptake import Predicted, predict
 from tercet.language import mark, tr
@@ -54,7 +55,7 @@ class Sketch:
     def notation(self) -> str:
         """The set in the notation of paper logs, which keeps its pace."""
         length = f"{self.metres:.0f} m" if self.metres else f"{self.work_s:.0f} s"
-        pace = words.bare_pace(self.speed)
+        pace = words.bare_pace(self.speed, "km")
         how = {"stand": "rest"}.get(self.how, self.how)
         recovery = f" / {self.recovery_s:.0f} s {how}" if self.recovery_s else ""
         return f"{self.count} x {length} @ {pace}/km{recovery}"
@@ -142,8 +143,8 @@ class BenchSet(QWidget):
             fine,
             (
                 tr("Give 1 to 60 repetitions."),
-                tr("Give a length such as 200 m, 1 km or 3:00."),
-                tr("Give a pace such as 3:20 /km."),
+                tr("Give a length such as 200 m, 1000 m or 3:00."),
+                tr("Give a pace such as {pace}.", pace=words.pace(5.0)),
                 tr("Give a recovery such as 1:00 jog, walk or stand."),
             ),
             strict=True,
@@ -252,5 +253,6 @@ def _speed_of(text: str) -> float | None:
     seconds = int(found[1]) * 60 + int(found[2]) if found is not None else 0
     if found is None or not seconds:
         return None
-    speed = (1609.344 if found[3] in ("mile", "mi") else 1000.0) / seconds
+    unit = {"km": "km", "mile": "miles", "mi": "miles"}.get(found[3], units.chosen())
+    speed = units.METRES[unit] / seconds
     return speed if 1.0 <= speed <= 10.0 else None

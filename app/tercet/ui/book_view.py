@@ -16,6 +16,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from tercet import units
 from tercet.engine.repetition_book import CLASSES, LONG
 from tercet.engine.shades import Shade
 from tercet.language import mark, tr
@@ -30,10 +31,10 @@ CLASS_WORDS = (
     mark("to 100 m"), mark("200 m"), mark("300 m"), mark("400 m"), mark("longer"),
 )  # fmt: skip
 _NONE_LONGER = (
-    mark("{km} km, all 100 m or shorter"),
-    mark("{km} km, all 200 m or shorter"),
-    mark("{km} km, all 300 m or shorter"),
-    mark("{km} km, all 400 m or shorter"),
+    mark("{total}, all 100 m or shorter"),
+    mark("{total}, all 200 m or shorter"),
+    mark("{total}, all 300 m or shorter"),
+    mark("{total}, all 400 m or shorter"),
 )
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
@@ -300,14 +301,14 @@ def block_words(block: BookBlock) -> str:
 
 def metres_words(block: BookBlock) -> str:
     """A block's fast metres: ``13.6 km, 3.0 km in long ones``."""
-    total = words.number(sum(block.metres) / 1000, 1)
+    total = units.distance(sum(block.metres))
     longer = block.metres[LONG]
     if longer > 0:
-        long_ones = words.number(longer / 1000, 1)
-        text = tr("{km} km, {longer} km in long ones", km=total, longer=long_ones)
+        long_ones = units.distance(longer)
+        text = tr("{total}, {longer} in long ones", total=total, longer=long_ones)
     else:
         longest = max((k for k, m in enumerate(block.metres) if m > 0), default=0)
-        text = tr(_NONE_LONGER[longest], km=total)
+        text = tr(_NONE_LONGER[longest], total=total)
     return tr("{amount} so far", amount=text) if block.current else text
 
 

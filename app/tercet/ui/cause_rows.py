@@ -8,6 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from tercet import units
 from tercet.engine.causes import Cause
 from tercet.engine.shades import Shade
 from tercet.language import mark, several, tr
@@ -20,12 +21,12 @@ MOST_RUNS = 8
 HEADINGS = (mark("run"), "", mark("moderate"), "", mark("pace there"), mark("easy at"))
 #: What would have kept runs easy: in one run, in several.
 ON_CLIMBS = (
-    mark("About {n} s/km slower on those climbs would have kept it easy."),
-    mark("About {n} s/km slower on those climbs would have kept all of them easy."),
+    mark("About {n} s {per} slower on those climbs would have kept it easy."),
+    mark("About {n} s {per} slower on those climbs would have kept all of them easy."),
 )
 IN_THAT_PART = (
-    mark("About {n} s/km slower in that part would have kept it easy."),
-    mark("About {n} s/km slower in that part would have kept all of them easy."),
+    mark("About {n} s {per} slower in that part would have kept it easy."),
+    mark("About {n} s {per} slower in that part would have kept all of them easy."),
 )
 #: Left of the bars. [px at 100 %]
 BAR_LEFT = 210
@@ -227,6 +228,7 @@ def slower_words(view: CauseView) -> str:
     slower = view.slower
     if slower is None:
         return tr("How much slower would have been easy is not known here.")
-    seconds = math.ceil(1000 / slower[1] - 1000 / slower[0])
+    metres = units.metres()
+    seconds = math.ceil(metres / slower[1] - metres / slower[0])
     one, many = ON_CLIMBS if view.cause == Cause.CLIMB else IN_THAT_PART
-    return tr(one if len(view.runs) == 1 else many, n=seconds)
+    return tr(one if len(view.runs) == 1 else many, n=seconds, per=units.pace_word())

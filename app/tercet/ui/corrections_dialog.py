@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet import language
+from tercet import language, units
 from tercet.language import mark, tr
 from tercet.library import localtime, moments, operations, pieces
 from tercet.library.library import Library
@@ -283,8 +283,7 @@ def _line(session: Correctable) -> str:
     )
     kind = session.kind or session.sport
     name = session.name or tr(_KINDS.get(kind, kind))
-    km = words.number(session.distance_m / 1000, 1) if session.distance_m else ""
-    length = f", {km} km" if km else ""
+    length = f", {units.distance(session.distance_m)}" if session.distance_m else ""
     lasted = f", {words.duration(session.elapsed_s)}" if session.elapsed_s else ""
     when = words.at_clock(day, start, session.clock)
     return f"{when}  {name}{lasted}{length}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
@@ -17,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet import week_days
+from tercet import units, week_days
 from tercet.domain import Block, Race
 from tercet.engine.countback import Rules, taper_weeks_for
 from tercet.language import mark, several, tr
@@ -39,6 +40,8 @@ _DISTANCES = (
     (mark("half marathon"), 21_097.5),
     (mark("marathon"), 42_195.0),
 )
+#: A distance as typed, in the unit chosen unless one is named.
+_TYPED = re.compile(r"\s*(\d+(?:[.,]\d*)?)\s*(km|mi|miles)?\s*")
 #: Words, field of Rules, lowest and highest, what stands after it, factor from the rule.
 _NUMBERS = (
     (mark("Taper"), "taper_weeks", 0, 6, mark("weeks"), 1),
@@ -86,7 +89,9 @@ class CountBackDialog(QDialog):
         self.day = DayEdit(view.today + 84 * DAY, tr("Race day"))
         self.distance = QComboBox()
         self.distance.setEditable(True)
-        self.distance.setAccessibleName(tr("Distance: a name, or kilometres"))
+        self.distance.setAccessibleName(
+            tr("Distance: a name, or a number of {unit}", unit=units.word())
+        )
         self.distance.addItems([tr(name) for name, _ in _DISTANCES])
         self.goal = QLineEdit()
         self.goal.setAccessibleName(tr("Goal time, such as 1:24:00"))
@@ -198,7 +203,9 @@ class CountBackDialog(QDialog):
             if known:
                 self.distance.setCurrentText(known[0])
             elif race.distance_m:
-                self.distance.setCurrentText(words.number(race.distance_m / 1000, 2))
+                self.distance.setCurrentText(
+                    f"{words.number(race.distance_m / units.metres(), 2)} {units.word()}"
+                )
             else:
                 self.distance.setCurrentText("")
             self.goal.setText(goal_words(race.goal_s))
@@ -229,11 +236,12 @@ class CountBackDialog(QDialog):
         named = {tr(name): metres for name, metres in _DISTANCES}.get(text)
         if named is not None:
             return named
-        try:
-            kilometres = float(text.removesuffix("km").strip().replace(",", "."))
-        except ValueError:
+        found = _TYPED.fullmatch(text)
+        if found is None:
             return None
-        return kilometres * 1000 if 0 < kilometres < 1000 else None
+        unit = {"km": "km", "mi": "miles", "miles": "miles"}.get(found[2], units.chosen())
+        metres = float(found[1].replace(",", ".")) * units.METRES[unit]
+        return metres if 0 < metres < 1e6 else None
 
     def _distance_changed(self) -> None:
         if not self._context.settings.value("countback", ""):

@@ -7,7 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QLocale, QSettings
 from PySide6.QtWidgets import QApplication
 
-from tercet import week_days
+from tercet import units, week_days
 from tercet.language import mark
 from tercet.ui import spoken, theme, words
 
@@ -62,6 +62,11 @@ class Look:
     def units(self) -> words.Units:
         """What distances and paces are written in."""
         return "miles" if str(self._settings.value("units", "km")) == "miles" else "km"
+
+    def use_units(self) -> words.Units:
+        """Write in them from here on, in all that writes distances and paces."""
+        units.use(self.units)
+        return self.units
 
     @property
     def week(self) -> str:

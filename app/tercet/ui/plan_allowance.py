@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from tercet import units
 from tercet.engine.allowance import Allowance
 from tercet.language import mark, tr
 from tercet.ui import stairs, theme, words
@@ -20,9 +21,9 @@ _USED = {
         mark("hard {run} of {wanted}"),
     ),
     "metres": (
-        mark("easy {run} of {wanted} km"),
-        mark("moderate {run} of {wanted} km"),
-        mark("hard {run} of {wanted} km"),
+        mark("easy {run} of {wanted} {unit}"),
+        mark("moderate {run} of {wanted} {unit}"),
+        mark("hard {run} of {wanted} {unit}"),
     ),
 }
 
@@ -30,7 +31,7 @@ _USED = {
 def amount(value: float, measure: str) -> str:
     """An amount in a sentence: ``18 min``, ``3 h 10``, or ``4.2 km``."""
     if measure == "metres":
-        return tr("{km} km", km=words.number(value / 1000.0, 1))
+        return units.distance(value)
     hours, minutes = divmod(round(value / 60.0), 60)
     if hours:
         return tr("{hours} h {minutes}", hours=hours, minutes=f"{minutes:02d}")
@@ -115,11 +116,14 @@ class AllowanceBar(QWidget):
 
         def write(value: float) -> str:
             if self._measure == "metres":
-                return words.number(value / 1000.0, 1)
+                return words.number(value / units.metres(), 1)
             return words.hours(value)
 
         sides = zip(_USED[self._measure], self._week.run, self._week.wanted, strict=True)
-        return [tr(text, run=write(run), wanted=write(wanted)) for text, run, wanted in sides]
+        unit = units.word()
+        return [
+            tr(text, run=write(run), wanted=write(wanted), unit=unit) for text, run, wanted in sides
+        ]
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self._week is None:

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet import units
 from tercet.domain import Block
 from tercet.engine.allowance import share_out
 from tercet.engine.countback import Volume
@@ -207,7 +208,7 @@ class BlockPane(Pane):
         for field in (self.growth, self.every, self.easier, self.most):
             field.setEnabled(volume is not None)
         for label in self.unit_labels:
-            label.setText(tr("km") if block.measure == "metres" else tr("h"))
+            label.setText(units.word() if block.measure == "metres" else tr("h"))
         self._filling = False
 
     def show_gap(self, span: Span | None) -> None:

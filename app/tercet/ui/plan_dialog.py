@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet import week_days
+from tercet import units, week_days
 from tercet.domain import Block, Race
 from tercet.language import mark, tr
 from tercet.library import operations
@@ -46,7 +46,7 @@ BLOCK_HEADS = (
     mark("Easy wanted"),
     "",
 )
-RACE_HEADS = (mark("Name"), mark("Day"), mark("Distance, km"), "")
+RACE_HEADS = (mark("Name"), mark("Day"), mark("Distance, {unit}"), "")
 #: Share of easy that a new block aims at, by kind (common practice, no source).
 TARGETS = {"base": 90, "recovery": 95}
 
@@ -127,7 +127,7 @@ class PlanDialog(QDialog):
         look = theme.current()
         table.setColumnCount(len(heads))
         for place, head in enumerate(heads):
-            item = QTableWidgetItem(tr(head) if head else "")
+            item = QTableWidgetItem(tr(head, unit=units.word()) if head else "")
             item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
             table.setHorizontalHeaderItem(place, item)
         table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
@@ -186,17 +186,17 @@ class PlanDialog(QDialog):
         distance.setRange(0, 400)
         distance.setDecimals(2)
         distance.setSpecialValueText(tr("not said"))
-        distance.setValue((race.distance_m or 0) / 1000)
+        distance.setValue((race.distance_m or 0) / units.metres())
         # What is shown is rounded; a distance nobody touched is kept to the metre.
         distance.setProperty("metres", race.distance_m)
         distance.valueChanged.connect(
-            lambda value: distance.setProperty("metres", value * 1000 or None)
+            lambda value: distance.setProperty("metres", value * units.metres() or None)
         )
         for column, (cell, said) in enumerate(
             (
                 (name, tr("Race name")),
                 (DayEdit(race.day, tr("Race day")), tr("Race day")),
-                (distance, tr("Distance in kilometres")),
+                (distance, tr("Distance in {unit}", unit=units.word())),
                 (self._remover(self.races, tr("Remove this race")), tr("Remove this race")),
             )
         ):

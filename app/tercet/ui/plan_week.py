@@ -7,7 +7,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from tercet import language, week_days
+from tercet import language, units, week_days
 from tercet.domain import DatedThresholds
 from tercet.engine.allowance import Allowance
 from tercet.engine.shades import Thresholds
@@ -216,10 +216,10 @@ def too_long(view: SeasonView, monday: date) -> str:
                     sentence = (
                         mark("{day} is longer than the longest run wanted, {amount} h.")
                         if block.measure == "time"
-                        else mark("{day} is longer than the longest run wanted, {amount} km.")
+                        else mark("{day} is longer than the longest run wanted, {amount} {unit}.")
                     )
                     day = language.short_weekday(item.day.weekday())
-                    said.append(tr(sentence, day=day, amount=wanted))
+                    said.append(tr(sentence, day=day, amount=wanted, unit=units.word()))
     return " ".join(said)
 
 

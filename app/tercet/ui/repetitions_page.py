@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet import units
 from tercet.engine.notation import race_speed
 from tercet.engine.scale import Thresholds
 from tercet.language import mark, tr
@@ -79,6 +80,7 @@ class RepetitionsPage(Page):
         self._view: SeasonView | None = None
         self._opened = False
         self._values: Thresholds | None = None
+        self._units = units.chosen()
         self._remark: Remark | None = None
         self.book, self.shorter, self.longer = (
             BookView(),
@@ -235,7 +237,7 @@ class RepetitionsPage(Page):
         self.open.setVisible(self._remark is not None)
         force = in_force(thresholds, view.today)
         values = force.values if force is not None and force.values.by_speed else None
-        fresh = values != self._values
+        fresh = values != self._values or self._units != units.chosen()
         self._values = values
         self.who.setText(_predicted(runner, force is not None and force.estimated))
         self.missing.setVisible(values is None)
@@ -248,6 +250,11 @@ class RepetitionsPage(Page):
             speed = race_speed(values, metres=3000.0) or 4.0
             self.shorter.put(Sketch(15, 200.0, None, speed, 60.0, "jog"))
             self.longer.put(Sketch(3, 1000.0, None, speed, 180.0, "jog"))
+        if self._units != units.chosen():
+            self._units = units.chosen()
+            for bench in (self.shorter, self.longer):
+                if bench.sketch is not None:
+                    bench.put(bench.sketch)
         if fresh or self.shorter.predicted is None:
             self._reckon()
         self._fill_days(view.today)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tercet import units
 from tercet.language import tr
 from tercet.library.trace import SessionTrace, drawn_stretches
 from tercet.ui import theme
@@ -43,7 +44,7 @@ class SmallTrace(QWidget):
                 ends=trace_range(values, trace.shades, lines, 0.07),
                 stretches=drawn_stretches(trace.shades),
                 trace=trace,
-                units="km",
+                units=units.chosen(),
             )
             by_pace = tr("Pace through the session, shaded by intensity")
             by_beats = tr("Heart rate through the session, shaded by intensity")

@@ -36,7 +36,6 @@ class Actions(QObject):
         self._library, self._answers, self._window = library, answers, window
         self._undo_bar = undo_bar
         self._asking = False
-        self.units: words.Units = "km"
         undo_bar.undo_asked.connect(self.undo)
         undo_bar.redo_asked.connect(self.redo)
 

@@ -49,6 +49,7 @@ class MainWindow(QMainWindow):
         self._demo = demo
         self._settings = settings_of(library.folder)
         self.look = Look(self._settings)
+        self.look.use_units()
         self._answers = Answers(self)
         self._answers.failed.connect(self._trouble)
         self.imports = Imports(library, self)
@@ -224,7 +225,7 @@ class MainWindow(QMainWindow):
             return
         before, self._shown = self._shown, shown
         view = shown.season
-        units, self.acts.units = self.look.units, self.look.units
+        units = self.look.use_units()
         self.season_page.set_season(view, units)
         self.season_page.recordings.set_problems(shown.problems)
         self._name(view, shown.runner)

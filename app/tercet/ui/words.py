@@ -1,7 +1,8 @@
 """Numbers and dates as the screens write them; pure functions, no widgets.
 
 Everything comes in as SI (seconds, metres, metres a second). ``units`` is ``"km"`` or
-``"miles"``. Decimal signs and the names of days and months follow the default ``QLocale``.
+``"miles"``, what the user has chosen where it is not given. Decimal signs and the names of days
+and months follow the default ``QLocale``.
 """
 
 from __future__ import annotations
@@ -9,18 +10,15 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from datetime import date, datetime
-from typing import Literal
 
 from PySide6.QtCore import QDate, QLocale
 
+from tercet import units as unit_of
 from tercet.language import mark, several, tr
 
-Units = Literal["km", "miles"]
+Units = unit_of.Units
+UNIT_METRES, UNIT_WORDS, PACE_WORDS = unit_of.METRES, unit_of.WORDS, unit_of.PACE_WORDS
 
-#: Metres in the unit that distances and paces are written in; the mile is exact by definition.
-UNIT_METRES: dict[str, float] = {"km": 1000.0, "miles": 1609.344}
-UNIT_WORDS: dict[str, str] = {"km": mark("km"), "miles": mark("mi")}
-PACE_WORDS: dict[str, str] = {"km": mark("/km"), "miles": mark("/mile")}
 FOOT_METRES = 0.3048
 NOTHING = "–"
 
@@ -58,39 +56,39 @@ def spoken(seconds: float) -> str:
     return " ".join(parts)
 
 
-def bare_pace(speed: float, units: Units = "km") -> str:
+def bare_pace(speed: float, units: Units | None = None) -> str:
     """Pace without its unit, from metres a second: ``5:09``; a dash for standing still."""
     if not (math.isfinite(speed) and speed > 0.0):
         return NOTHING
-    whole = math.floor(UNIT_METRES[units] / speed + 0.5)
+    whole = math.floor(UNIT_METRES[units or unit_of.chosen()] / speed + 0.5)
     return f"{whole // 60}:{whole % 60:02d}"
 
 
-def pace(speed: float, units: Units = "km") -> str:
+def pace(speed: float, units: Units | None = None) -> str:
     """Pace from metres a second: ``5:09 /km`` or ``8:17 /mile``."""
     bare = bare_pace(speed, units)
-    unit = tr(PACE_WORDS[units])
+    unit = tr(PACE_WORDS[units or unit_of.chosen()])
     return bare if bare == NOTHING else f"{bare} {unit}"
 
 
-def distance(metres: float, units: Units = "km") -> str:
+def distance(metres: float, units: Units | None = None) -> str:
     """Distance with one decimal from ten up and two below: ``14.2 km``, ``8.05 km``."""
-    value = metres / UNIT_METRES[units]
+    value = metres / UNIT_METRES[units or unit_of.chosen()]
     decimals = 1 if round(value, 2) >= 10.0 else 2
-    unit = tr(UNIT_WORDS[units])
+    unit = tr(UNIT_WORDS[units or unit_of.chosen()])
     return f"{number(value, decimals)} {unit}"
 
 
-def bout(metres: float, units: Units = "km") -> str:
+def bout(metres: float, units: Units | None = None) -> str:
     """Length of a repetition: ``722 m`` under two kilometres, else as :func:`distance`."""
     return f"{number(metres)} m" if metres < 2000.0 else distance(metres, units)
 
 
-def climb(metres: float, units: Units = "km") -> str:
+def climb(metres: float, units: Units | None = None) -> str:
     """Height gained: ``212 m``, or ``696 ft`` beside miles."""
     return (
         f"{number(metres)} m"
-        if units == "km"
+        if (units or unit_of.chosen()) == "km"
         else tr("{feet} ft", feet=number(metres / FOOT_METRES))
     )
 
