@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
 
 from tercet import week_days
+from tercet.language import mark, tr
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -56,7 +57,7 @@ class BuildUpChart(Canvas):
         self._plot.addItem(Drawing(self._paint_week, z=-10.0))
         self._drawn = KeptDrawing(self._paint_picture)
         self._plot.addItem(self._drawn)
-        self.setAccessibleName("Build-up by block")
+        self.setAccessibleName(tr("Build-up by block"))
         self.restyle()
 
     @property
@@ -120,7 +121,7 @@ class BuildUpChart(Canvas):
     @property
     def unit_word(self) -> str:
         """What stands behind a number of the scale: ``h``, ``km`` or ``mi``."""
-        return "h" if self._unit == "time" else words.UNIT_WORDS[self._units]
+        return tr("h") if self._unit == "time" else tr(words.UNIT_WORDS[self._units])
 
     def lay_out(self) -> None:
         self._drawn.forget()
@@ -264,10 +265,18 @@ class BuildUpChart(Canvas):
         for shape in self._picture.shapes:
             if shape.right <= first or shape.left >= last:
                 continue
-            lines.append(f"{shape.block.name}, week of {words.short_day(monday)}")
+            lines.append(
+                tr(
+                    "{block}, week of {day}",
+                    block=shape.block.name,
+                    day=words.short_day(monday),
+                )
+            )
             k = int(np.searchsorted(shape.x, min(last, shape.right), side="right")) - 1
             if shape.share is not None and shape.x[0] < last and k > 0:
-                lines.append(f"so far in the block: {self.values_words(shape, k)}")
+                lines.append(
+                    tr("so far in the block: {values}", values=self.values_words(shape, k))
+                )
             if k == len(shape.x) - 1 and shape.share is not None and last >= shape.right:
                 lines.append(end_words(shape))
         return "\n".join(lines)
@@ -275,11 +284,11 @@ class BuildUpChart(Canvas):
     def values_words(self, shape: BlockShape, k: int = -1) -> str:
         """Easy, moderate and hard at a point of a block, in words."""
         return ", ".join(
-            f"{name} {self.value(values[k])}"
-            for name, values in (
-                ("easy", shape.easy),
-                ("moderate", shape.moderate),
-                ("hard", shape.hard),
+            tr(shade, value=self.value(values[k]))
+            for shade, values in (
+                (mark("easy {value}"), shape.easy),
+                (mark("moderate {value}"), shape.moderate),
+                (mark("hard {value}"), shape.hard),
             )
         )
 

@@ -12,6 +12,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QFontMetricsF, QImage, QPainter, QPolygonF, QTransform
 
 from tercet.engine.scale import Shade
+from tercet.language import tr
 from tercet.library.views import RaceView
 from tercet.ui import words
 from tercet.ui.charts.buildup_shape import BlockShape, gap
@@ -52,8 +53,8 @@ def end_words(shape: BlockShape) -> str:
         return label
     if label == words.share(shape.block.easy_target, estimated=shape.block.estimated):
         label = f"{words.number(math.floor(shape.share * 1000.0) / 10.0, 1)} %"
-        label = f"about {label}" if shape.block.estimated else label
-    return f"short, {label}"
+        label = tr("about {value}", value=label) if shape.block.estimated else label
+    return tr("short, {share}", share=label)
 
 
 def paint_build_up(painter: QPainter, mapper: Mapper, picture: Picture, theme: Theme) -> None:

@@ -11,9 +11,11 @@ from PySide6.QtWidgets import QButtonGroup, QRadioButton, QSizePolicy, QWidget
 
 from tercet.engine import lactate
 from tercet.engine.shades import Shade
+from tercet.language import mark, tr
 from tercet.ui import stairs, theme, words
 
 LINES = ("LT1", "LT2")
+_APART = {"km": mark("{seconds} s/km apart"), "miles": mark("{seconds} s/mile apart")}
 #: Widths left of the plot, and the height of the curve. [px at 100 %]
 NAMES, MARGIN, CURVE = 210, 64, 124
 
@@ -31,7 +33,7 @@ class LactateChart(QWidget):
         self.radios: dict[str, QRadioButton] = {}
         self._groups: list[QButtonGroup] = []
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Lactate curve with candidates for LT1 and LT2")
+        self.setAccessibleName(tr("Lactate curve with candidates for LT1 and LT2"))
         theme.changed.connect(self._restyle)
 
     def set(self, test: lactate.StepTest | None) -> None:
@@ -161,7 +163,7 @@ class LactateChart(QWidget):
             if item is None:
                 painter.setFont(look.font("small_bold"))
                 painter.setPen(look.color("text"))
-                painter.drawText(QPointF(0, middle + lift), f"{line}, choose one")
+                painter.drawText(QPointF(0, middle + lift), tr("{line}, choose one", line=line))
                 painter.setFont(look.font("small"))
                 self._paint_bracket(painter, look, metrics, line, area, middle, x_of)
                 continue
@@ -195,7 +197,7 @@ class LactateChart(QWidget):
             painter.drawLine(QPointF(x, y - 3), QPointF(x, y + 3))
         metres = words.UNIT_METRES[self._units]
         apart = round(metres / min(speeds) - metres / max(speeds))
-        text = f"{apart} s{words.PACE_WORDS[self._units]} apart"
+        text = tr(_APART[self._units], seconds=apart)
         wide = metrics.horizontalAdvance(text)
         x = ends[1] + look.px(10)
         if x + wide > self.width():
@@ -249,7 +251,7 @@ class LactateChart(QWidget):
         kmh = 3.6
         first, last = int(np.ceil(test.speeds[0] * kmh)), int(test.speeds[-1] * kmh)
         for value in range(first, last + 1):
-            text = f"{value} km/h" if value == last else str(value)
+            text = tr("{speed} km/h", speed=value) if value == last else str(value)
             wide = metrics.horizontalAdvance(str(value))
             at = QPointF(x_of(value / kmh) - wide / 2, area.bottom() + look.px(20))
             painter.drawText(at, text)

@@ -12,13 +12,18 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.domain import DatedThresholds
 from tercet.engine.shades import Shade
+from tercet.language import mark, several, tr
 from tercet.library.dated import in_force
 from tercet.ui import stairs, theme, words
 from tercet.ui.panes import KEYBOARD
 
 #: At most this much is shown, at least that. [days]
 LONGEST, SHORTEST = 540, 90
-SHADES = (("hard", Shade.HARD), ("moderate", Shade.MODERATE), ("easy", Shade.EASY))
+SHADES = (
+    (mark("hard"), Shade.HARD),
+    (mark("moderate"), Shade.MODERATE),
+    (mark("easy"), Shade.EASY),
+)
 
 
 @dataclass(frozen=True)
@@ -65,7 +70,7 @@ class HistoryChart(QWidget):
         self._by_keys = False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setAccessibleName("History of thresholds")
+        self.setAccessibleName(tr("History of thresholds"))
         theme.changed.connect(self._relaid)
 
     def _relaid(self, *_: object) -> None:
@@ -88,12 +93,20 @@ class HistoryChart(QWidget):
     def _spoken(self) -> str:
         now = in_force(self._entries, self._today)
         if now is None:
-            return "No thresholds yet."
+            return tr("No thresholds yet.")
         values = [getattr(now.values, name) for name in self._quantity.names]
         said = [self._quantity.write(value) for value in values if value is not None]
-        return (
-            f"{len(self._entries)} dated thresholds; in force today: LT1 and LT2 "
-            f"{words.listed(said)}. Ctrl+T shows them as a table."
+        return several(
+            len(self._entries),
+            mark(
+                "{n} dated threshold; in force today: LT1 and LT2 {values}. "
+                "Ctrl+T shows them as a table."
+            ),
+            mark(
+                "{n} dated thresholds; in force today: LT1 and LT2 {values}. "
+                "Ctrl+T shows them as a table."
+            ),
+            values=words.listed(said),
         )
 
     def sizeHint(self) -> QSize:
@@ -122,7 +135,7 @@ class HistoryChart(QWidget):
         shown = [entry for entry in self._entries if self._has(entry)]
         if not shown:
             painter.setPen(look.color("text_2"))
-            text = "Nothing here yet. Add a test or race below, or add recordings."
+            text = tr("Nothing here yet. Add a test or race below, or add recordings.")
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, text)
             return
         left, right, top, bottom = look.px(52), look.px(150), look.px(24), look.px(24)
@@ -230,7 +243,8 @@ class HistoryChart(QWidget):
             if k:
                 painter.setPen(look.color("edge"))
                 painter.drawLine(QPointF(x, area.top() - 4), QPointF(x, area.bottom()))
-            source = f"about, {entry.source}" if entry.estimated else entry.source
+            source = tr(entry.source)
+            source = tr("about, {source}", source=source) if entry.estimated else source
             painter.setFont(look.font("small_italic" if entry.estimated else "small"))
             start = max(x, area.left())
             room = finish - start - look.px(22)
@@ -272,4 +286,4 @@ class HistoryChart(QWidget):
                 painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(look.color("text_2"))
             y = (upper + lower) / 2 + metrics.ascent() / 2 - 1
-            painter.drawText(QPointF(strip + look.px(20), y), name)
+            painter.drawText(QPointF(strip + look.px(20), y), tr(name))

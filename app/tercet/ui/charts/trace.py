@@ -10,6 +10,7 @@ import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
 
+from tercet.language import tr
 from tercet.library.trace import SessionTrace, drawn_stretches
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -80,7 +81,7 @@ class TraceChart(Canvas):
             _Panel(self, "height", [Drawing(self._paint_height)]),
         )
         self._panels: tuple[_Panel, ...] = ()
-        self.setAccessibleName("Trace of the session")
+        self.setAccessibleName(tr("Trace of the session"))
         self.restyle()
 
     @property
@@ -230,7 +231,7 @@ class TraceChart(Canvas):
         """Minutes along the foot, hours and minutes for the long; the unit at the end."""
         seconds = even_marks(Range(0.0, length), pixels, 4.0 * line, MINUTE_STEPS)
         long = length > 6000.0
-        unit = "h:min" if long else "min"
+        unit = tr("h:min") if long else tr("min")
         room = 3.0 * line / max(pixels, 1.0) * length
         marks = [
             (s, words.hours(s) if long else words.number(s / 60.0))
@@ -255,14 +256,14 @@ class TraceChart(Canvas):
         assert self._trace is not None
         trace = self._trace
         lines = (trace.lt1_hr, trace.lt2_hr)
-        name = "heart rate, /min"
+        name = tr("heart rate, /min")
         paint_strip(painter, mapper, trace.seconds, trace.heart_rate, lines, name, themes.current())
 
     def _paint_height(self, painter: QPainter, mapper: Mapper) -> None:
         assert self._trace is not None
         trace = self._trace
         paint_strip(
-            painter, mapper, trace.seconds, trace.altitude, (), "height, m", themes.current()
+            painter, mapper, trace.seconds, trace.altitude, (), tr("height, m"), themes.current()
         )
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from tercet.engine.scale import Floats, Shade
+from tercet.language import mark, tr
 from tercet.library.trace import SessionTrace, Stretch
 from tercet.ui import words
 from tercet.ui.charts.canvas import (
@@ -55,7 +56,8 @@ class Main:
         if value is None:
             return ""
         written = words.bare_pace(value, self.units) if self.by_speed else words.number(value)
-        return f"{('moderate', 'hard')[index]} from {written}"
+        begins = (mark("moderate from {value}"), mark("hard from {value}"))[index]
+        return tr(begins, value=written)
 
 
 def paint_main(painter: QPainter, mapper: Mapper, main: Main, selected: int, theme: Theme) -> None:

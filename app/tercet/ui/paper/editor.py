@@ -19,6 +19,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QPlainTextEdit, QTextEdit, QWidget
 
 from tercet.formats.paper.dates import week_of, year_of
+from tercet.language import tr
 from tercet.ui import theme
 
 
@@ -67,7 +68,7 @@ class PaperEditor(QPlainTextEdit):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Paper log, as typed")
+        self.setAccessibleName(tr("Paper log, as typed"))
         self.setTabChangesFocus(True)
         self.setLineWrapMode(QPlainTextEdit.LineWrapMode.WidgetWidth)
         self._marks: tuple[Mark, ...] = ()

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QBoxLayout, QFileDialog, QWidget
 
 from tercet.formats.paper import Shorthand
 from tercet.formats.paper.page import text_of
+from tercet.language import tr
 from tercet.library import paper_keep, paper_log
 from tercet.library.paper_log import PaperView
 from tercet.library.views import SeasonView
@@ -159,7 +160,11 @@ class PaperPage(Page):
             for item in paper_log.waiting(row.entry, left_out)
         ]
         marks += [
-            Mark(guess.start, guess.end, f"{guess.reading}? Not judged until you say")
+            Mark(
+                guess.start,
+                guess.end,
+                tr("{reading}? Not judged until you say", reading=guess.reading),
+            )
             for row in view.rows
             for guess in row.entry.guesses
         ]
@@ -249,7 +254,10 @@ class PaperPage(Page):
     def ask_file(self) -> str:
         """Let the user choose a text file."""
         chosen, _ = QFileDialog.getOpenFileName(
-            self, "Open a text file", "", "Text (*.txt *.md *.csv *.log);;All files (*)"
+            self,
+            tr("Open a text file"),
+            "",
+            ";;".join((tr("Text (*.txt *.md *.csv *.log)"), tr("All files (*)"))),
         )
         return chosen
 
@@ -260,10 +268,12 @@ class PaperPage(Page):
         try:
             text = text_of(Path(chosen).read_bytes())
         except OSError as error:
-            self.text_pane.complain(f"It cannot be read: {error.strerror}.")
+            self.text_pane.complain(tr("It cannot be read: {why}.", why=error.strerror))
             return
         if text is None:
-            self.text_pane.complain("It is no plain text, or longer than a diary: 1 MB at most.")
+            self.text_pane.complain(
+                tr("It is no plain text, or longer than a diary: 1 MB at most.")
+            )
             return
         self.text_pane.complain("")
         before = self.editor.toPlainText().rstrip()

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from tercet.formats.paper import Shorthand
+from tercet.language import mark, several, tr
 from tercet.library import paper_log
 from tercet.library.paper_log import PaperView
 from tercet.ui import words
@@ -17,13 +18,18 @@ from tercet.ui.paper.understood import Understood
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button
 
 #: What a number without a unit is, as the choice says it.
-BARE = {"": "asked about", "min": "minutes", "km": "kilometres", "miles": "miles"}
+BARE = {
+    "": mark("asked about"),
+    "min": mark("minutes"),
+    "km": mark("kilometres"),
+    "miles": mark("miles"),
+}
 EXAMPLE = (
     "Week of Mon 2026-06-08\nMon: off\nTue am: 15 min easy, 10 x 100 m fast / 100 m jog\n"
     "Tue pm: 45 min easy\nThu: 2 x (5 x 200 m @ 5k pace / 200 m jog) / 3 min walk\n"
     "Sun: 14 miles easy, 1:52"
 )
-NOTHING_YET = (
+NOTHING_YET = mark(
     "Each line becomes a run here, as you type: a day, how long, how hard. What is not certain is "
     "asked about; until you answer, that piece is kept unjudged. Nothing is kept before you press "
     "Keep."
@@ -41,11 +47,11 @@ class TextPane(Pane):
         column.setContentsMargins(16, 10, 16, 12)
         column.setSpacing(8)
         head = QHBoxLayout()
-        head.addWidget(Label("Paper log", "pane_title"))
-        head.addWidget(ElidedLabel("type or paste; one line a day", "small", "text_2"), 1)
-        self.clear = button("New page")
-        self.clear.setToolTip("Empties the text; Ctrl+Z in it brings it back")
-        self.open_file = button("Open a text file…")
+        head.addWidget(Label(tr("Paper log"), "pane_title"))
+        head.addWidget(ElidedLabel(tr("type or paste; one line a day"), "small", "text_2"), 1)
+        self.clear = button(tr("New page"))
+        self.clear.setToolTip(tr("Empties the text; Ctrl+Z in it brings it back"))
+        self.open_file = button(tr("Open a text file…"))
         head.addWidget(self.clear)
         head.addWidget(self.open_file)
         column.addLayout(head)
@@ -53,7 +59,7 @@ class TextPane(Pane):
         change = QHBoxLayout(self._change)
         change.setContentsMargins(0, 0, 0, 0)
         self.change_words = Label("", "body_bold", wrap=True)
-        self.cancel = button("Leave it as it was")
+        self.cancel = button(tr("Leave it as it was"))
         change.addWidget(self.change_words, 1)
         change.addWidget(self.cancel)
         column.addWidget(self._change)
@@ -67,14 +73,14 @@ class TextPane(Pane):
         column.addWidget(self.known)
         foot = QWidget()
         line = FlowLayout(foot, gap=10)
-        self.shorthand = button("Shorthand…")
+        self.shorthand = button(tr("Shorthand…"))
         self.bare = QComboBox()
-        self.bare.setAccessibleName("A number alone is")
+        self.bare.setAccessibleName(tr("A number alone is"))
         for unit, said in BARE.items():
-            self.bare.addItem(said, unit)
+            self.bare.addItem(tr(said), unit)
         self.bare.activated.connect(lambda _: self.bare_chosen.emit(self.bare.currentData()))
         line.addWidget(self.shorthand)
-        line.addWidget(Label("a number alone is", "small", "text_2"))
+        line.addWidget(Label(tr("a number alone is"), "small", "text_2"))
         line.addWidget(self.bare)
         column.addWidget(foot)
         self.show_change("")
@@ -83,15 +89,19 @@ class TextPane(Pane):
     def show_shorthand(self, own: Shorthand) -> None:
         """List this runner's words."""
         known = sorted(own.words)
-        listed = ", ".join(known[:12]) + (f" and {len(known) - 12} more" if len(known) > 12 else "")
+        listed = ", ".join(known[:12])
+        if len(known) > 12:
+            listed = tr("{words} and {n} more", words=listed, n=len(known) - 12)
         self.known.setText(
-            f"Shorthand known for this runner: {listed}." if known else "No shorthand known yet."
+            tr("Shorthand known for this runner: {words}.", words=listed)
+            if known
+            else tr("No shorthand known yet.")
         )
         self.bare.setCurrentIndex(max(self.bare.findData(own.bare), 0))
 
     def show_change(self, day: str) -> None:
         """Say that one run's words are changed, or that a page is typed."""
-        self.change_words.setText(f"Changing the words of the run of {day}.")
+        self.change_words.setText(tr("Changing the words of the run of {day}.", day=day))
         self._change.setVisible(bool(day))
         for part in (self.clear, self.open_file):
             part.setVisible(not day)
@@ -112,16 +122,16 @@ class UnderstoodPane(Pane):
         column.setSpacing(8)
         head = QHBoxLayout()
         head.setContentsMargins(8, 0, 8, 0)
-        head.addWidget(Label("Understood", "pane_title"))
+        head.addWidget(Label(tr("Understood"), "pane_title"))
         self.counts = ElidedLabel("", "small", "text_2")
         head.addWidget(self.counts, 1)
-        self.ask_again = button("Ask again")
-        self.ask_again.setToolTip("Asks once more about what was left out")
-        self.keep = button("Keep the runs", primary=True)
+        self.ask_again = button(tr("Ask again"))
+        self.ask_again.setToolTip(tr("Asks once more about what was left out"))
+        self.keep = button(tr("Keep the runs"), primary=True)
         head.addWidget(self.ask_again)
         head.addWidget(self.keep)
         column.addLayout(head)
-        self.hint = Label(NOTHING_YET, "body", "text_2", wrap=True)
+        self.hint = Label(tr(NOTHING_YET), "body", "text_2", wrap=True)
         self.hint.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.hint.setContentsMargins(8, 8, 8, 8)
         self.list = Understood()
@@ -143,11 +153,12 @@ class UnderstoodPane(Pane):
         self.ask_again.setVisible(bool(left_out))
         runs = view.count(*paper_log.KEEPABLE)
         if changing:
-            self.keep.setText("Change this run")
+            self.keep.setText(tr("Change this run"))
             alone = runs + view.count(paper_log.HERE) == 1
             self.keep.setEnabled(alone and not view.count(paper_log.ASKED))
         else:
-            self.keep.setText(f"Keep {runs} run{'' if runs == 1 else 's'}" if runs else "Keep")
+            keep = several(runs, mark("Keep {n} run"), mark("Keep {n} runs"))
+            self.keep.setText(keep if runs else tr("Keep"))
             self.keep.setEnabled(runs > 0)
         self.basis.setText(basis_words(view))
         self.basis.setVisible(bool(view.rows))
@@ -160,32 +171,36 @@ def count_words(view: PaperView) -> str:
     if days:
         first, last = min(days), max(days)
         begin = words.short_day(first) + (f" {first.year}" if first.year != last.year else "")
-        span = f"{begin} to {words.short_day(last)} {last.year}"
+        span = tr("{start} to {end}", start=begin, end=f"{words.short_day(last)} {last.year}")
         if first == last:
             span = f"{words.short_day(last)} {last.year}"
     told = [span] if span else []
     for states, one, more in (
-        (paper_log.KEEPABLE, "run", "runs"),
-        ((paper_log.HERE,), "already here", "already here"),
-        ((paper_log.GUESSED,), "to look at", "to look at"),
-        ((paper_log.ASKED,), "not read", "not read"),
-        ((paper_log.REST,), "day off", "days off"),
-        ((paper_log.LEFT_OUT,), "left out", "left out"),
+        (paper_log.KEEPABLE, mark("{n} run"), mark("{n} runs")),
+        ((paper_log.HERE,), mark("{n} already here"), mark("{n} already here")),
+        ((paper_log.GUESSED,), mark("{n} to look at"), mark("{n} to look at")),
+        ((paper_log.ASKED,), mark("{n} not read"), mark("{n} not read")),
+        ((paper_log.REST,), mark("{n} day off"), mark("{n} days off")),
+        ((paper_log.LEFT_OUT,), mark("{n} left out"), mark("{n} left out")),
     ):
         count = view.count(*states)
         if count:
-            told.append(f"{count} {one if count == 1 else more}")
+            told.append(several(count, one, more))
     return ", ".join(told)
 
 
 def basis_words(view: PaperView) -> str:
     """What the shades were made from."""
     if not view.judged:
-        said = "Shaded by the words alone: no speeds at LT1 and LT2 are known yet."
+        said = tr("Shaded by the words alone: no speeds at LT1 and LT2 are known yet.")
+    elif view.estimated:
+        said = tr(
+            "No clock on paper: shaded by a pace that is written, about against LT1 and LT2 of "
+            "that day, else by the word. Times in italics follow from typical speeds."
+        )
     else:
-        about = "about " if view.estimated else ""
-        said = (
-            f"No clock on paper: shaded by a pace that is written, {about}against LT1 and LT2 of "
+        said = tr(
+            "No clock on paper: shaded by a pace that is written, against LT1 and LT2 of "
             "that day, else by the word. Times in italics follow from typical speeds."
         )
     return " ".join([said, *view.basis[:2]])

@@ -13,6 +13,7 @@ from tercet.engine.notation import WORDS
 from tercet.engine.shades import Shade
 from tercet.formats.paper import Guess, Unclear
 from tercet.formats.paper.shorthand import NOT_JUDGED
+from tercet.language import mark, tr
 from tercet.library import paper_log
 from tercet.library.paper_log import PaperRow
 from tercet.ui import theme
@@ -20,7 +21,7 @@ from tercet.ui.flow import FlowLayout
 from tercet.ui.paper.rows import HEIGHT, when
 from tercet.ui.widgets import Label, button
 
-_SHADES = {Shade.EASY: "easy", Shade.MODERATE: "moderate", Shade.HARD: "hard"}
+_SHADES = {Shade.EASY: mark("easy"), Shade.MODERATE: mark("moderate"), Shade.HARD: mark("hard")}
 #: So many likely readings are offered.
 OFFERED = 3
 
@@ -59,36 +60,58 @@ def _guess(guess: Guess) -> tuple[str, list[Choice]]:
     word = guess.kind == "word"
 
     def choice(label: str, reading: str) -> Choice:
-        hint = f"From now on “{guess.text}” means {reading}" if word else f"Write {reading}"
+        hint = _means(guess.text, reading) if word else tr("Write {reading}", reading=reading)
         return Choice(label, Answer(guess.start, guess.end, guess.text, reading, word), hint)
 
     other = guess.others[0] if guess.others else ""
-    choices = [choice("Right", guess.reading)]
+    choices = [choice(tr("Right"), guess.reading)]
     if other:
-        choices.append(choice(f"It was {other}" if word else other.strip(" :"), other))
+        choices.append(
+            choice(tr("It was {reading}", reading=other) if word else other.strip(" :"), other)
+        )
     shade = WORDS.get(guess.reading)
-    told = f", {_SHADES[shade]}" if shade in _SHADES and _SHADES[shade] != guess.reading else ""
-    told = f"{told} (not judged until you say)"
-    return f"“{guess.text}”: {guess.reading}?{told}", choices
+    if shade in _SHADES and _SHADES[shade] != guess.reading:
+        told = tr(
+            "“{typed}”: {reading}?, {shade} (not judged until you say)",
+            typed=guess.text,
+            reading=guess.reading,
+            shade=tr(_SHADES[shade]),
+        )
+    else:
+        told = tr(
+            "“{typed}”: {reading}? (not judged until you say)",
+            typed=guess.text,
+            reading=guess.reading,
+        )
+    return told, choices
+
+
+def _means(typed: str, reading: str) -> str:
+    return tr("From now on “{typed}” means {reading}", typed=typed, reading=reading)
 
 
 def _unclear(row: PaperRow, item: Unclear) -> tuple[str, list[Choice]]:
     word = item.kind == "word"
     choices = []
     for reading in item.readings[:OFFERED]:
-        hint = f"From now on “{item.text}” means {reading}" if word else f"Write {reading}"
+        hint = _means(item.text, reading) if word else tr("Write {reading}", reading=reading)
         answer = Answer(item.start, item.end, item.text, reading, word)
         choices.append(Choice(reading.strip(" :"), answer, hint))
     if word:
-        hint = f"From now on “{item.text}” says nothing of how hard it was"
+        hint = tr("From now on “{typed}” says nothing of how hard it was", typed=item.text)
         answer = Answer(item.start, item.end, item.text, NOT_JUDGED, word)
-        choices.append(Choice("Not judged", answer, hint))
+        choices.append(Choice(tr("Not judged"), answer, hint))
     rest = row.running_s > 0
     if item.kind != "year":
-        skip = "Keep the rest" if rest else "Skip"
-        choices.append(Choice(skip, None, f"Leave “{item.text.strip()}” out"))
+        skip = tr("Keep the rest") if rest else tr("Skip")
+        choices.append(Choice(skip, None, tr("Leave “{typed}” out", typed=item.text.strip())))
     shown = item.text.strip()
-    return f"Line {row.entry.number}, “{_short(shown)}”: {item.question}", choices
+    return tr(
+        "Line {number}, “{typed}”: {question}",
+        number=row.entry.number,
+        typed=_short(shown),
+        question=item.question,
+    ), choices
 
 
 def _short(text: str) -> str:
@@ -114,7 +137,9 @@ class Question(QWidget):
         self._column.addWidget(self.label)
         flow = FlowLayout()
         for number, choice in enumerate(choices):
-            made = button(choice.words, name=f"{choice.words}, for {when(row)}")
+            made = button(
+                choice.words, name=tr("{choice}, for {day}", choice=choice.words, day=when(row))
+            )
             made.setToolTip(choice.hint)
             made.clicked.connect(partial(self._choose, number))
             made.setProperty("slim", True)

@@ -17,6 +17,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFontMetrics, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from tercet.language import mark, tr
 from tercet.library import paper_log
 from tercet.library.paper_log import PaperRow
 from tercet.library.written import CLOCKS
@@ -30,6 +31,7 @@ ROW = Qt.ItemDataRole.UserRole
 HEIGHT = 40
 #: Under this width over text size the written distance is left out, and the stair is narrower.
 NARROW = 560
+_SHADES = (mark("{hours} easy"), mark("{hours} moderate"), mark("{hours} hard"))
 _GROUNDS = {paper_log.GUESSED: "check", paper_log.ASKED: "not_read"}
 
 
@@ -123,7 +125,7 @@ def when(row: PaperRow) -> str:
     """The day of a row in words; the line's number where the day is not known."""
     start = row.entry.start
     if start is None:
-        return f"Line {row.entry.number}"
+        return tr("Line {number}", number=row.entry.number)
     half = CLOCKS.get(start.hour, "day")
     return f"{day_words(start.date())} {half}" if half != "day" else day_words(start.date())
 
@@ -133,24 +135,28 @@ def lasts(*rows: PaperRow) -> str:
     seconds = sum(row.running_s for row in rows)
     if rows[0].state in (paper_log.REST, paper_log.ASKED, paper_log.LEFT_OUT) and not seconds:
         return ""
-    return f"{'about ' if any(row.about for row in rows) else ''}{words.hours(seconds)}"
+    hours = words.hours(seconds)
+    return tr("about {value}", value=hours) if any(row.about for row in rows) else hours
 
 
 def remark(row: PaperRow) -> str:
     """What a row says of itself, other than what was run."""
     if row.state == paper_log.LEFT_OUT:
-        return "left out, not kept"
+        return tr("left out, not kept")
     return row.here
 
 
 def sentence(row: PaperRow) -> str:
     """A row for a screen reader."""
-    shades = zip(("easy", "moderate", "hard"), row.seconds, strict=False)
-    told = [f"{words.hours(value)} {name}" for name, value in shades if value]
+    shades = zip(_SHADES, row.seconds, strict=False)
+    told = [tr(shade, hours=words.hours(value)) for shade, value in shades if value]
     if row.seconds[4]:
-        told.append(f"{words.hours(row.seconds[4])} not judged")
+        told.append(tr("{hours} not judged", hours=words.hours(row.seconds[4])))
     parts = [when(row), row.words, row.lengths, lasts(row), *told, remark(row)]
-    parts += [f"not read: {item.text}. {item.question}" for item in row.entry.unclear]
+    parts += [
+        tr("not read: {typed}. {question}", typed=item.text, question=item.question)
+        for item in row.entry.unclear
+    ]
     parts += [f"{g.text}: {g.reading}?" for g in row.entry.guesses]
     return ", ".join(part for part in parts if part)
 
@@ -249,7 +255,7 @@ class RowPainter(QStyledItemDelegate):
         """Draw a day's stairs side by side, or what is said in their place."""
         row = day[0]
         if row.state == paper_log.ASKED and not row.running_s:
-            _text(painter, room, "Not read", look, "body_bold", "not_read")
+            _text(painter, room, tr("Not read"), look, "body_bold", "not_read")
             return
         base = room.center().y() + look.px(10)
         scale = (room.width() - look.px(8) - stairs.DOUBLE_GAP) * 3600.0 / self._model.longest_s

@@ -17,13 +17,14 @@ from PySide6.QtWidgets import (
 
 from tercet.formats.paper import Shorthand
 from tercet.formats.paper.shorthand import key_of
+from tercet.language import mark, tr
 from tercet.library.paper_keep import check_shorthand
 from tercet.ui import theme
 from tercet.ui.fields import ErrorLine, fit_to_screen
 from tercet.ui.widgets import Label, button
 
 #: How the table says that a word says nothing of how hard it was.
-NOTHING = "not judged"
+NOTHING = mark("not judged")
 
 
 class ShorthandDialog(QDialog):
@@ -34,18 +35,18 @@ class ShorthandDialog(QDialog):
     def __init__(self, own: Shorthand, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._bare = own.bare
-        self.setWindowTitle("Shorthand")
+        self.setWindowTitle(tr("Shorthand"))
         column = QVBoxLayout(self)
         column.setSpacing(10)
-        column.addWidget(Label("Shorthand", "pane_title"))
-        said = (
+        column.addWidget(Label(tr("Shorthand"), "pane_title"))
+        said = tr(
             "What this runner's own words mean, such as T for threshold. A single letter counts as "
             "typed, longer words in capitals or not. Runs that were kept stay as they are."
         )
         column.addWidget(Label(said, "small", "text_2", wrap=True))
         self.table = QTableWidget(0, 2)
-        self.table.setAccessibleName("Words and what they mean")
-        self.table.setHorizontalHeaderLabels(["Word", "Means"])
+        self.table.setAccessibleName(tr("Words and what they mean"))
+        self.table.setHorizontalHeaderLabels([tr("Word"), tr("Means")])
         self.table.verticalHeader().hide()
         self.table.setTabKeyNavigation(False)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -56,10 +57,10 @@ class ShorthandDialog(QDialog):
         self.error = ErrorLine()
         column.addWidget(self.error)
         line = QHBoxLayout()
-        self.add = button("Add a word")
-        self.delete = button("Delete")
-        self.cancel = button("Cancel")
-        self.use = button("Use these", primary=True)
+        self.add = button(tr("Add a word"))
+        self.delete = button(tr("Delete"))
+        self.cancel = button(tr("Cancel"))
+        self.use = button(tr("Use these"), primary=True)
         self.add.clicked.connect(lambda: self._row("", "", edit=True))
         self.delete.clicked.connect(self._delete)
         self.cancel.clicked.connect(self.reject)
@@ -72,7 +73,7 @@ class ShorthandDialog(QDialog):
         line.addWidget(self.use)
         column.addLayout(line)
         for word, meaning in sorted(own.words.items()):
-            self._row(word, NOTHING if meaning == "run" else meaning)
+            self._row(word, tr(NOTHING) if meaning == "run" else meaning)
         if own.words:
             self.table.selectRow(0)
         shortcut = QShortcut(QKeySequence(Qt.Key.Key_Delete), self.table)
@@ -87,7 +88,7 @@ class ShorthandDialog(QDialog):
         for row in range(self.table.rowCount()):
             word, meaning = (self._text(row, column) for column in (0, 1))
             if word:
-                found[key_of(word)] = "run" if meaning == NOTHING else meaning
+                found[key_of(word)] = "run" if meaning in {NOTHING, tr(NOTHING)} else meaning
         return found
 
     def _text(self, row: int, column: int) -> str:

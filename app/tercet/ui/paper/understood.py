@@ -8,6 +8,7 @@ from PySide6.QtCore import QPersistentModelIndex, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QListView, QWidget
 
+from tercet.language import tr
 from tercet.library.paper_log import PaperRow
 from tercet.ui import theme
 from tercet.ui.paper.question import Question, asked_of
@@ -23,7 +24,7 @@ class Understood(QListView):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Understood, one row a session")
+        self.setAccessibleName(tr("Understood, one row a session"))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout
 
+from tercet.language import tr
 from tercet.ui.widgets import ElidedLabel, button
 
 
@@ -17,7 +18,7 @@ class WordsLink(QFrame):
         super().__init__()
         self.setProperty("pane", True)
         self._id = 0
-        self.change = button("Change the words…")
+        self.change = button(tr("Change the words…"))
         self.change.clicked.connect(lambda: self.asked.emit(f"paper:{self._id}"))
         line = QHBoxLayout(self)
         line.setContentsMargins(16, 8, 16, 8)

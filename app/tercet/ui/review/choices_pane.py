@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import tr
 from tercet.library.review.choices import Choices
 from tercet.library.review.content import Page, Review
 from tercet.ui import theme
@@ -97,20 +98,23 @@ class ChoicesPane(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._key = ""
-        self.title = Words("Title of this page", 2)
-        self.remark = Words("Remark on this page", 2, "A remark that stands on the page")
-        self.lines = Words("Lines for the next block", 5, "One line each")
-        self.out = QCheckBox("Leave this page out")
+        self.title = Words(tr("Title of this page"), 2)
+        self.remark = Words(tr("Remark on this page"), 2, tr("A remark that stands on the page"))
+        self.lines = Words(tr("Lines for the next block"), 5, tr("One line each"))
+        self.out = QCheckBox(tr("Leave this page out"))
         self.scope, self.then, self.now = QComboBox(), QComboBox(), QComboBox()
         self.beside, self.look, self.paper = QComboBox(), QComboBox(), QComboBox()
-        self.ink = QCheckBox("For printing in black")
-        self.present = button("Present (F5)", primary=True)
-        self.pdf, self.html = button("Save as PDF…"), button("Save as HTML…")
-        self.picture, self.tables = button("This page as picture…"), button("Tables as CSV…")
-        self.stop = button("Stop")
+        self.ink = QCheckBox(tr("For printing in black"))
+        self.present = button(tr("Present (F5)"), primary=True)
+        self.pdf, self.html = button(tr("Save as PDF…")), button(tr("Save as HTML…"))
+        self.picture, self.tables = (
+            button(tr("This page as picture…")),
+            button(tr("Tables as CSV…")),
+        )
+        self.stop = button(tr("Stop"))
         self.bar = QProgressBar()
         self.said = Label("", "small", "text_2", wrap=True)
-        self._next = Label("Next block, one line each", "small_bold")
+        self._next = Label(tr("Next block, one line each"), "small_bold")
         self._compare = QWidget()
         self._arrange()
         self._connect()
@@ -133,13 +137,13 @@ class ChoicesPane(QWidget):
         # A season stands beside a season, a block beside a block.
         of_a_kind = [e for e in review.scopes if (".." in e[0]) == (".." in first)]
         others = [entry for entry in of_a_kind if entry[0] != first]
-        _fill(self.beside, [("", "Nothing else"), *others], second)
+        _fill(self.beside, [("", tr("Nothing else")), *others], second)
         self.beside.setEnabled(bool(others))
         self._compare.setVisible(page.key == "curve" and len(blocks) > 1 and not second)
-        offered = [("", "Chosen by the program"), *blocks]
+        offered = [("", tr("Chosen by the program")), *blocks]
         _fill(self.then, offered, chosen.then)
         _fill(self.now, offered, chosen.now)
-        _fill(self.look, list(LOOKS.items()), look)
+        _fill(self.look, [(key, tr(words)) for key, words in LOOKS.items()], look)
 
     def show_progress(self, done: int, count: int) -> None:
         """Show how far the file is."""
@@ -163,31 +167,36 @@ class ChoicesPane(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(6)
-        column.addWidget(Label("This page", "pane_title"))
-        column.addWidget(Label("Title", "small_bold"))
+        column.addWidget(Label(tr("This page"), "pane_title"))
+        column.addWidget(Label(tr("Title"), "small_bold"))
         column.addWidget(self.title)
-        column.addWidget(Label("Remark", "small_bold"))
+        column.addWidget(Label(tr("Remark"), "small_bold"))
         column.addWidget(self.remark)
         column.addWidget(self._next)
         column.addWidget(self.lines)
         compare = QGridLayout(self._compare)
         compare.setContentsMargins(0, 0, 0, 0)
-        for row, (words, box) in enumerate((("Then", self.then), ("Now", self.now))):
+        for row, (words, name, box) in enumerate(
+            (
+                (tr("Then"), tr("Block shown as then"), self.then),
+                (tr("Now"), tr("Block shown as now"), self.now),
+            )
+        ):
             compare.addWidget(Label(words, "small_bold"), row, 0)
             compare.addWidget(box, row, 1)
-            box.setAccessibleName(f"Block shown as {words.lower()}")
+            box.setAccessibleName(name)
         compare.setColumnStretch(1, 1)
         column.addWidget(self._compare)
         column.addWidget(self.out)
         column.addWidget(Rule())
-        column.addWidget(Label("All pages", "pane_title"))
+        column.addWidget(Label(tr("All pages"), "pane_title"))
         grid = QGridLayout()
         for row, (words, box) in enumerate(
             (
-                ("About", self.scope),
-                ("And", self.beside),
-                ("Look", self.look),
-                ("Paper", self.paper),
+                (tr("About"), self.scope),
+                (tr("And"), self.beside),
+                (tr("Look"), self.look),
+                (tr("Paper"), self.paper),
             )
         ):
             grid.addWidget(Label(words, "small_bold"), row, 0)
@@ -201,16 +210,16 @@ class ChoicesPane(QWidget):
         column.addLayout(grid)
         column.addWidget(self.ink)
         for key, (words, _, _) in PAPERS.items():
-            self.paper.addItem(words, key)
+            self.paper.addItem(tr(words), key)
         column.addWidget(self.present)
         for made in (self.pdf, self.html, self.picture, self.tables):
             column.addWidget(made)
-        self.bar.setAccessibleName("Pages written")
+        self.bar.setAccessibleName(tr("Pages written"))
         column.addWidget(self.bar)
         column.addWidget(self.stop)
         column.addWidget(self.said)
         column.addStretch(1)
-        self.show_writing("Places are left out of every file.", False)
+        self.show_writing(tr("Places are left out of every file."), False)
 
     def _connect(self) -> None:
         self.title.said.connect(self.titled)

@@ -10,6 +10,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from tercet.engine.scale import Shade
+from tercet.language import tr
 from tercet.library.review import pictures
 from tercet.library.review.content import Page, Review
 from tercet.ui.review import (
@@ -136,13 +137,13 @@ def _first(lines: list[str], most: int) -> list[str]:
 def _foot(board: Board, page: Page, foot: Foot) -> None:
     base = board.height - FOOT
     if foot.number:
-        number = f"{foot.number} of {foot.count}"
+        number = tr("{n} of {count}", n=foot.number, count=foot.count)
         board.text(board.width - SIDE, base, number, "body", "text_2", align="right")
     name = board.fit(foot.runner, "bold", board.width * 0.3)
     board.text(SIDE, base, name, "bold")
     if not isinstance(page.picture, _SHADED):
         return
-    words = ("easy", "moderate", "hard")
+    words = (tr("easy"), tr("moderate"), tr("hard"))
     x = (board.width - sum(board.wide(word) + 68.0 for word in words)) / 2.0
     for shade, word in enumerate(words):
         size = 24.0

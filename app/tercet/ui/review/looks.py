@@ -8,6 +8,7 @@ from functools import lru_cache
 from PySide6.QtGui import QFont
 
 from tercet import resources
+from tercet.language import mark
 from tercet.ui.theme import SANS, SERIF, Theme
 
 #: Pixels, weight, family and slant by role, on a page of 1366 by 768; nothing under 24.
@@ -24,11 +25,11 @@ _FONTS: dict[str, tuple[int, int, str, bool]] = {
     "cell": (15, 400, SANS, False),
     "cell_bold": (15, 600, SANS, False),
 }
-LOOKS = {"light": "Light", "dark": "Dark", "ink": "Black ink"}
+LOOKS = {"light": mark("Light"), "dark": mark("Dark"), "ink": mark("Black ink")}
 #: Pages by name: what the user reads, and millimetres across and down.
 PAPERS: dict[str, tuple[str, float, float]] = {
-    "a4": ("A4 across", 297.0, 210.0),
-    "letter": ("Letter across", 279.4, 215.9),
+    "a4": (mark("A4 across"), 297.0, 210.0),
+    "letter": (mark("Letter across"), 279.4, 215.9),
     "wide": ("16:9", 338.67, 190.5),
 }
 #: Without colour shades are told by grey, texture and height.

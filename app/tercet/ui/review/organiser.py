@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tercet.language import tr
 from tercet.library.review import build, choices
 from tercet.library.review.choices import Choices
 from tercet.library.review.content import Page as ReviewPageContent
@@ -51,14 +52,14 @@ class Organiser(Page):
         self._scope = str(context.settings.value("review_scope", ""))
         self.list = PageList()
         self.page = PageView()
-        self.table = number_table("Numbers of this page")
-        self.notes = Words("Notes for the presenter", 4, "What to say beside this page")
+        self.table = number_table(tr("Numbers of this page"))
+        self.notes = Words(tr("Notes for the presenter"), 4, tr("What to say beside this page"))
         self.pane = ChoicesPane()
         self.saving = Saving(self)
         self.show_ = Show(self)
         self._stack = QStackedWidget()
         self._heading = Label("", "pane_title")
-        self._numbers = button("Numbers (Ctrl+T)")
+        self._numbers = button(tr("Numbers (Ctrl+T)"))
         self._count = Label("", "small", "text_2")
         self._sides = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._right = QFrame()
@@ -83,7 +84,7 @@ class Organiser(Page):
         if self._key not in keys:
             self._key = keys[0]
         count = len(self._review.shown)
-        self._count.setText(f"{count} of {len(keys)} shown")
+        self._count.setText(tr("{n} of {count} shown", n=count, count=len(keys)))
         self.list.show_pages(self._review.pages, self.look, self._key)
         self._show_page()
         self.show_.update(self._review, self._view)
@@ -135,8 +136,9 @@ class Organiser(Page):
         if page is None or review is None:
             return
         foot = foot_of(review, page)
-        out = "Left out" if page.hidden else "Nothing to show yet"
-        self._heading.setText(f"Page {foot.number} of {foot.count}" if foot.number else out)
+        out = tr("Left out") if page.hidden else tr("Nothing to show yet")
+        heading = tr("Page {n} of {count}", n=foot.number, count=foot.count)
+        self._heading.setText(heading if foot.number else out)
         other = self.page.page is None or self.page.page.key != page.key
         self.page.show_page(page, self.look, foot)
         table = page.table
@@ -250,12 +252,12 @@ class Organiser(Page):
         column.setContentsMargins(1, 10, 1, 1)
         head = QHBoxLayout()
         head.setContentsMargins(14, 0, 12, 0)
-        head.addWidget(Label("Pages", "pane_title"))
+        head.addWidget(Label(tr("Pages"), "pane_title"))
         head.addStretch(1)
         head.addWidget(self._count)
         column.addLayout(head)
         column.addWidget(self.list, 1)
-        hint = Label("Alt with an arrow moves a page.", "small", "text_2", wrap=True)
+        hint = Label(tr("Alt with an arrow moves a page."), "small", "text_2", wrap=True)
         hint.setContentsMargins(14, 0, 8, 6)
         column.addWidget(hint)
         self._left = left
@@ -272,9 +274,9 @@ class Organiser(Page):
         self._stack.addWidget(self.table)
         inside.addWidget(self._stack, 1)
         words = QHBoxLayout()
-        words.addWidget(Label("Notes for the presenter", "small_bold"))
+        words.addWidget(Label(tr("Notes for the presenter"), "small_bold"))
         words.addStretch(1)
-        words.addWidget(Label("not on the page, not in any file", "small", "text_2"))
+        words.addWidget(Label(tr("not on the page, not in any file"), "small", "text_2"))
         inside.addLayout(words)
         inside.addWidget(self.notes)
         self._right.setProperty("pane", True)
@@ -314,7 +316,9 @@ class Organiser(Page):
         pane.tables_asked.connect(lambda: self._save("csv"))
         pane.picture_asked.connect(self._save_picture)
         pane.stop_asked.connect(self.saving.stop)
-        self.saving.begun.connect(lambda name: pane.show_writing(f"Writing {name}", True))
+        self.saving.begun.connect(
+            lambda name: pane.show_writing(tr("Writing {file}", file=name), True)
+        )
         self.saving.progressed.connect(pane.show_progress)
         self.saving.ended.connect(lambda words: pane.show_writing(words, False))
         self.show_.left.connect(self.choose_in_list)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QStyleOptionViewItem,
 )
 
+from tercet.language import tr
 from tercet.library.review.content import Page
 from tercet.ui import theme
 from tercet.ui.review.looks import Look
@@ -91,7 +92,7 @@ class PageList(QListWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Pages of the review")
+        self.setAccessibleName(tr("Pages of the review"))
         self.setItemDelegate(_Row(self))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -123,12 +124,20 @@ class PageList(QListWidget):
             picture = kept.get(page.key) if before.get(page.key) == page else None
             item = QListWidgetItem(page.name)
             item.setData(KEY, page.key)
-            item.setData(OUT, "left out" if page.hidden else "no data yet" if page.empty else "")
+            item.setData(
+                OUT, tr("left out") if page.hidden else tr("no data yet") if page.empty else ""
+            )
             number += not (page.hidden or page.empty)
             item.setData(NUMBER, 0 if page.hidden or page.empty else number)
             item.setData(Qt.ItemDataRole.DecorationRole, picture)
-            out = ", left out" if page.hidden else ", nothing to show yet" if page.empty else ""
-            item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{page.name}{out}: {page.title}")
+            said = (
+                tr("{name}, left out: {title}", name=page.name, title=page.title)
+                if page.hidden
+                else tr("{name}, nothing to show yet: {title}", name=page.name, title=page.title)
+                if page.empty
+                else f"{page.name}: {page.title}"
+            )
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, said)
             self.addItem(item)
         keys = [page.key for page in pages]
         self.setCurrentRow(keys.index(key) if key in keys else 0)

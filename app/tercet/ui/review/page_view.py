@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QCursor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tercet.language import tr
 from tercet.library.review.content import Page
 from tercet.ui import theme
 from tercet.ui.review import frame
@@ -43,7 +44,7 @@ class PageView(QWidget):
         """Show a page in a look, with its foot."""
         self._page, self._look, self._foot = page, look, foot
         if page is not None:
-            self.setAccessibleName(f"Page {foot.number}: {page.title}")
+            self.setAccessibleName(tr("Page {n}: {title}", n=foot.number, title=page.title))
             self.setAccessibleDescription(f"{page.line} {page.missing}".strip())
         self._drawn = QPixmap()
         self.update()

@@ -8,6 +8,7 @@ import numpy as np
 from PySide6.QtCore import QRectF
 
 from tercet.engine.scale import Shade
+from tercet.language import tr
 from tercet.library.review.pictures import BuildUpPart, BuildUpPicture
 from tercet.ui.review.board import Along, Board
 
@@ -50,7 +51,9 @@ def build_up(board: Board, picture: BuildUpPicture, area: QRectF) -> None:
         y = zero - mark * per_hour
         for left, right in spans:
             board.line((left, right), (y, y), "rule", 1.0)
-        board.text(plot.left() - 14.0, y + 8.0, f"{abs(mark)} h", color="text_2", align="right")
+        board.text(
+            plot.left() - 14.0, y + 8.0, tr("{n} h", n=abs(mark)), color="text_2", align="right"
+        )
     board.text(plot.left() - 14.0, zero + 8.0, "0", color="text_2", align="right")
 
     def x_of(day: float) -> float:

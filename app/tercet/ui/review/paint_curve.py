@@ -6,6 +6,7 @@ import numpy as np
 from PySide6.QtCore import QRectF
 
 from tercet.engine.scale import Shade
+from tercet.language import mark, tr
 from tercet.library.review.pictures import Bar, BarPicture, CurvePicture
 from tercet.ui.review.board import Along, Board
 
@@ -49,15 +50,20 @@ def _under(board: Board, picture: CurvePicture, x_of: Along, base: float, area: 
     """Shares below each part, and the two boundaries in words."""
     low, high = picture.at[0], picture.at[-1]
     middles = ((low + 1.0) / 2.0, (1.0 + picture.lt2) / 2.0, (picture.lt2 + high) / 2.0)
-    names = ("Easy", "Moderate", "Hard")
+    names = (mark("Easy {share}"), mark("Moderate {share}"), mark("Hard {share}"))
     for middle, name, share in zip(middles, names, picture.now.shares, strict=True):
         board.text(
-            x_of(middle), base + 32.0, f"{name} {share}", "bold", align="center", row=picture.row
+            x_of(middle),
+            base + 32.0,
+            tr(name, share=share),
+            "bold",
+            align="center",
+            row=picture.row,
         )
     for bound, words in zip((1.0, picture.lt2), picture.bounds, strict=True):
         board.text(x_of(bound), base + 66.0, words, color="text_2", align="center")
-    board.text(area.left(), base + 66.0, "slow jog", color="text_2")
-    board.text(area.right(), base + 66.0, "flat out", color="text_2", align="right")
+    board.text(area.left(), base + 66.0, tr("slow jog"), color="text_2")
+    board.text(area.right(), base + 66.0, tr("flat out"), color="text_2", align="right")
 
 
 def _names(board: Board, picture: CurvePicture, area: QRectF) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF
 
+from tercet.language import tr
 from tercet.library.review.pictures import SeasonLine, WeekBlock, WeekRow, Weeks
 from tercet.ui.review.board import Board
 
@@ -41,7 +42,7 @@ def season_line(board: Board, picture: SeasonLine, area: QRectF) -> None:
         for (left, end), part in zip(edges, picture.parts, strict=True)
     )
     for (left, end), part in zip(edges, picture.parts, strict=True):
-        share = part.share.removesuffix(" easy") if short else part.share
+        share = part.share.removesuffix(tr("{share} easy", share="")) if short else part.share
         _labels(board, left, end, base, (part.name, part.words, share), part.row)
     board.line((area.left(), area.right()), (base, base), "text_2", 1.4)
     for part_number, place, name in picture.races:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF
 
-from tercet.library.review import figures
+from tercet.language import mark, several
 from tercet.library.review.pictures import Facts, Lines
 from tercet.ui.review.board import Board
 
@@ -44,8 +44,9 @@ def lines(board: Board, picture: Lines, area: QRectF) -> None:
     y = area.top() + step
     for number, parts in enumerate(wrapped, 1):
         if y + (len(parts) - 1) * step > area.top() + room:
-            left = figures.counted(len(wrapped) - number + 1, "more line")
-            board.text(area.left() + 52.0, y, f"and {left}", "italic", "text_2")
+            left = len(wrapped) - number + 1
+            words = several(left, mark("and {n} more line"), mark("and {n} more lines"))
+            board.text(area.left() + 52.0, y, words, "italic", "text_2")
             break
         board.text(area.left(), y, str(number), role, "text_2")
         for part in parts:

@@ -12,7 +12,8 @@ from pypdf.generic import BooleanObject, DictionaryObject, NameObject, TextStrin
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRectF, QSizeF
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
-from tercet import __version__
+from tercet import __version__, language
+from tercet.language import tr
 from tercet.library.review.content import Page, Review
 from tercet.ui.review import frame
 from tercet.ui.review.board import Board
@@ -69,7 +70,10 @@ def pdf(
         _check(stop, painter)
         writer.newPage()
         begun = [part for part in held if not part.rows[0]]
-        marks += [(f"Numbers of page {part.number}: {part.page.name}", k) for part in begun]
+        marks += [
+            (tr("Numbers of page {n}: {name}", n=part.number, name=part.page.name), k)
+            for part in begun
+        ]
         foot = Foot(review.runner, k + 1 - len(pages), len(appendix))
         _tables(painter, held, look, (width, height), foot)
         if progress is not None:
@@ -129,14 +133,14 @@ def _tables(
         _table(board, part)
     base = board.height - FOOT
     board.text(SIDE, base, foot.runner, "cell_bold")
-    words = f"numbers, {foot.number} of {foot.count}"
+    words = tr("numbers, {n} of {count}", n=foot.number, count=foot.count)
     board.text(board.width - SIDE, base, words, "cell", "text_2", align="right")
     painter.restore()
 
 
 def _table(board: Board, part: _Part) -> None:
     """One table, columns as wide as their words."""
-    words = f"Numbers of page {part.number}: {part.page.name}"
+    words = tr("Numbers of page {n}: {name}", n=part.number, name=part.page.name)
     board.text(SIDE, part.top + 24.0, words, "block")
     table, rows = part.page.table, part.rows
     columns = list(zip(table.headings, *table.rows, strict=True))
@@ -171,10 +175,10 @@ def _bookmarked(data: bytes, title: str, marks: list[tuple[str, int]], pages: in
     parent = None
     for words, page in marks:
         if page == pages:
-            parent = writer.add_outline_item(title="The numbers", page_number=page)
+            parent = writer.add_outline_item(title=tr("The numbers"), page_number=page)
         writer.add_outline_item(title=words, page_number=page, parent=parent)
     root = writer.root_object
-    root[NameObject("/Lang")] = TextStringObject("en")
+    root[NameObject("/Lang")] = TextStringObject(language.code())
     root[NameObject("/ViewerPreferences")] = DictionaryObject(
         {NameObject("/DisplayDocTitle"): BooleanObject(True)}
     )

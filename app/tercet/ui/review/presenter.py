@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QSize, Qt, Signal
 from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from tercet.language import mark, several, tr
 from tercet.library.review.content import Before, Page, Review
 from tercet.ui import theme
 from tercet.ui.review.frame import Foot
@@ -15,7 +16,7 @@ from tercet.ui.review.wall import Keys
 from tercet.ui.twin import fill_table, number_table
 from tercet.ui.widgets import Label, button, clear_scroll
 
-KEYS = (
+KEYS = mark(
     "Right, space, page down: on    Left, page up: back    number, Enter: go to    "
     "B: blank    O: open a run    Esc: end"
 )
@@ -34,7 +35,7 @@ class Notes(QWidget):
     def show_text(self, text: str) -> None:
         """Show notes."""
         self._text = text
-        self.setAccessibleName(text or "No notes for this page")
+        self.setAccessibleName(text or tr("No notes for this page"))
         self.updateGeometry()
         self.update()
 
@@ -65,7 +66,7 @@ class Notes(QWidget):
         painter.setFont(self._font())
         painter.setPen(look.color("text" if self._text else "text_3"))
         flags = int(Qt.AlignmentFlag.AlignTop) | int(Qt.TextFlag.TextWordWrap)
-        painter.drawText(self.rect(), flags, self._text or "No notes for this page.")
+        painter.drawText(self.rect(), flags, self._text or tr("No notes for this page."))
 
 
 class Presenter(QWidget):
@@ -81,7 +82,7 @@ class Presenter(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setWindowTitle("Review: notes")
+        self.setWindowTitle(tr("Review: notes"))
         self.keys = Keys(self)
         self.keys.turned.connect(self.turned)
         self.keys.jumped.connect(self.jumped)
@@ -92,13 +93,13 @@ class Presenter(QWidget):
         self._clock = Label("", "body", "text_2")
         self.notes = Notes()
         self._before, self._before_words = Label("", "small_bold"), Label("", "body", wrap=True)
-        self.table = number_table("Numbers behind this page")
+        self.table = number_table(tr("Numbers behind this page"))
         self.table.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.table.clicked.connect(lambda index: self.row_asked.emit(index.row()))
         self.now, self.next = PageView(), PageView()
         self.now.row_asked.connect(self.row_asked)
         self.now.pointed.connect(self.pointed)
-        self.open = button("Open a run behind this page")
+        self.open = button(tr("Open a run behind this page"))
         self.open.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.open.clicked.connect(self.run_asked)
         self._arrange()
@@ -107,15 +108,17 @@ class Presenter(QWidget):
         """Show a page's notes and numbers, the page, and the one after it."""
         pages = review.shown
         page = pages[at]
-        self._top.setText(f"{at + 1} of {len(pages)}: {page.title}")
-        self._clock.setText("1 minute" if minutes == 1 else f"{minutes} minutes")
+        self._top.setText(
+            tr("{n} of {count}: {title}", n=at + 1, count=len(pages), title=page.title)
+        )
+        self._clock.setText(several(minutes, mark("{n} minute"), mark("{n} minutes")))
         self.notes.show_text(page.notes)
         self._show_before(review.before)
         fill_table(self.table, page.table.headings, page.table.rows, set(page.table.words) or {0})
         self.now.show_page(page, look, Foot(review.runner, at + 1, len(pages)))
         after: Page | None = pages[at + 1] if at + 1 < len(pages) else None
         self.next.setVisible(after is not None)
-        self._next_word.setText("Next" if after is not None else "This is the last page")
+        self._next_word.setText(tr("Next") if after is not None else tr("This is the last page"))
         if after is not None:
             self.next.show_page(after, look, Foot(review.runner, at + 2, len(pages)))
         self.open.setEnabled(any(page.table.runs))
@@ -125,8 +128,9 @@ class Presenter(QWidget):
             label.setVisible(before is not None)
         if before is None:
             return
-        when = f"written {before.day}" if before.day else "day not kept"
-        self._before.setText(f"Last review, {before.name}, {when}")
+        written = tr("Last review, {name}, written {day}", name=before.name, day=before.day)
+        undated = tr("Last review, {name}, day not kept", name=before.name)
+        self._before.setText(written if before.day else undated)
         self._before_words.setText("\n".join(before.lines))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -156,18 +160,18 @@ class Presenter(QWidget):
         held.addWidget(self._before_words)
         held.addStretch(1)
         left.addWidget(clear_scroll(words), 3)
-        left.addWidget(Label("Numbers behind this page", "small_bold"))
+        left.addWidget(Label(tr("Numbers behind this page"), "small_bold"))
         left.addWidget(self.table, 2)
         sides.addLayout(left, 3)
         right = QVBoxLayout()
-        right.addWidget(Label("Now", "small_bold"))
+        right.addWidget(Label(tr("Now"), "small_bold"))
         right.addWidget(self.now, 1)
-        self._next_word = Label("Next", "small_bold")
+        self._next_word = Label(tr("Next"), "small_bold")
         right.addWidget(self._next_word)
         right.addWidget(self.next, 1)
         right.addWidget(self.open)
         sides.addLayout(right, 2)
         whole.addLayout(sides, 1)
-        whole.addWidget(Label(KEYS, "small", "text_2", wrap=True))
+        whole.addWidget(Label(tr(KEYS), "small", "text_2", wrap=True))
         for view in (self.now, self.next):
             view.setFocusPolicy(Qt.FocusPolicy.NoFocus)

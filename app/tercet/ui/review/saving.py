@@ -11,6 +11,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QObject, Signal
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from tercet.language import tr
 from tercet.library.review import tables
 from tercet.library.review.content import Page, Review
 from tercet.ui.jobs import Job
@@ -107,7 +108,7 @@ class Saving(QObject):
         place = target
         if place is None:
             asked = QFileDialog.getExistingDirectory(
-                self._window, "Where to put the folder of tables"
+                self._window, tr("Where to put the folder of tables")
             )
             place = Path(asked) if asked else None
         if place is not None:
@@ -120,7 +121,7 @@ class Saving(QObject):
         if place is None:
             name = tables.file_name(1, page, "png").partition("-")[2]
             asked, kind = QFileDialog.getSaveFileName(
-                self._window, "Save this page", name, "PNG (*.png);;SVG (*.svg)"
+                self._window, tr("Save this page"), name, "PNG (*.png);;SVG (*.svg)"
             )
             if not asked:
                 return
@@ -132,7 +133,7 @@ class Saving(QObject):
     def _ask(self, review: Review, kind: str, ending: str) -> Path | None:
         name = f"{tables.plain_name(title_of(review))}.{ending}"
         asked, _ = QFileDialog.getSaveFileName(
-            self._window, f"Save as {kind}", name, f"{kind} (*.{ending})"
+            self._window, tr("Save as {kind}", kind=kind), name, f"{kind} (*.{ending})"
         )
         return tables.with_ending(Path(asked), (ending,)) if asked else None
 
@@ -156,15 +157,18 @@ class Saving(QObject):
     def _finished(self, place: Path | None) -> None:
         self._job = None
         if place is None:
-            self.ended.emit("Stopped. Nothing was written.")
+            self.ended.emit(tr("Stopped. Nothing was written."))
         else:
-            self.ended.emit(f"Saved: {place.name}. Places are left out.")
+            self.ended.emit(tr("Saved: {file}. Places are left out.", file=place.name))
 
     def _failed(self, error: Exception) -> None:
         self._job = None
         if isinstance(error, OSError):
             self.ended.emit(
-                f"Not saved: {error.strerror}. Choose another folder, or make room on the disk."
+                tr(
+                    "Not saved: {why}. Choose another folder, or make room on the disk.",
+                    why=error.strerror,
+                )
             )
         else:
-            self.ended.emit(f"Not saved: {error}")
+            self.ended.emit(tr("Not saved: {why}", why=error))

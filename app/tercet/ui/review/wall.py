@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, QObject, QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import QCursor, QKeyEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
+from tercet.language import tr
 from tercet.library.review.content import Page
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.looks import Look
@@ -81,7 +82,7 @@ class Blank(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("The screen is blank; B brings the page back")
+        self.setAccessibleName(tr("The screen is blank; B brings the page back"))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
@@ -99,7 +100,7 @@ class Wall(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setWindowTitle("Review")
+        self.setWindowTitle(tr("Review"))
         self.view = PageView(fills=True)
         self.view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.view.arrow = pointer(self.devicePixelRatio())
@@ -140,7 +141,15 @@ class Wall(QWidget):
     def show_page(self, page: Page, look: Look, foot: Foot) -> None:
         """Put a page up, at once."""
         self.view.show_page(page, look, foot)
-        self.setAccessibleName(f"Page {foot.number} of {foot.count}: {page.title}. {page.line}")
+        self.setAccessibleName(
+            tr(
+                "Page {n} of {count}: {title}. {line}",
+                n=foot.number,
+                count=foot.count,
+                title=page.title,
+                line=page.line,
+            )
+        )
 
     def toggle_blank(self) -> None:
         """Blank the screen, or bring back what was there."""

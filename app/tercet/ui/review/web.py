@@ -13,7 +13,8 @@ from fontTools import subset, ttLib
 from fontTools.varLib import instancer
 from PySide6.QtCore import QSize
 
-from tercet import resources
+from tercet import language, resources
+from tercet.language import tr
 from tercet.library.review.content import Page, Review
 from tercet.ui import drawing
 from tercet.ui.review import frame
@@ -64,12 +65,13 @@ def html(
         f'<li><a href="#page-{k}">{escape(page.title)}</a></li>' for k, page in enumerate(pages, 1)
     )
     body = "\n".join(parts)
+    pages_word = escape(tr("Pages"), quote=True)
     text = (
-        f'<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        f'<!DOCTYPE html>\n<html lang="{language.code()}">\n<head>\n<meta charset="utf-8">\n'
         f'<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f"<title>{title}</title>\n<style>\n{_style(look, _letters(review))}</style>\n</head>\n"
-        f'<body>\n<header><h1>{title}</h1>\n<nav aria-label="Pages"><ol>\n{links}\n</ol></nav>'
-        f"</header>\n<main>\n{body}\n</main>\n</body>\n</html>\n"
+        f'<body>\n<header><h1>{title}</h1>\n<nav aria-label="{pages_word}"><ol>\n{links}\n'
+        f"</ol></nav></header>\n<main>\n{body}\n</main>\n</body>\n</html>\n"
     )
     return text.encode("utf-8")
 
@@ -100,9 +102,10 @@ def _section(number: int, page: Page, drawing: str) -> str:
         + "</tr>"
         for row in table.rows
     )
+    numbers = tr("Numbers of page {n}: {name}", n=number, name=page.name)
     return (
         f'<section id="page-{number}">\n<h2>{escape(page.title)}</h2>\n{drawing}\n'
-        f"<details>\n<summary>Numbers of page {number}: {escape(page.name)}</summary>\n"
+        f"<details>\n<summary>{escape(numbers)}</summary>\n"
         f'<div class="t"><table>\n<thead><tr>{head}</tr></thead>\n<tbody>\n{rows}\n</tbody>\n'
         "</table></div>\n</details>\n</section>"
     )
