@@ -43,7 +43,7 @@ FOUR_HOURS_S = 4 * 3600.0
 REST_S = 0.25
 #: Sleep until there is an event, as the program does: a busy loop would keep other threads back.
 WAITING = QEventLoop.ProcessEventsFlag.WaitForMoreEvents
-DIALOGS = ("Thresholds…", "Blocks and races…", "Corrections…", "Glossary", "Preferences…")
+DIALOGS = ("Blocks and races…", "Corrections…", "Glossary", "Preferences…")
 
 
 def four_hours(folder: Path) -> Path:

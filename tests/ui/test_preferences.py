@@ -57,6 +57,20 @@ def test_the_dialog_fits_and_speaks(qtbot, dialog, size) -> None:
     assert not fit.faults(dialog) and not fit.nameless(dialog)
 
 
+def test_twice_the_text_folds_the_top_row_without_cutting_it(qtbot, dialog) -> None:
+    window = dialog.parent()
+    window.look.choose(size=200)
+    bar = window.bar
+
+    def below() -> int:
+        return window.pages.geometry().top()
+
+    qtbot.waitUntil(lambda: bar.geometry().bottom() < below(), timeout=5_000)
+    assert bar.geometry().top() == 0 and bar.height() == bar.maximumHeight()
+    views = bar._views.values()
+    assert all(view.mapTo(window, view.rect().bottomLeft()).y() < below() for view in views)
+
+
 def test_weeks_that_begin_on_sunday_are_laid_anew_in_a_new_window(qtbot, some_library):
     desk = Desk(some_library)
     first = desk.main

@@ -174,9 +174,10 @@ class TopBar(QWidget):
         self._arrange(1 if sum(wanted) + 8 * len(wanted) + 60 <= self.width() else 2)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Fold by the width."""
+        """Fold by the width; a height that is being set must not set another one."""
         super().resizeEvent(event)
-        self._fold()
+        if event.size().width() != event.oldSize().width():
+            self._fold()
 
     def minimumSizeHint(self) -> QSize:
         """As wide as two lines ask for, so that a window may always grow narrow enough to fold."""
