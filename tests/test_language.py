@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from tercet import language, resources
+from tercet.formats import paper
 from tercet.language import several, tr
 
 CATALOGUE = """<?xml version="1.0" encoding="utf-8"?>
@@ -17,6 +18,8 @@ CATALOGUE = """<?xml version="1.0" encoding="utf-8"?>
 <message><source>{n} runs</source><translation>{n} Läufe</translation></message>
 <message><source>Base</source><comment>block</comment><translation>Grundlage</translation></message>
 <message><source>.</source><comment>decimal sign</comment><translation>,</translation></message>
+<message><source>,</source><comment>thousands sign</comment><translation>.</translation></message>
+<message><source>How long?</source><translation>Wie lange?</translation></message>
 <message><source>Later</source><translation type="unfinished">Halb</translation></message>
 </context></TS>
 """
@@ -41,6 +44,7 @@ def test_words_and_numbers_of_the_language_in_use() -> None:
     assert several(1, "{n} run", "{n} runs") == "1 Lauf"
     assert several(2, "{n} run", "{n} runs") == "2 Läufe"
     assert language.number(3.14159, 2) == "3,14"
+    assert language.grouped(1_234_567) == "1.234.567"
     language.use("en")
     assert several(2, "{n} run", "{n} runs") == "2 runs"
     assert language.number(3.14159, 2) == "3.14"
@@ -49,6 +53,15 @@ def test_words_and_numbers_of_the_language_in_use() -> None:
 def test_a_note_tells_equal_words_apart() -> None:
     language.use("de")
     assert (tr("Base", "block"), tr("Base")) == ("Grundlage", "Base")
+
+
+def test_what_a_diary_asks_follows_the_language_though_sessions_are_kept() -> None:
+    def asked() -> str:
+        return paper.resolve("4 x fast").session.unclear[0].question
+
+    assert asked() == "How long?"
+    language.use("de")
+    assert asked() == "Wie lange?"
 
 
 def test_what_is_unfinished_or_unknown_stays_english() -> None:

@@ -104,6 +104,11 @@ def number(value: float, decimals: int = 0) -> str:
     return f"{value:.{decimals}f}".replace(".", tr(".", "decimal sign"))
 
 
+def grouped(value: float) -> str:
+    """Write a count with the language's sign between thousands."""
+    return f"{value:,.0f}".replace(",", tr(",", "thousands sign"))
+
+
 def month(index: int) -> str:
     """Whole name of a month, 1 to 12."""
     return tr(_MONTHS[index - 1])

@@ -22,6 +22,7 @@ from tercet.formats.table.workbook import WORKBOOK, ZIP_MAGIC, is_office, names_
 from tercet.formats.tcx import read_tcx
 from tercet.formats.unpack import GZIP_MAGIC, MAX_BYTES, Counted, Pieces, Refused
 from tercet.formats.xml_points import root_of
+from tercet.language import mark, tr
 
 __all__ = ["Found", "Told", "read_bytes", "read_path", "read_stream"]
 
@@ -74,7 +75,13 @@ def read_stream(stream: Counted, told: Told) -> Found:
         return Failed(str(refusal))
     except Exception as error:
         # One odd file must not end the import of a hundred; the reason keeps it visible.
-        return Failed(f"It could not be understood ({type(error).__name__}: {error}).")
+        return Failed(
+            tr(
+                "It could not be understood ({kind}: {error}).",
+                kind=type(error).__name__,
+                error=error,
+            )
+        )
 
 
 def read_path(path: str | os.PathLike[str], told: Told | None = None) -> Found:
@@ -94,26 +101,26 @@ def read_path(path: str | os.PathLike[str], told: Told | None = None) -> Found:
     try:
         status = Path(path).stat()
         if stat.S_ISDIR(status.st_mode):
-            return Failed("This is a folder, not a file.")
+            return Failed(tr("This is a folder, not a file."))
         if not stat.S_ISREG(status.st_mode):
-            return Failed("This is not an ordinary file.")
+            return Failed(tr("This is not an ordinary file."))
         if status.st_size > MAX_BYTES:
-            return Failed(f"It is larger than {MAX_BYTES >> 20} MB.")
+            return Failed(tr("It is larger than {mb} MB.", mb=MAX_BYTES >> 20))
         with Path(path).open("rb") as opened:
             return read_stream(Counted(opened), told or Told())
     except FileNotFoundError:
-        return Failed("There is no such file.")
+        return Failed(tr("There is no such file."))
     except PermissionError:
-        return Failed("The file may not be read: permission is missing.")
+        return Failed(tr("The file may not be read: permission is missing."))
     except (OSError, ValueError) as error:
-        return Failed(f"The file cannot be opened: {error}.")
+        return Failed(tr("The file cannot be opened: {error}.", error=error))
 
 
 def _read(pieces: Pieces, told: Told) -> Found:
     if pieces.packed and pieces.head.startswith(GZIP_MAGIC):
-        return Failed("This is a gzip file within a gzip file; unpack it first.", "passed over")
+        return Failed(tr("This is a gzip file within a gzip file; unpack it first."), "passed over")
     if pieces.packed and not pieces.head:
-        return Failed(pieces.damage or "The gzip file holds nothing.", offset=0)
+        return Failed(pieces.damage or tr("The gzip file holds nothing."), offset=0)
     result = _read_plain(pieces, told)
     damage = pieces.damage
     if not damage:
@@ -131,9 +138,11 @@ def _read(pieces: Pieces, told: Told) -> Found:
 def _read_plain(pieces: Pieces, told: Told) -> Found:
     head = pieces.head
     if is_fit(head):
-        return read_fit(pieces.whole(MAX_FIT_BYTES, "It"), told.name)
+        return read_fit(pieces.whole(MAX_FIT_BYTES, mark("It is larger than {mb} MB.")), told.name)
     if head.startswith(ZIP_MAGIC):
-        return _read_workbook(pieces.whole(MAX_TABLE_BYTES, "As a spreadsheet it"), told)
+        return _read_workbook(
+            pieces.whole(MAX_TABLE_BYTES, mark("As a spreadsheet it is larger than {mb} MB.")), told
+        )
     # blanks before the XML declaration are not allowed, but written
     text = head[:1024].removeprefix(_BOM).lstrip()
     if not text.startswith(b"<") or text.startswith(b"<\x00"):
@@ -144,8 +153,11 @@ def _read_plain(pieces: Pieces, told: Told) -> Found:
     if root in _BY_ROOT:
         return _BY_ROOT[root](pieces, told.name)
     if not root:
-        return Failed("It begins like XML, but is too damaged to tell what it is.", offset=0)
-    return Failed(f"This is XML of another kind (<{root[:40]}>), not a recording.", "passed over")
+        return Failed(tr("It begins like XML, but is too damaged to tell what it is."), offset=0)
+    return Failed(
+        tr("This is XML of another kind (<{root}>), not a recording.", root=root[:40]),
+        "passed over",
+    )
 
 
 def _read_workbook(data: bytes, told: Told) -> Found:
@@ -153,17 +165,17 @@ def _read_workbook(data: bytes, told: Told) -> Found:
     if names and WORKBOOK not in names:
         if not is_office(names):
             return not_a_recording(data)
-        kind = "This is a document of another kind; save its table as xlsx or CSV and add that."
+        kind = tr("This is a document of another kind; save its table as xlsx or CSV and add that.")
         return Failed(kind, "passed over")
     table = read_table(data, told.name, told.namings, told.start, told.zone)
-    return Failed("Its first sheet holds no table.", format="CSV") if table is None else table
+    return Failed(tr("Its first sheet holds no table."), format="CSV") if table is None else table
 
 
 def _read_text(pieces: Pieces, told: Told) -> Found:
     """A diary or a table; a table goes first only where all its columns are understood."""
     if not may_be_text(pieces.head):
         return not_a_recording(pieces.head)
-    data = pieces.whole(MAX_TABLE_BYTES, "As a text it")
+    data = pieces.whole(MAX_TABLE_BYTES, mark("As a text it is larger than {mb} MB."))
     table = read_table(data, told.name, told.namings, told.start, told.zone, certain=True)
     if table is not None:
         return table

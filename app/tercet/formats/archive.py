@@ -12,6 +12,7 @@ from pathlib import Path, PurePosixPath
 from typing import IO
 
 from tercet.domain import Failed
+from tercet.language import grouped, tr
 
 ZIP_MAGIC = (b"PK\x03\x04", b"PK\x05\x06")
 #: An archive in an archive in an archive, and no further.
@@ -70,10 +71,16 @@ def members(
         with zipfile.ZipFile(path) as archive:
             infos = archive.infolist()
     except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError, EOFError) as error:
-        yield shown, Failed(f"The archive is damaged: {error}.", format="zip")
+        yield shown, Failed(tr("The archive is damaged: {error}.", error=error), format="zip")
         return
     if len(infos) > MAX_MEMBERS:
-        yield shown, Failed(f"The archive holds more than {MAX_MEMBERS:,} files.", format="zip")
+        yield (
+            shown,
+            Failed(
+                tr("The archive holds more than {most} files.", most=grouped(MAX_MEMBERS)),
+                format="zip",
+            ),
+        )
         return
     total = 0
     for index, info in enumerate(infos):
@@ -109,15 +116,20 @@ def _left_out(info: zipfile.ZipInfo, name: str) -> bool:
 
 def _problem(info: zipfile.ZipInfo, total: int) -> Failed | None:
     if info.flag_bits & _ENCRYPTED:
-        return Failed("It is locked by a password; unpack it first.", format="zip")
+        return Failed(tr("It is locked by a password; unpack it first."), format="zip")
     if info.file_size > MAX_MEMBER_BYTES:
-        return Failed(f"Unpacked it is larger than {MAX_MEMBER_BYTES >> 20} MB.", format="zip")
+        return Failed(
+            tr("Unpacked it is larger than {mb} MB.", mb=MAX_MEMBER_BYTES >> 20), format="zip"
+        )
     if total > MAX_TOTAL_BYTES:
-        return Failed(f"The archive unpacks to more than {MAX_TOTAL_BYTES >> 30} GB.", format="zip")
+        return Failed(
+            tr("The archive unpacks to more than {gb} GB.", gb=MAX_TOTAL_BYTES >> 30), format="zip"
+        )
     ratio = info.file_size / max(info.compress_size, 1)
     if info.file_size > RATIO_MATTERS_FROM and ratio > MAX_RATIO:
         return Failed(
-            f"Unpacked it is {ratio:,.0f} times larger, as no recording is.", format="zip"
+            tr("Unpacked it is {ratio} times larger, as no recording is.", ratio=grouped(ratio)),
+            format="zip",
         )
     return None
 
@@ -126,7 +138,10 @@ def _inner(
     path: Path, index: int, folder: Path, label: str, depth: int
 ) -> Iterator[Member | tuple[str, Failed]]:
     if depth >= MAX_DEPTH:
-        yield label, Failed(f"Archives are nested more than {MAX_DEPTH} deep.", format="zip")
+        yield (
+            label,
+            Failed(tr("Archives are nested more than {most} deep.", most=MAX_DEPTH), format="zip"),
+        )
         return
     try:
         with (
@@ -136,7 +151,7 @@ def _inner(
             while piece := stream.read(_COPIED_AT_ONCE):
                 out.write(piece)
     except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError, EOFError) as error:
-        yield label, Failed(f"The archive is damaged: {error}.", format="zip")
+        yield label, Failed(tr("The archive is damaged: {error}.", error=error), format="zip")
         return
     yield from members(Path(out.name), folder, label, depth + 1)
 

@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from tercet.domain import STREAM_UNITS, Failed, Lap, Recording, Stream
 from tercet.engine.scale import Floats
 from tercet.formats.sports import on_foot
+from tercet.language import grouped, mark, tr
 
 #: Columns that a reader gathers: unix time [s], then every stream in its own unit.
 COLUMNS = ("time", *STREAM_UNITS)
@@ -45,7 +46,7 @@ BOUNDS = MappingProxyType(
 )
 #: Nobody runs 240 steps a minute on average: a median up to this counts one foot only.
 MAX_STRIDE_RATE = 120.0
-_TOO_LONG = "The times of its samples lie more than ten days apart."
+_TOO_LONG = mark("The times of its samples lie more than ten days apart.")
 
 
 @dataclass
@@ -91,15 +92,17 @@ def assemble(draft: Draft, columns: Sequence[Floats]) -> Recording | Failed:
         return Failed(" ".join([reason, *draft.damage]), format=draft.format)
 
     if not len(columns[0]):
-        return failed("It holds no samples.")
+        return failed(tr("It holds no samples."))
     if len(columns[0]) > MAX_SAMPLES:
-        return failed(f"It holds more than {MAX_SAMPLES:,} samples.")
+        return failed(tr("It holds more than {most} samples.", most=grouped(MAX_SAMPLES)))
     damage = list(draft.damage)
     timed = np.isfinite(columns[0])
     if not timed.any():
-        return failed(f"None of its {len(timed):,} samples carries a time.")
+        return failed(tr("None of its {n} samples carries a time.", n=grouped(len(timed))))
     if not timed.all():
-        damage.append(f"Samples left out for want of a time: {np.count_nonzero(~timed):,}.")
+        damage.append(
+            tr("Samples left out for want of a time: {n}.", n=grouped(int((~timed).sum())))
+        )
         columns = [column[timed] for column in columns]
 
     share = MAX_STRAY_SHARE_DAMAGED if draft.damage else MAX_STRAY_SHARE
@@ -107,20 +110,22 @@ def assemble(draft: Draft, columns: Sequence[Floats]) -> Recording | Failed:
     allowed = max(1, int(share * len(unix)))
     possible = (unix >= EARLIEST) & (unix < LATEST)
     if not possible.any() or np.count_nonzero(~possible) > allowed:
-        return failed("Its times lie before 1990 or after 2106.")
+        return failed(tr("Its times lie before 1990 or after 2106."))
     middle = np.median(unix[possible])
     near = possible & (np.abs(unix - middle) <= MAX_ELAPSED_S)
     if np.count_nonzero(~near) > allowed:
-        return failed(_TOO_LONG)
+        return failed(tr(_TOO_LONG))
     if not near.all():
-        damage.append(f"Samples left out for an impossible time: {np.count_nonzero(~near):,}.")
+        damage.append(
+            tr("Samples left out for an impossible time: {n}.", n=grouped(int((~near).sum())))
+        )
         columns = [column[near] for column in columns]
     if (np.diff(columns[0]) < 0).any():  # sorting copies, and a recording may be long
         order = np.argsort(columns[0], kind="stable")
         columns = [column[order] for column in columns]
     first, last = float(columns[0][0]), float(columns[0][-1])
     if last - first > MAX_ELAPSED_S:
-        return failed(_TOO_LONG)
+        return failed(tr(_TOO_LONG))
 
     offset = draft.utc_offset_s
     # Unix seconds as floats carry a quarter of a microsecond of noise.
@@ -161,10 +166,12 @@ def gather(results: Iterable[Recording | Failed], format_name: str) -> list[Reco
     recordings = [result for result in results if isinstance(result, Recording)]
     failures = [result for result in results if isinstance(result, Failed)]
     if not recordings:
-        return failures[0] if failures else Failed("It holds no activity.", format=format_name)
+        return failures[0] if failures else Failed(tr("It holds no activity."), format=format_name)
     for failure in failures:
         if failure.status == "refused":
-            told = f"Another activity in the file could not be read: {failure.reason}"
+            told = tr(
+                "Another activity in the file could not be read: {reason}", reason=failure.reason
+            )
             damage = f"{recordings[-1].damage} {told}".strip()
             recordings[-1] = replace(recordings[-1], damage=damage)
     return recordings

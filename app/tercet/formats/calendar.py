@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
 from tercet.domain import Failed
+from tercet.language import tr
 
 FORMAT = "iCalendar"
 #: Lines are folded at this many octets, section 3.1 of the RFC.
@@ -100,7 +101,7 @@ def read(data: bytes) -> list[Entry] | Failed | None:
     if b"BEGIN:VCALENDAR" not in data[:2000].upper():
         return None
     if len(data) > MAX_BYTES:
-        return Failed("The calendar is larger than 5 MB.", format=FORMAT)
+        return Failed(tr("The calendar is larger than 5 MB."), format=FORMAT)
     text = re.sub(r"\r?\n[ \t]", "", data.decode("utf-8-sig", "replace"))
     entries: list[Entry] = []
     fields: dict[str, str] | None = None
@@ -125,7 +126,7 @@ def read(data: bytes) -> list[Entry] | Failed | None:
                 value = value.partition('":')[2]
             fields.setdefault(name, value)
     if not entries:
-        return Failed("The calendar holds no event to plan.", "passed over", FORMAT)
+        return Failed(tr("The calendar holds no event to plan."), "passed over", FORMAT)
     return sorted(entries, key=lambda entry: entry.day)
 
 

@@ -24,6 +24,7 @@ from tercet.formats.fit_messages import (
 )
 from tercet.formats.fit_records import FIELDS
 from tercet.formats.sports import kind_of, sport_of
+from tercet.language import grouped, mark, tr
 
 FORMAT = "FIT"
 #: Ten days of samples each second take some 30 MB.
@@ -35,21 +36,21 @@ _QUARTER_HOUR = 900
 _DEGREES = 180.0 / 2**31  # of a semicircle
 
 _PASSED_OVER = {
-    "settings": "settings of a device",
-    "device": "a description of a device",
-    "sport": "settings of a sport",
-    "workout": "a planned workout",
-    "course": "a course to follow",
-    "schedules": "a schedule",
-    "weight": "weights",
-    "totals": "totals",
-    "goals": "goals",
-    "blood_pressure": "blood pressures",
-    "monitoring_a": "all-day monitoring",
-    "monitoring_daily": "all-day monitoring",
-    "monitoring_b": "all-day monitoring",
-    "segment": "a segment",
-    "segment_list": "a list of segments",
+    "settings": mark("It holds settings of a device, no activity."),
+    "device": mark("It holds a description of a device, no activity."),
+    "sport": mark("It holds settings of a sport, no activity."),
+    "workout": mark("It holds a planned workout, no activity."),
+    "course": mark("It holds a course to follow, no activity."),
+    "schedules": mark("It holds a schedule, no activity."),
+    "weight": mark("It holds weights, no activity."),
+    "totals": mark("It holds totals, no activity."),
+    "goals": mark("It holds goals, no activity."),
+    "blood_pressure": mark("It holds blood pressures, no activity."),
+    "monitoring_a": mark("It holds all-day monitoring, no activity."),
+    "monitoring_daily": mark("It holds all-day monitoring, no activity."),
+    "monitoring_b": mark("It holds all-day monitoring, no activity."),
+    "segment": mark("It holds a segment, no activity."),
+    "segment_list": mark("It holds a list of segments, no activity."),
 }
 
 
@@ -71,10 +72,10 @@ def read_fit(data: bytes, name: str = "") -> list[Recording] | Failed:
         Damaged and cut files give what stands before the damage.
     """
     if len(data) > MAX_FIT_BYTES:
-        return Failed(f"It is larger than {MAX_FIT_BYTES >> 20} MB.", format=FORMAT)
+        return Failed(tr("It is larger than {mb} MB.", mb=MAX_FIT_BYTES >> 20), format=FORMAT)
     found = parts(data)
     if not found:
-        return Failed("It does not begin with a FIT header.", format=FORMAT, offset=0)
+        return Failed(tr("It does not begin with a FIT header."), format=FORMAT, offset=0)
     return gather((result for part in found for result in _read_part(part, name)), FORMAT)
 
 
@@ -84,20 +85,22 @@ def _read_part(part: Part, name: str) -> Iterator[Recording | Failed]:
     damage = " ".join(decoded.damage)
     samples = decoded.samples
     if kind in _PASSED_OVER:
-        reason = f"It holds {_PASSED_OVER[kind]}, no activity."
-        yield Failed(reason, "passed over", FORMAT, decoded.offset)
+        yield Failed(tr(_PASSED_OVER[kind]), "passed over", FORMAT, decoded.offset)
         return
     if not len(samples):
         if damage or kind == "activity":
-            reason = f"It holds no sample that could be read. {damage}".strip()
+            reason = tr("It holds no sample that could be read.") + f" {damage}".rstrip()
             yield Failed(reason, format=FORMAT, offset=decoded.offset)
         else:
-            yield Failed("It holds no activity.", "passed over", FORMAT)
+            yield Failed(tr("It holds no activity."), "passed over", FORMAT)
         return
     relative = samples[:, 0] < FIRST_ABSOLUTE
     if relative.any() and not relative.all():
         decoded.damage.append(
-            f"Samples left out, from before the clock was set: {np.count_nonzero(relative):,}."
+            tr(
+                "Samples left out, from before the clock was set: {n}.",
+                n=grouped(int(relative.sum())),
+            )
         )
         samples = samples[~relative]
     yield from _recordings(decoded, samples, name)

@@ -9,6 +9,8 @@ from functools import cache
 import numpy as np
 from numpy.typing import NDArray
 
+from tercet.language import grouped, tr
+
 MAGIC = b".FIT"
 _HEADER = struct.Struct("<2BHI4s")
 _CRC_BYTES = 2
@@ -59,24 +61,30 @@ def parts(data: bytes) -> list[Part]:
         end = body + body_size + _CRC_BYTES
         damage, cut = [], True
         if not body_size and len(data) - body > _CRC_BYTES:
-            damage.append("It was never finished: its length was not written.")
+            damage.append(tr("It was never finished: its length was not written."))
             body_size, end = len(data) - body, len(data)
         elif end > len(data):
             damage.append(
-                f"It is cut short: it ends after {len(data) - offset:,} bytes, "
-                f"{end - offset:,} were announced."
+                tr(
+                    "It is cut short: it ends after {bytes} bytes, {announced} were announced.",
+                    bytes=grouped(len(data) - offset),
+                    announced=grouped(end - offset),
+                )
             )
             end = len(data)
         else:
             cut = False
             if crc16(data[offset:end]):  # over a sum that is right, this gives 0
-                damage.append("Its check sum is wrong: values may have changed.")
+                damage.append(tr("Its check sum is wrong: values may have changed."))
         # one plain header for all, since header sizes other than 12 and 14 stop the decoder
         header = _HEADER.pack(_HEADER.size, protocol, profile, body_size, MAGIC)
         found.append(Part(header + data[body:end], body - _HEADER.size, tuple(damage), cut))
         offset = end
     if found and offset < len(data):
-        left = f"Bytes after its end that are no FIT, not read: {len(data) - offset:,}."
+        left = tr(
+            "Bytes after its end that are no FIT, not read: {bytes}.",
+            bytes=grouped(len(data) - offset),
+        )
         found[-1] = replace(found[-1], damage=(*found[-1].damage, left))
     return found
 

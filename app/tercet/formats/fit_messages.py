@@ -15,6 +15,7 @@ from tercet.engine.scale import Floats
 from tercet.formats.assemble import MAX_SAMPLES
 from tercet.formats.fit_frame import Part
 from tercet.formats.fit_records import FIELDS, RECORD, split
+from tercet.language import grouped, tr
 
 # message numbers of the profile
 FILE_ID, SPORT, SESSION, LAP = 0, 12, 18, 19
@@ -90,15 +91,21 @@ def decode(part: Part) -> Decoded:
     decoded.samples = found.samples
     _read(decoded, found.rest, part, samples=False)
     for first, last in found.skipped[:MOST_TOLD]:
-        told = f"Bytes {first + part.shift:,} to {last + part.shift:,} could not be read."
+        told = tr(
+            "Bytes {first} to {last} could not be read.",
+            first=grouped(first + part.shift),
+            last=grouped(last + part.shift),
+        )
         decoded.damage.append(told)
         decoded.offset = decoded.offset or first + part.shift
     if (more := len(found.skipped) - MOST_TOLD) > 0:
-        decoded.damage.append(f"Further places that could not be read: {more:,}.")
+        decoded.damage.append(tr("Further places that could not be read: {n}.", n=grouped(more)))
     if found.stopped_at is not None:
         decoded.offset = found.stopped_at + part.shift
         if not (part.cut and found.ended):
-            decoded.damage.append(f"Nothing after byte {decoded.offset:,} could be read.")
+            decoded.damage.append(
+                tr("Nothing after byte {n} could be read.", n=grouped(decoded.offset))
+            )
     return decoded
 
 
@@ -134,7 +141,10 @@ def _read(decoded: Decoded, data: bytes, part: Part, *, samples: bool) -> Floats
             elif number in _KEPT:
                 others += 1
                 if others > MAX_MESSAGES:
-                    told = f"Of its laps and events only the first {MAX_MESSAGES:,} were read."
+                    told = tr(
+                        "Of its laps and events only the first {most} were read.",
+                        most=grouped(MAX_MESSAGES),
+                    )
                     decoded.damage.append(told)
                     break
                 decoded.messages[number].append(_by_name(frame))
@@ -144,9 +154,11 @@ def _read(decoded: Decoded, data: bytes, part: Part, *, samples: bool) -> Floats
         if samples:
             decoded.offset = stream.tell() + part.shift
             if not (part.cut and isinstance(error, fitdecode.FitEOFError)):
-                decoded.damage.append(f"Nothing after byte {decoded.offset:,} could be read.")
+                decoded.damage.append(
+                    tr("Nothing after byte {n} could be read.", n=grouped(decoded.offset))
+                )
         else:
-            decoded.damage.append("A part of its laps and events could not be read.")
+            decoded.damage.append(tr("A part of its laps and events could not be read."))
     if message is not None:
         decoded.activity_type = str(_by_name(message).get("activity_type") or "")
     return np.frombuffer(records, dtype=np.float64).reshape(-1, len(FIELDS))

@@ -10,6 +10,7 @@ from tercet.formats.assemble import COLUMN, Draft
 from tercet.formats.sports import kind_of, sport_of
 from tercet.formats.values import number
 from tercet.formats.xml_points import Walker
+from tercet.language import tr
 
 _LATITUDE, _LONGITUDE = COLUMN["latitude"], COLUMN["longitude"]
 _LONGEST_NAME = 200
@@ -66,7 +67,7 @@ class _Tracks(Walker):
         draft.device = self.creator
 
     def nothing(self) -> str:
-        return "It holds no track: at most a route or places, not a run."
+        return tr("It holds no track: at most a route or places, not a run.")
 
 
 def read_gpx(pieces: bytes | Iterable[bytes], name: str = "") -> list[Recording] | Failed:

@@ -5,21 +5,25 @@ from __future__ import annotations
 import re
 
 from tercet.domain import Failed
+from tercet.language import mark, tr
 
 _MAGIC = (
-    (b"PK\x03\x04", "a zip archive in a place where it is not opened"),
-    (b"PK\x05\x06", "an empty zip archive"),
-    (b"%PDF", "a PDF document"),
-    (b"\x89PNG", "a picture"),
-    (b"\xff\xd8\xff", "a picture"),
-    (b"GIF8", "a picture"),
-    (b"SQLite format 3\x00", "a database"),
-    (b"7z\xbc\xaf\x27\x1c", "a 7z archive; unpack it first"),
-    (b"Rar!", "a rar archive; unpack it first"),
-    (b"BZh", "a bzip2 file; unpack it first"),
-    (b"\xfd7zXZ\x00", "an xz file; unpack it first"),
-    (b"\x7fELF", "a program"),
-    (b"MZ", "a program"),
+    (
+        b"PK\x03\x04",
+        mark("This is a zip archive in a place where it is not opened, not a recording."),
+    ),
+    (b"PK\x05\x06", mark("This is an empty zip archive, not a recording.")),
+    (b"%PDF", mark("This is a PDF document, not a recording.")),
+    (b"\x89PNG", mark("This is a picture, not a recording.")),
+    (b"\xff\xd8\xff", mark("This is a picture, not a recording.")),
+    (b"GIF8", mark("This is a picture, not a recording.")),
+    (b"SQLite format 3\x00", mark("This is a database, not a recording.")),
+    (b"7z\xbc\xaf\x27\x1c", mark("This is a 7z archive; unpack it first, not a recording.")),
+    (b"Rar!", mark("This is a rar archive; unpack it first, not a recording.")),
+    (b"BZh", mark("This is a bzip2 file; unpack it first, not a recording.")),
+    (b"\xfd7zXZ\x00", mark("This is an xz file; unpack it first, not a recording.")),
+    (b"\x7fELF", mark("This is a program, not a recording.")),
+    (b"MZ", mark("This is a program, not a recording.")),
 )
 _LOOKED_AT = 4096
 _UTF16 = (b"\xff\xfe", b"\xfe\xff", b"<\x00", b"\x00<")
@@ -50,27 +54,30 @@ def not_a_recording(data: bytes) -> Failed:
         "passed over" for kinds known by name, "refused" for bytes that say nothing.
     """
     if not data:
-        return Failed("The file is empty.")
+        return Failed(tr("The file is empty."))
     head = data[:_LOOKED_AT]
     for magic, kind in _MAGIC:
         if head.startswith(magic):
-            return Failed(f"This is {kind}, not a recording.", "passed over")
+            return Failed(tr(kind), "passed over")
     if head.startswith(_UTF16):
-        return Failed("This is text in UTF-16; only tables may be written so.", offset=0)
+        return Failed(tr("This is text in UTF-16; only tables may be written so."), offset=0)
     if _BINARY.search(head):
-        return Failed("This is not a recording: no FIT, TCX or GPX, and no text either.", offset=0)
-    return Failed(f"This is {_text_kind(head)}, not a recording.", "passed over")
+        return Failed(
+            tr("This is not a recording: no FIT, TCX or GPX, and no text either."), offset=0
+        )
+    return Failed(tr(_text_kind(head)), "passed over")
 
 
 def _text_kind(head: bytes) -> str:
+    """The marked reason for a text that is no recording."""
     text = head.removeprefix(b"\xef\xbb\xbf").strip()
     if not text:
-        return "a blank text file"
+        return mark("This is a blank text file, not a recording.")
     lines = text.splitlines()
     if _TOML_TABLE.search(text) or all(_TOML_PAIR.match(line) for line in lines[:3]):
-        return "a settings file (TOML)"
+        return mark("This is a settings file (TOML), not a recording.")
     if text[:1] in b"{[" and b'"' in text[:200]:
-        return "JSON text"
+        return mark("This is JSON text, not a recording.")
     if len(lines) > 1 and min(line.count(b",") for line in lines[:2]) > 1:
-        return "a table as text (CSV)"
-    return "plain text"
+        return mark("This is a table as text (CSV), not a recording.")
+    return mark("This is plain text, not a recording.")

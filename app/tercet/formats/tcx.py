@@ -11,6 +11,7 @@ from tercet.formats.assemble import Draft
 from tercet.formats.sports import kind_of, sport_of
 from tercet.formats.values import moment, number
 from tercet.formats.xml_points import Walker
+from tercet.language import tr
 
 _LONGEST_NAME = 200
 
@@ -68,8 +69,9 @@ class _Activities(Walker):
         return "Course" not in self.path
 
     def nothing(self) -> str:
-        what = "a course to follow" if self.courses else "no track, at most sums"
-        return f"It holds {what}: not a recorded run."
+        if self.courses:
+            return tr("It holds a course to follow: not a recorded run.")
+        return tr("It holds no track, at most sums: not a recorded run.")
 
 
 def read_tcx(pieces: bytes | Iterable[bytes], name: str = "") -> list[Recording] | Failed:

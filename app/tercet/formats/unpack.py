@@ -7,6 +7,8 @@ import zlib
 from collections.abc import Iterator
 from typing import IO
 
+from tercet.language import grouped, tr
+
 GZIP_MAGIC = b"\x1f\x8b"
 #: No recording is larger; also the limit for files that are not packed.
 MAX_BYTES = 512 * 1024 * 1024
@@ -43,7 +45,7 @@ class Counted:
         self._sum.update(piece)
         self.size += len(piece)
         if self.size > MAX_BYTES:
-            raise Refused(f"It is larger than {MAX_BYTES >> 20} MB.")
+            raise Refused(tr("It is larger than {mb} MB.", mb=MAX_BYTES >> 20))
         return piece
 
     def finish(self) -> str:
@@ -75,8 +77,8 @@ class Pieces:
             yield head
         yield from self._more
 
-    def whole(self, limit: int, what: str) -> bytes:
-        """All that is left, at once.
+    def whole(self, limit: int, too_large: str) -> bytes:
+        """All that is left, at once; ``too_large`` is the marked reason past the limit.
 
         Raises
         ------
@@ -87,7 +89,7 @@ class Pieces:
         for piece in self:
             found += piece
             if len(found) > limit:
-                raise Refused(f"{what} is larger than {limit >> 20} MB.")
+                raise Refused(tr(too_large, mb=limit >> 20))
         return bytes(found)
 
     def _plain(self, piece: bytes) -> Iterator[bytes]:
@@ -109,7 +111,9 @@ class Pieces:
                     try:
                         out = engine.decompress(left, PIECE)
                     except zlib.error:
-                        self.damage = f"The gzip file is damaged near byte {self._taken:,}."
+                        self.damage = tr(
+                            "The gzip file is damaged near byte {n}.", n=grouped(self._taken)
+                        )
                         return
                     rest = engine.unused_data if engine.eof else engine.unconsumed_tail
                     self._count(len(left) - len(rest), len(out))
@@ -122,13 +126,17 @@ class Pieces:
             self._count(0, len(out))
             yield out
         if not engine.eof:
-            self.damage = f"The gzip file is cut short after {self._stream.size:,} bytes."
+            self.damage = tr(
+                "The gzip file is cut short after {n} bytes.", n=grouped(self._stream.size)
+            )
 
     def _count(self, taken: int, given: int) -> None:
         self._taken += taken
         self._given += given
         if self._given > MAX_BYTES:
-            raise Refused(f"Unpacked it is larger than {MAX_BYTES >> 20} MB.")
+            raise Refused(tr("Unpacked it is larger than {mb} MB.", mb=MAX_BYTES >> 20))
         ratio = self._given / max(self._taken, 1)
         if self._given > RATIO_MATTERS_FROM and ratio > MAX_RATIO:
-            raise Refused(f"Unpacked it is {ratio:,.0f} times larger, as no recording is.")
+            raise Refused(
+                tr("Unpacked it is {ratio} times larger, as no recording is.", ratio=grouped(ratio))
+            )

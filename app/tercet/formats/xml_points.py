@@ -19,6 +19,7 @@ from tercet.engine.scale import Floats
 from tercet.formats.assemble import COLUMN, COLUMNS, MAX_SAMPLES, Draft, assemble, gather
 from tercet.formats.unpack import Refused
 from tercet.formats.values import moment, number
+from tercet.language import grouped, tr
 
 MAX_DEPTH = 64
 MAX_TEXT = 1_000_000  # characters of one element; looked at once for each piece fed
@@ -81,7 +82,7 @@ class Walker:
 
     def nothing(self) -> str:
         """Say what a sound file without any recorded point holds."""
-        return "It holds no track."
+        return tr("It holds no track.")
 
     def stretch_ends(self) -> None:
         """Note that the timer may have stood still between the last point and the next."""
@@ -147,7 +148,9 @@ class Walker:
         self.finish()
         if not self._found:
             if damage:
-                return Failed(f"No point of a track could be read. {damage}", format=self.format)
+                return Failed(
+                    tr("No point of a track could be read.") + f" {damage}", format=self.format
+                )
             return Failed(self.nothing(), "passed over", self.format)
         if damage:
             self._found[-1][0].damage.append(damage)
@@ -167,17 +170,31 @@ class Walker:
             for piece in pieces:
                 parser.feed(piece)
                 if sum(map(len, self._text)) > MAX_TEXT:
-                    raise Refused(f"The text in <{self.path[-1]}> is too long.")
+                    raise Refused(tr("The text in <{element}> is too long.", element=self.path[-1]))
                 self._settle()
                 if self._points > MAX_SAMPLES:
-                    raise Refused(f"It holds more than {MAX_SAMPLES:,} points.")
+                    raise Refused(
+                        tr("It holds more than {most} points.", most=grouped(MAX_SAMPLES))
+                    )
             parser.close()
         except ParseError as error:
             line, column = error.position
             if error.code in _CUT:
-                within = f"<{self.path[-1]}>" if self.path else "its first lines"
-                return f"It is cut short: it ends within {within}, at line {line}."
-            return f"It is damaged at line {line}, column {column + 1}; the rest was not read."
+                if not self.path:
+                    return tr(
+                        "It is cut short: it ends within its first lines, at line {line}.",
+                        line=line,
+                    )
+                return tr(
+                    "It is cut short: it ends within <{element}>, at line {line}.",
+                    element=self.path[-1],
+                    line=line,
+                )
+            return tr(
+                "It is damaged at line {line}, column {column}; the rest was not read.",
+                line=line,
+                column=column + 1,
+            )
         except (DefusedXmlException, LookupError, ValueError) as error:
             raise Refused(_why(error)) from error
         return ""
@@ -192,7 +209,7 @@ class Walker:
             name = names[tag]
             path.append(name)
             if len(path) > MAX_DEPTH:
-                raise Refused(f"Its elements are nested more than {MAX_DEPTH} deep.")
+                raise Refused(tr("Its elements are nested more than {most} deep.", most=MAX_DEPTH))
             text.clear()
             if name == point:
                 row = [*_NOTHING]
@@ -209,7 +226,7 @@ class Walker:
         def opened_within(tag: str, _attributes: dict[str, str]) -> None:
             path.append(names[tag])
             if len(path) > MAX_DEPTH:
-                raise Refused(f"Its elements are nested more than {MAX_DEPTH} deep.")
+                raise Refused(tr("Its elements are nested more than {most} deep.", most=MAX_DEPTH))
             text.clear()
 
         def closed_within(tag: str) -> None:
@@ -235,7 +252,10 @@ def _timed(draft: Draft, columns: list[Floats]) -> Recording | Failed:
     """Assemble a track of at least one point, or say that it is a route."""
     if np.isfinite(columns[0]).any():
         return assemble(draft, columns)
-    reason = f"It is a route, not a run: none of its {len(columns[0]):,} points carries a time."
+    reason = tr(
+        "It is a route, not a run: none of its {n} points carries a time.",
+        n=grouped(len(columns[0])),
+    )
     return Failed(reason, "passed over", draft.format)
 
 
@@ -276,8 +296,8 @@ def root_of(data: bytes) -> str:
 
 def _why(error: Exception) -> str:
     if isinstance(error, DefusedXmlException):
-        return "It declares a document type or entities, as no recording does."
-    return "It is written in an encoding that is not known here."
+        return tr("It declares a document type or entities, as no recording does.")
+    return tr("It is written in an encoding that is not known here.")
 
 
 def _local(tag: str) -> str:

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from tercet.language import tr
 from tercet.store.errors import StoreError
 from tercet.store.lock import FileLock
 from tercet.store.originals import Originals
@@ -56,7 +57,11 @@ class Store:
             folder.mkdir(parents=True, exist_ok=True)
         except OSError as error:
             raise StoreError(
-                f"The store's folder cannot be made: {error.strerror} ({folder})."
+                tr(
+                    "The store's folder cannot be made: {error} ({folder}).",
+                    error=error.strerror,
+                    folder=folder,
+                )
             ) from error
         self._lock: FileLock | None = FileLock(folder / "tercet.lock")
         try:
@@ -96,10 +101,12 @@ class Store:
             store._db.execute("PRAGMA busy_timeout = 2000")
             version = store._version()
         except sqlite3.DatabaseError as error:
-            raise StoreError(f"The store cannot be read: {error} ({path}).") from error
+            raise StoreError(
+                tr("The store cannot be read: {error} ({path}).", error=error, path=path)
+            ) from error
         if version != len(MIGRATIONS):
             store._db.close()
-            raise StoreError("It was last open in another version. Open this runner once.")
+            raise StoreError(tr("It was last open in another version. Open this runner once."))
         return store
 
     def _open(self, folder: Path) -> None:
@@ -107,7 +114,9 @@ class Store:
         try:
             self._db = sqlite3.connect(path, isolation_level=None, check_same_thread=False)
         except sqlite3.OperationalError as error:
-            raise StoreError(f"The store's file cannot be opened: {error} ({path}).") from error
+            raise StoreError(
+                tr("The store's file cannot be opened: {error} ({path}).", error=error, path=path)
+            ) from error
         self._db.row_factory = sqlite3.Row
         try:
             self._refuse_newer(path)
@@ -123,16 +132,25 @@ class Store:
         except sqlite3.OperationalError as error:
             self._db.close()
             raise StoreError(
-                f"The store cannot be opened: {error}. Make sure that {folder} may be written "
-                "and that its disk has room."
+                tr(
+                    "The store cannot be opened: {error}. Make sure that {folder} may be "
+                    "written and that its disk has room.",
+                    error=error,
+                    folder=folder,
+                )
             ) from error
         except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
             # SQLite quotes damaged names in its message, which then may be no text.
             self._db.close()
             raise StoreError(
-                f"The store's file is damaged or not a store: {path}. Your original recordings "
-                f"lie untouched in {folder / 'originals'}; rename tercet.db and add that folder "
-                f"to a new store. ({error})"
+                tr(
+                    "The store's file is damaged or not a store: {path}. Your original "
+                    "recordings lie untouched in {originals}; rename tercet.db and add that folder "
+                    "to a new store. ({error})",
+                    path=path,
+                    originals=folder / "originals",
+                    error=error,
+                )
             ) from error
         except StoreError:
             self._db.close()
@@ -158,8 +176,11 @@ class Store:
         """Before anything is written: a newer version may keep its file another way."""
         if self._version() > len(MIGRATIONS):
             raise StoreError(
-                f"This store was written by a newer version of Tercet ({path}). Use that version; "
-                "nothing was changed."
+                tr(
+                    "This store was written by a newer version of Tercet ({path}). Use "
+                    "that version; nothing was changed.",
+                    path=path,
+                )
             )
 
     def _migrate(self, path: Path) -> None:
@@ -194,7 +215,7 @@ class Store:
         try:
             return self._db.execute(sql, values).fetchall()
         except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
-            raise StoreError(f"The store could not be read: {error}.") from error
+            raise StoreError(tr("The store could not be read: {error}.", error=error)) from error
 
     def touched_since(
         self, mark: tuple[int, int] | None

@@ -7,6 +7,7 @@ import sys
 from contextlib import suppress
 from pathlib import Path
 
+from tercet.language import mark, tr
 from tercet.store.errors import StoreBusy, StoreError
 
 
@@ -19,17 +20,23 @@ class FileLock:
             self._fd = os.open(path, os.O_RDWR | os.O_CREAT, 0o600)
         except OSError as error:
             raise StoreError(
-                f"The store cannot be written: {error.strerror} ({path.parent})."
+                tr(
+                    "The store cannot be written: {error} ({path}).",
+                    error=error.strerror,
+                    path=path.parent,
+                )
             ) from error
         try:
             _lock(self._fd)
         except OSError as error:
             holder = os.read(self._fd, 20).decode("ascii", "replace").strip()
             os.close(self._fd)
-            who = f" (process {holder})" if holder.isdigit() else ""
-            raise StoreBusy(
-                f"This store is already open in another window{who}: {path.parent}"
-            ) from error
+            open_in = mark("This store is already open in another window: {path}")
+            if holder.isdigit():
+                open_in = mark(
+                    "This store is already open in another window (process {number}): {path}"
+                )
+            raise StoreBusy(tr(open_in, number=holder, path=path.parent)) from error
         # The number is only told to a second opener: a full disk must not keep the store shut.
         with suppress(OSError):
             os.ftruncate(self._fd, 0)

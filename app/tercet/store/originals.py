@@ -9,6 +9,7 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import IO
 
+from tercet.language import tr
 from tercet.store.errors import StoreError
 
 _PIECE = 2**20
@@ -28,7 +29,11 @@ class Originals:
             folder.mkdir(parents=True, exist_ok=True)
         except OSError as error:
             raise StoreError(
-                f"The folder of originals cannot be made: {error.strerror} ({folder})."
+                tr(
+                    "The folder of originals cannot be made: {error} ({folder}).",
+                    error=error.strerror,
+                    folder=folder,
+                )
             ) from error
 
     def path(self, name: str) -> Path:
@@ -105,8 +110,12 @@ class Originals:
             yield
         except OSError as error:
             raise StoreError(
-                f"The original could not be kept: {error.strerror}. Make room on the disk "
-                f"that holds {self._folder} and add the file again."
+                tr(
+                    "The original could not be kept: {error}. Make room on the disk that "
+                    "holds {folder} and add the file again.",
+                    error=error.strerror,
+                    folder=self._folder,
+                )
             ) from error
 
     def read(self, name: str) -> bytes:
@@ -120,7 +129,9 @@ class Originals:
         try:
             return self.path(name).read_bytes()
         except OSError as error:
-            raise StoreError(f"An original is missing from the store: {name}.") from error
+            raise StoreError(
+                tr("An original is missing from the store: {name}.", name=name)
+            ) from error
 
     def remove(self, names: Iterable[str]) -> None:
         """Remove contents, and half-written files that a killed import left.
@@ -135,5 +146,9 @@ class Originals:
                 place.unlink(missing_ok=True)
         except OSError as error:
             raise StoreError(
-                f"A deleted original could not be removed: {error.strerror} ({self._folder})."
+                tr(
+                    "A deleted original could not be removed: {error} ({folder}).",
+                    error=error.strerror,
+                    folder=self._folder,
+                )
             ) from error

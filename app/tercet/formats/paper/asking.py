@@ -6,7 +6,8 @@ import difflib
 import re
 
 from tercet.engine.notation import WORDS
-from tercet.formats.paper.meaning import Doubt
+from tercet.formats.paper.meaning import Doubt, either
+from tercet.language import mark, tr
 
 #: Words that the notation knows, as they would be offered.
 VOCABULARY = (*WORDS, "min", "km", "miles", "pace", "half marathon", "marathon")
@@ -22,7 +23,7 @@ LETTERS = {
 SHADES = ("easy", "steady", "hard")
 #: How alike a word must be to be taken for a known one, and to be offered.
 ALIKE, OFFERED = 0.75, 0.6
-HOW = "How should this be read?"
+HOW = mark("How should this be read?")
 _WORD = re.compile(r"[^\W\d_]+(?:[-/][^\W\d_]+)*|\d+(?:[.,:]\d+)*|\S")
 _LETTERS = re.compile(r"[^\W\d_]+(?:[-/.][^\W\d_]+)*")
 _ORDINAL = re.compile(r"(?<!\d)\d{1,4}(?:st|nd|rd|th)(?![a-z])", re.IGNORECASE)
@@ -70,21 +71,21 @@ def not_read(text: str, at: int, first: int, last: int) -> Doubt:
         at -= 1
         found_word = _WORD.match(text, at, last)
     if found_word is None or not found_word[0][0].isalpha():
-        return Doubt(first, last, HOW)
+        return Doubt(first, last, tr(HOW))
     word = found_word[0].casefold()
     if word in VOCABULARY:
-        return Doubt(first, last, HOW)
+        return Doubt(first, last, tr(HOW))
     return _unknown(word, at, found_word.end())
 
 
 def _unknown(word: str, start: int, end: int) -> Doubt:
     if word in LETTERS:
-        return Doubt(start, end, f"{' or '.join(LETTERS[word])}?", LETTERS[word], kind="word")
+        return Doubt(start, end, either(LETTERS[word]), LETTERS[word], kind="word")
     near = _near(word, OFFERED)
     if near:
         likely = bool(_near(word, ALIKE))
-        return Doubt(start, end, f"{' or '.join(near)}?", near, kind="word", likely=likely)
-    return Doubt(start, end, "What does it mean? How hard was it?", SHADES, kind="word")
+        return Doubt(start, end, either(near), near, kind="word", likely=likely)
+    return Doubt(start, end, tr("What does it mean? How hard was it?"), SHADES, kind="word")
 
 
 def _near(word: str, alike: float) -> tuple[str, ...]:
@@ -105,7 +106,9 @@ def _either(words: str) -> Doubt | None:
     if found is None:
         return None
     a, b = found["a"], found["b"]
-    return Doubt(*found.span("two"), f"{a} or {b} times?", (f"{a} x", f"{b} x"))
+    return Doubt(
+        *found.span("two"), tr("{one} or {other} times?", one=a, other=b), (f"{a} x", f"{b} x")
+    )
 
 
 def _nested(words: str) -> Doubt | None:
@@ -113,7 +116,13 @@ def _nested(words: str) -> Doubt | None:
     if found is None:
         return None
     sets, inner = found["sets"], found["inner"].strip()
-    return Doubt(0, len(words), f"{sets} sets of {inner}?", (f"{sets} x ({inner})",), likely=True)
+    return Doubt(
+        0,
+        len(words),
+        tr("{n} sets of {inner}?", n=sets, inner=inner),
+        (f"{sets} x ({inner})",),
+        likely=True,
+    )
 
 
 def _on_off(words: str) -> Doubt | None:
@@ -123,7 +132,7 @@ def _on_off(words: str) -> Doubt | None:
     unit = found["unit"] or found["unit2"] or "min"
     on, off = f"{found['on']} {unit}", f"{found['off']} {found['unit2'] or unit}"
     readings = tuple(f"{found['count']} x {on} {how} / {off} jog" for how in ("hard", "steady"))
-    return Doubt(*found.span(), 'How hard was "on"?', readings, likely=True)
+    return Doubt(*found.span(), tr('How hard was "on"?'), readings, likely=True)
 
 
 def _range(words: str) -> Doubt | None:
@@ -135,4 +144,4 @@ def _range(words: str) -> Doubt | None:
     unit = found["unit"] if found["unit"].startswith("/") else f" {found['unit']}"
     readings = tuple(f"@ {t // 60}:{t % 60:02d}{unit}" for t in (middle, *ends))
     start, end = found.span()
-    return Doubt(start, end, "Which pace?", readings, likely=True)
+    return Doubt(start, end, tr("Which pace?"), readings, likely=True)

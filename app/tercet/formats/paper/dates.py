@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from tercet.formats.paper.meaning import Doubt
+from tercet.language import mark, tr, weekday
 
 _DAYS = (
     "mon(?:day)?|mo", "tue(?:s(?:day)?)?|tu", "wed(?:nesday)?|we", "thu(?:r(?:s(?:day)?)?)?|th",
@@ -17,7 +18,6 @@ _MONTHS = (
     "jan(?:uary)?", "feb(?:ruary)?", "mar(?:ch)?", "apr(?:il)?", "may", "june?", "july?",
     "aug(?:ust)?", "sep(?:t(?:ember)?)?", "oct(?:ober)?", "nov(?:ember)?", "dec(?:ember)?",
 )  # fmt: skip
-_NAMES = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _MONTH = f"(?:{'|'.join(_MONTHS)})(?![a-z])"
 _YEAR = r"(?:19[7-9]\d|20\d\d)(?!\d)"
 _NTH = "(?:st|nd|rd|th)?"
@@ -46,7 +46,7 @@ _WEEK = re.compile(
 )
 _DAY_WORD = re.compile(rf"(?<![a-z]){_WEEKDAY}", re.IGNORECASE)
 _YEAR_LINE = re.compile(rf"\D*?(?P<year>{_YEAR})\D*")
-WHICH_YEAR = "Which year?"
+WHICH_YEAR = mark("Which year?")
 #: A yearless date that lies this far before the one above it may belong to the next year. [days]
 HALF_A_YEAR = 183
 
@@ -167,23 +167,24 @@ def date_of(head: Head, year: int | None, last: date | None) -> date:
         If there is no such date, its weekday is another, or its year is not certain.
     """
     if head.day is None or head.month is None:
-        raise Doubt(head.start, head.end, "Which date?")
+        raise Doubt(head.start, head.end, tr("Which date?"))
     year_known = head.year or year
     if year_known is None:
-        raise Doubt(head.start, head.end, WHICH_YEAR, kind="year")
+        raise Doubt(head.start, head.end, tr(WHICH_YEAR), kind="year")
     try:
         if head.either_way:
             both = date(year_known, head.month, head.day), date(year_known, head.day, head.month)
             readings = _heads([f"{d}" for d in both], head)
-            raise Doubt(head.start, head.end, "Day or month first?", readings)
+            raise Doubt(head.start, head.end, tr("Day or month first?"), readings)
         found = date(year_known, head.month, head.day)
     except ValueError:
-        raise Doubt(head.start, head.end, "There is no such date: which one?") from None
+        raise Doubt(head.start, head.end, tr("There is no such date: which one?")) from None
     if head.year is None and last is not None and (last - found).days > HALF_A_YEAR:
         later = [f"{year_known + k}-{head.month:02d}-{head.day:02d}" for k in (1, 0)]
-        raise Doubt(head.start, head.end, WHICH_YEAR, _heads(later, head))
+        raise Doubt(head.start, head.end, tr(WHICH_YEAR), _heads(later, head))
     if head.weekday is not None and found.weekday() != head.weekday:
-        said = f"{found} is a {_NAMES[found.weekday()]}: which day was it?"
+        name = weekday(found.weekday())
+        said = tr("{date} is a {weekday}: which day was it?", date=found, weekday=name)
         raise Doubt(head.start, head.end, said, _heads([f"{found}"], head))
     return found
 

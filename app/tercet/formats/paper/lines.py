@@ -19,6 +19,7 @@ from tercet.formats.paper.dates import (
 from tercet.formats.paper.meaning import Doubt, Unclear
 from tercet.formats.paper.session import Session, comment_at
 from tercet.formats.paper.shorthand import Guess, Shorthand, resolve
+from tercet.language import tr
 
 #: When a run began whose line says am, pm or neither (local time).
 STARTS = {"am": time(7), "pm": time(18), "": time(12)}
@@ -117,7 +118,7 @@ def read_line(page: Reading, number: int, line: str, offset: int) -> None:
         unclear = _week(page, heading, asked)
         beside = day_beside(line, heading)
         if beside is not None:
-            doubt = Doubt(beside, len(line.rstrip()), "Give each day a line of its own.")
+            doubt = Doubt(beside, len(line.rstrip()), tr("Give each day a line of its own."))
             unclear = (*unclear, asked(doubt))
         page.entries.append(Entry(number, "heading", typed=line.strip(), unclear=unclear))
         return
@@ -132,7 +133,7 @@ def read_line(page: Reading, number: int, line: str, offset: int) -> None:
             page.entries.append(Entry(number, "heading"))
         elif comment_at(line.lstrip()) > 0:
             page.others += 1
-            doubt = Doubt(0, min(len(line), 60), "Which day? Begin the line with it.")
+            doubt = Doubt(0, min(len(line), 60), tr("Which day? Begin the line with it."))
             page.entries.append(Entry(number, "other", typed=line, unclear=(asked(doubt),)))
         return
     page.dated |= head.dated
@@ -217,7 +218,7 @@ def _with_years(page: Reading, doubt: Doubt, head: Head, *, week: bool = False) 
     if doubt.kind != "year" or page.today is None:
         return doubt
     if page.year_asked:
-        return Doubt(doubt.start, doubt.end, f"{WHICH_YEAR} It is asked above.", kind="year")
+        return Doubt(doubt.start, doubt.end, tr("Which year? It is asked above."), kind="year")
     page.year_asked = True
     readings = []
     for year in range(page.today.year, page.today.year - YEARS_BACK, -1):
@@ -228,7 +229,7 @@ def _with_years(page: Reading, doubt: Doubt, head: Head, *, week: bool = False) 
         if day <= page.today and head.weekday in (None, day.weekday()):
             half = f" {head.half}" if head.half else ""
             readings.append(f"Week of {day}" if week else f"{day}{half}: ")
-    return Doubt(doubt.start, doubt.end, WHICH_YEAR, readings[:3], kind="year")
+    return Doubt(doubt.start, doubt.end, tr(WHICH_YEAR), readings[:3], kind="year")
 
 
 def _day(page: Reading, head: Head) -> date:
@@ -238,17 +239,17 @@ def _day(page: Reading, head: Head) -> date:
         page.week = None
     elif head.weekday is None:
         if page.day is None:
-            raise Doubt(head.start, head.end, "Which date?")
+            raise Doubt(head.start, head.end, tr("Which date?"))
         return page.day
     elif page.week is None:
-        raise Doubt(head.start, head.end, "Which date?")
+        raise Doubt(head.start, head.end, tr("Which date?"))
     else:
         day = page.week + timedelta(days=(head.weekday - page.week.weekday()) % 7)
         if page.last is not None and day < page.last:
             # A weekday that comes round again may be next week's, or merely written late.
-            raise Doubt(head.start, head.end, "Which week? Write its date above.")
+            raise Doubt(head.start, head.end, tr("Which week? Write its date above."))
         if head.letter and head.weekday == 5 and page.last == day:
-            raise Doubt(head.start, head.end, "Saturday or Sunday?", ("Sat ", "Sun "))
+            raise Doubt(head.start, head.end, tr("Saturday or Sunday?"), ("Sat ", "Sun "))
     page.last = day
     return day
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import Any, TypeAlias
 
 from tercet.engine.notation import WORDS, Bout, Piece
+from tercet.language import mark, tr
 
 #: A tree or a token of the parser library.
 Node: TypeAlias = Any
@@ -113,12 +114,14 @@ def meaning_of(tree: Node, depth: int = 0) -> Piece:
     if several:
         number = _number(parts["repeats"].children[0])
         if not number.is_integer() or not 1 <= number <= MAX_COUNT:
-            raise _doubt(parts["repeats"], f"Repetitions are whole numbers up to {MAX_COUNT}.")
+            raise _doubt(
+                parts["repeats"], tr("Repetitions are whole numbers up to {most}.", most=MAX_COUNT)
+            )
         count = int(number)
     recovery = None
     if "set" in parts:
         if depth >= DEEPEST:
-            raise _doubt(tree, "Sets within sets within sets: how should this be read?")
+            raise _doubt(tree, tr("Sets within sets within sets: how should this be read?"))
         inner = tuple(meaning_of(part, depth + 1) for part in parts["set"].children)
         work = Bout()
     else:
@@ -132,7 +135,7 @@ def meaning_of(tree: Node, depth: int = 0) -> Piece:
         recovery = _bout(rest, short=True, bare_is_metres=True, recovering=True)
     piece = Piece(work, count, recovery, inner)
     if sum(times for times, _ in piece.bouts()) > MAX_REPETITIONS:
-        raise _doubt(tree, f"More than {MAX_REPETITIONS} repetitions: is that right?")
+        raise _doubt(tree, tr("More than {most} repetitions: is that right?", most=MAX_REPETITIONS))
     return piece
 
 
@@ -140,22 +143,22 @@ def _bout(tree: Node, *, short: bool, bare_is_metres: bool, recovering: bool = F
     said = _Said()
     for part in tree.children:
         _hear(part, said, bare_is_metres)
-    metres = _only(said.lengths, "Two distances: which one?")
+    metres = _only(said.lengths, tr("Two distances: which one?"))
     for part, place in said.clocks:
         _hear_clock(part, place, said, metres, short)
-    seconds = _only(said.times, "Two times: which one?")
-    speed = _only(said.speeds, "Two paces: which one?")
-    race = _only(said.races, "Two paces: which one?")
+    seconds = _only(said.times, tr("Two times: which one?"))
+    speed = _only(said.speeds, tr("Two paces: which one?"))
+    race = _only(said.races, tr("Two paces: which one?"))
     word = _word(said)
     if recovering and word == "recovery":
         word = ""  # the name of the thing, not how it was spent
     if seconds is None and metres is None:
-        raise _doubt(tree, "How long?", _lengths_for(word, short and not recovering))
+        raise _doubt(tree, tr("How long?"), _lengths_for(word, short and not recovering))
     if (speed is not None) + (race is not None) + (None not in (seconds, metres)) > 1:
-        raise _doubt(tree, "Two paces: which one?")
+        raise _doubt(tree, tr("Two paces: which one?"))
     for pace in (speed, metres / seconds if metres and seconds else None):
         if pace is not None and word not in ("rest", "walk") and not _runs(pace, metres):
-            raise _doubt(tree, "Nobody runs at that pace: what was meant?")
+            raise _doubt(tree, tr("Nobody runs at that pace: what was meant?"))
     return Bout(seconds, metres, word, speed, race)
 
 
@@ -194,7 +197,7 @@ def _hear(part: Node, said: _Said, bare_is_metres: bool) -> None:
         said.races.append((part, _race(part)))
     elif name == "no_race":
         readings = ("@ 5 km pace", "@ 10 km pace", "@ half marathon pace")
-        raise _doubt(part, "Pace of which race?", readings)
+        raise _doubt(part, tr("Pace of which race?"), readings)
     else:
         said.times.append((part, _seconds(part)))
 
@@ -209,7 +212,7 @@ def _hear_clock(part: Node, place: str, said: _Said, metres: float | None, short
     if len(figures) == 3:
         seconds = figures[0] * 3600 + figures[1] * 60 + figures[2]
         if metres is None and not said.words:
-            raise _doubt(part, "A time of day, or how long it took?", (f"{text} h easy",))
+            raise _doubt(part, tr("A time of day, or how long it took?"), (f"{text} h easy",))
         said.times.append((part, float(seconds)))
         return
     minutes, hours = figures[0] * 60 + figures[1], figures[0] * 3600 + figures[1] * 60
@@ -220,23 +223,23 @@ def _hear_clock(part: Node, place: str, said: _Said, metres: float | None, short
         }
         told = {key: pace for key, pace in paces.items() if SLOWEST <= pace <= FASTEST_PACE}
         if metres is None:
-            raise _doubt(part, "For a kilometre or a mile?", tuple(told))
+            raise _doubt(part, tr("For a kilometre or a mile?"), tuple(told))
         alone = metres / minutes
         if _runs(alone, metres):
             told = {f"in {text}": alone, **told}
             if max(told.values()) < 1.01 * min(told.values()):
                 said.times.append((part, float(minutes)))
                 return
-        raise _doubt(part, "For the repetition, the kilometre or the mile?", tuple(told))
+        raise _doubt(part, tr("For the repetition, the kilometre or the mile?"), tuple(told))
     if metres is not None:
         fits = [value for value in (minutes, hours) if value and _runs(metres / value, metres)]
         if len(fits) != 1:
-            raise _doubt(part, "Does that time fit the distance?")
+            raise _doubt(part, tr("Does that time fit the distance?"))
         said.times.append((part, float(fits[0])))
     elif short or figures[0] > MOST_HOURS:
         said.times.append((part, float(minutes)))
     else:
-        raise _doubt(part, "Hours or minutes?", (f"{text} h", f"{text} min"))
+        raise _doubt(part, tr("Hours or minutes?"), (f"{text} h", f"{text} min"))
 
 
 def _seconds_alone(part: Node, metres: float | None) -> float:
@@ -249,7 +252,7 @@ def _seconds_alone(part: Node, metres: float | None) -> float:
         if metres is not None and number > 0 and _runs(metres / (number * factor), metres)
     }
     if len(told) != 1:
-        raise _doubt(part, f"{figure} what: s or min?", tuple(told))
+        raise _doubt(part, tr("{figure} what: s or min?", figure=figure), tuple(told))
     return next(iter(told.values()))
 
 
@@ -260,7 +263,7 @@ def _runs(speed: float, metres: float | None) -> bool:
 
 def _speed(part: Node, seconds: float, name: str) -> float:
     if seconds <= 0:
-        raise _doubt(part, "Nobody runs at that pace: what was meant?")
+        raise _doubt(part, tr("Nobody runs at that pace: what was meant?"))
     return (1000.0 if name == "pace_km" else MILE) / seconds
 
 
@@ -270,8 +273,13 @@ def _word(said: _Said) -> str:
     if len(shades) > 1:
         (start, end), (again, last) = _place(said.words[0][0]), _place(said.words[-1][0])
         readings = tuple(names) if len(names) == 2 and again - end <= 1 else ()
-        raise Doubt(start, last, f"{' or '.join(dict.fromkeys(names))}?", readings)
+        raise Doubt(start, last, either(list(dict.fromkeys(names))), readings)
     return "race" if "race" in names else names[0] if names else ""
+
+
+def either(readings: Sequence[str]) -> str:
+    """Ask which of some words of the notation was meant."""
+    return tr(" or ", "between words of the notation").join(readings) + "?"
 
 
 def _lengths_for(word: str, several: bool) -> tuple[str, ...]:
@@ -290,14 +298,18 @@ def _metres(part: Node, bare_is_metres: bool) -> float:
     if name == "bare":
         if bare_is_metres and number in TRACK:
             return number
-        units = ("min", "s", "m") if bare_is_metres else ("min", "km", "miles")
+        units, asked = (
+            (("min", "s", "m"), mark("{figure} what: min, s or m?"))
+            if bare_is_metres
+            else (("min", "km", "miles"), mark("{figure} what: min, km or miles?"))
+        )
         readings = tuple(f"{figure} {unit}" for unit in units)
         raise Doubt(
-            *_place(part), f"{figure} what: {', '.join(units[:-1])} or {units[-1]}?", readings,
+            *_place(part), tr(asked, figure=figure), readings,
             kind="bare",
         )  # fmt: skip
     if str(children[1]).casefold() == "m" and number < LEAST_METRES:
-        raise _doubt(part, "Minutes or metres?", (f"{figure} min", f"{figure} metres"))
+        raise _doubt(part, tr("Minutes or metres?"), (f"{figure} min", f"{figure} metres"))
     return _positive(part, number * _METRES[children[1].type])
 
 
@@ -310,11 +322,11 @@ def _race(part: Node) -> float:
         if number not in TRACK or number < RACES[0]:
             figure = f"{number:g}"
             readings = (f"in {figure} s", f"@ {figure} km pace")
-            raise Doubt(*_place(part), f"{figure} what?", readings, likely=True)
+            raise Doubt(*_place(part), tr("{figure} what?", figure=figure), readings, likely=True)
         metres = number
     metres = metres or _metres(inner, True)
     if not RACES[0] <= metres <= RACES[1]:
-        raise _doubt(part, "Is there a race of that length?")
+        raise _doubt(part, tr("Is there a race of that length?"))
     return metres
 
 
@@ -336,7 +348,7 @@ def _seconds(part: Node) -> float:
 
 def _positive(part: Node, value: float) -> float:
     if not value > 0:
-        raise _doubt(part, "Nothing at all?")
+        raise _doubt(part, tr("Nothing at all?"))
     return value
 
 

@@ -9,13 +9,14 @@ from tercet.domain import Failed
 from tercet.formats.paper.lines import Reading, read_line
 from tercet.formats.paper.meaning import Unclear
 from tercet.formats.paper.shorthand import Shorthand
+from tercet.language import mark, several, tr
 
 FORMAT = "paper"
 #: Larger texts are no diary. [bytes]
 MAX_PAGE_BYTES = 1_000_000
 #: A text is given up if of its first so many lines fewer than a quarter are days.
 LOOKED_AT = 200
-NO_YEAR = (
+NO_YEAR = mark(
     'It is a diary, but names no year. Write the year in its first line, such as "2026" or '
     '"Week of Mon 2026-06-08".'
 )
@@ -53,10 +54,25 @@ class Page:
         if not self.unclear:
             return self.damage
         count = len(self.unclear)
-        told = [f"line {line} '{piece.text}': {piece.question}" for line, piece in self.unclear]
-        more = f"; and {count - NAMED} more" if count > NAMED else ""
-        pieces = "1 piece" if count == 1 else f"{count} pieces"
-        said = f"{pieces} not understood: {'; '.join(told[:NAMED])}{more}"
+        told = "; ".join(
+            tr("line {line} '{words}': {question}", line=line, words=piece.text,
+               question=piece.question)
+            for line, piece in self.unclear[:NAMED]
+        )  # fmt: skip
+        if count > NAMED:
+            said = tr(
+                "{n} pieces not understood: {first}; and {more} more",
+                n=count,
+                first=told,
+                more=count - NAMED,
+            )
+        else:
+            said = several(
+                count,
+                mark("{n} piece not understood: {first}"),
+                mark("{n} pieces not understood: {first}"),
+                first=told,
+            )
         return f"{self.damage} {said}".strip()
 
 
@@ -92,7 +108,7 @@ def read_page(data: bytes, shorthand: Shorthand | None = None) -> Page | Failed 
     if not page.days or page.days < page.others or not (page.dated or page.days > 1):
         return None
     if not page.year_named:
-        return Failed(NO_YEAR, format=FORMAT)
+        return Failed(tr(NO_YEAR), format=FORMAT)
     runs = tuple(
         PaperRun(entry.start, entry.notation, entry.number, entry.note, entry.typed)
         for entry in page.entries
@@ -103,8 +119,8 @@ def read_page(data: bytes, shorthand: Shorthand | None = None) -> Page | Failed 
     if runs:
         return found
     if found.problem:
-        return Failed(f"No run could be read: {found.problem}", format=FORMAT)
-    return Failed("This is a diary without a run.", "passed over", FORMAT)
+        return Failed(tr("No run could be read: {problem}", problem=found.problem), format=FORMAT)
+    return Failed(tr("This is a diary without a run."), "passed over", FORMAT)
 
 
 def text_of(data: bytes) -> str | None:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from tercet.engine.notation import Bout, Piece
 from tercet.formats.paper.asking import is_note, not_read
 from tercet.formats.paper.meaning import Doubt, Unclear, meaning_of
+from tercet.language import code, grouped, tr
 
 if TYPE_CHECKING:
     from lark import Lark
@@ -56,7 +57,6 @@ def comment_at(text: str) -> int:
     return found.start() if found else len(text)
 
 
-@lru_cache(maxsize=4096)
 def parse_session(text: str) -> Session:
     """Read one session.
 
@@ -71,10 +71,16 @@ def parse_session(text: str) -> Session:
         Pieces in order. What is not understood is in ``unclear`` and in no piece; nothing is
         guessed. Never raises.
     """
+    return _parsed(text, code())
+
+
+@lru_cache(maxsize=4096)
+def _parsed(text: str, _language: str) -> Session:
+    """Kept for each language, since what is asked is asked in it."""
     end = comment_at(text)
     comment = text[end:].lstrip("#-").strip()
     if len(text) > MAX_LINE:
-        question = f"More than {MAX_LINE:,} characters: what is it?"
+        question = tr("More than {most} characters: what is it?", most=grouped(MAX_LINE))
         return Session(unclear=(Unclear(0, len(text), text[:60], question),))
     pieces: list[Piece] = []
     unclear: list[Unclear] = []
@@ -89,7 +95,7 @@ def parse_session(text: str) -> Session:
                 notes.append(text[first:last])
                 continue
             if not _fits_a_day(added):
-                raise Doubt(first, last, "More than a day's running: is that right?")
+                raise Doubt(first, last, tr("More than a day's running: is that right?"))
         except Doubt as doubt:
             unclear.append(doubt.in_text(text))
         else:
@@ -132,7 +138,7 @@ def _again(joined: str, first: int, last: int) -> Piece:
 def _parted(whole: Piece | None, part: Piece, which: str, first: int, last: int) -> list[Piece]:
     """A stretch of which the first or the last part was run otherwise."""
     if whole is None or whole.inner or whole.recovery or part.inner or part.recovery:
-        raise Doubt(first, last, "Of which stretch?")
+        raise Doubt(first, last, tr("Of which stretch?"))
     long, short = whole.work, part.work
     left: Bout | None = None
     if whole.count == part.count == 1:
@@ -142,7 +148,7 @@ def _parted(whole: Piece | None, part: Piece, which: str, first: int, last: int)
             if getattr(long, other) is None and getattr(short, other) is None and of_it < all_of_it:
                 left = replace(long, **{name: all_of_it - of_it})
     if left is None:
-        raise Doubt(first, last, "How much of the stretch before it?")
+        raise Doubt(first, last, tr("How much of the stretch before it?"))
     rest = replace(whole, work=left)
     part = replace(part, start=first, end=last)
     return [part, rest] if which == "first" else [rest, part]

@@ -13,6 +13,7 @@ from tercet.engine.scale import Shade
 from tercet.formats.paper.asking import VOCABULARY
 from tercet.formats.paper.meaning import Unclear
 from tercet.formats.paper.session import Session, comment_at, parse_session
+from tercet.language import code
 
 #: These always mean what the notation says.
 RESERVED = frozenset(
@@ -103,11 +104,14 @@ def resolve(text: str, shorthand: Shorthand | None = None, *, guess: bool = Fals
         Never raises.
     """
     own = shorthand or Shorthand()
-    return _resolve(text, own.key, guess)
+    return _resolve(text, own.key, guess, code())
 
 
 @lru_cache(maxsize=4096)
-def _resolve(text: str, key: tuple[tuple[tuple[str, str], ...], str], guess: bool) -> Resolved:
+def _resolve(
+    text: str, key: tuple[tuple[tuple[str, str], ...], str], guess: bool, _language: str
+) -> Resolved:
+    """Kept for each language, since what is asked is asked in it."""
     own = Shorthand(dict(key[0]), key[1])
     edits: list[Edit] = []
     for found in _WORD.finditer(text, 0, comment_at(text)):

@@ -18,6 +18,7 @@ from tercet.formats.table.cells import (
 )
 from tercet.formats.table.columns import Column, Naming, headings
 from tercet.formats.table.sheet import Sheet
+from tercet.language import mark, tr
 
 #: Mean speeds of whole runs lie between these. [m/s] Common practice, no source.
 SPEEDS = (0.9, 8.0)
@@ -48,7 +49,7 @@ def naming_of(sheet: Sheet) -> Naming:
         Where that cannot be told for certain.
     """
     if not sheet.header:
-        raise Question(f"Its first row has {sheet.width} columns without names.")
+        raise Question(tr("Its first row has {n} columns without names.", n=sheet.width))
     found = headings(sheet)
     samples = _samples(sheet, found)
     if samples is not None:
@@ -93,7 +94,7 @@ def _clock_of_samples(sheet: Sheet, column: Column, roles: dict[str, Column]) ->
         if len(seconds) > len(cells) // 2 and _follow(seconds):
             if len(orders) > 1:
                 raise Question(
-                    f'"{sheet.header[column.index]}": is the day first or the month?',
+                    tr('"{name}": is the day first or the month?', name=sheet.header[column.index]),
                     Naming("samples", (replace(column, role="moment"),)),
                 )
             return (replace(column, role="moment", unit=orders[0]),)
@@ -113,7 +114,9 @@ def _clock_of_samples(sheet: Sheet, column: Column, roles: dict[str, Column]) ->
         if _follow(seconds):
             orders = orders_of(_values(sheet, day))
             if len(orders) != 1:
-                raise Question(f'"{sheet.header[day.index]}": is the day first or the month?')
+                raise Question(
+                    tr('"{name}": is the day first or the month?', name=sheet.header[day.index])
+                )
             return (replace(day, unit=orders[0]), replace(column, role="clock"))
         return ()
     lengths = [parse_length(cell, "") for cell in cells]
@@ -138,7 +141,9 @@ def _runs(sheet: Sheet, found: Sequence[Column]) -> Naming:
     day = roles.get("day") or roles.get("moment") or _day_by_values(sheet, roles.get("clock"))
     if day is None:
         named = ", ".join(f'"{name}"' for name in sheet.header[:6] if name)
-        raise Question(f"No column of days could be told among {named}.", Naming("runs", ()))
+        raise Question(
+            tr("No column of days could be told among {names}.", names=named), Naming("runs", ())
+        )
     settled = {**roles, "day": replace(day, role="day")}
     settled.pop("moment", None)
     if settled.get("clock") is not None and settled["clock"].index == day.index:
@@ -154,12 +159,13 @@ def _runs(sheet: Sheet, found: Sequence[Column]) -> Naming:
         settled.pop(role, None)
     so_far = Naming("runs", tuple(settled.values()))
     if "duration" not in settled and "distance" not in settled:
-        raise Question("No column of distances or of times taken could be told.", so_far)
+        raise Question(tr("No column of distances or of times taken could be told."), so_far)
     orders = orders_of(_values(sheet, settled["day"])) or _most(_values(sheet, settled["day"]))
     if len(orders) != 1:
         name = sheet.header[day.index]
-        why = "is the day first or the month?" if orders else "its days could not be read."
-        raise Question(f'"{name}": {why}', so_far)
+        unread = mark('"{name}": its days could not be read.')
+        why = mark('"{name}": is the day first or the month?') if orders else unread
+        raise Question(tr(why, name=name), so_far)
     settled["day"] = replace(settled["day"], unit=orders[0])
     for role in ("distance", "duration"):
         if role in settled and not settled[role].unit:
@@ -222,7 +228,8 @@ def _with_unit(sheet: Sheet, roles: dict[str, Column], role: str) -> Column:
     if len(fit) == 1 and all(s <= FITS_NOT for unit, s in shares.items() if unit not in fit):
         return replace(column, unit=fit[0])
     name = sheet.header[column.index]
-    raise Question(f'"{name}": in {" or ".join(wanted)}?', Naming("runs", tuple(roles.values())))
+    asked = tr('"{name}": in {units}?', name=name, units=tr(" or ", "between units").join(wanted))
+    raise Question(asked, Naming("runs", tuple(roles.values())))
 
 
 def _share(sheet: Sheet, roles: dict[str, Column]) -> float:

@@ -15,6 +15,7 @@ from tercet.formats.table.cells import clock_of, day_of, number_reader, parse_le
 from tercet.formats.table.columns import Column, Naming
 from tercet.formats.table.naming import PER_UNIT
 from tercet.formats.table.sheet import Sheet
+from tercet.language import grouped, mark, tr
 
 FORMAT = "table"
 MAX_RUNS = 100_000
@@ -63,7 +64,7 @@ class Table:
 
 @dataclass
 class _Notes:
-    """Lines by what was the matter with them."""
+    """Lines by what was the matter with them, as it is marked."""
 
     lines: dict[str, list[int]] = field(default_factory=dict)
 
@@ -74,9 +75,20 @@ class _Notes:
         said = []
         for what, lines in self.lines.items():
             named = ", ".join(str(line) for line in lines[:_NAMED])
-            more = f" and {len(lines) - _NAMED} more" if len(lines) > _NAMED else ""
-            said.append(f"{what}: line {named}{more}." if len(lines) == 1 else
-                        f"{what}: lines {named}{more}.")  # fmt: skip
+            if len(lines) == 1:
+                said.append(tr("{what}: line {line}.", what=tr(what), line=named))
+            elif len(lines) <= _NAMED:
+                said.append(tr("{what}: lines {lines}.", what=tr(what), lines=named))
+            else:
+                more = len(lines) - _NAMED
+                said.append(
+                    tr(
+                        "{what}: lines {lines} and {more} more.",
+                        what=tr(what),
+                        lines=named,
+                        more=more,
+                    )
+                )
         return " ".join(said)
 
 
@@ -97,10 +109,10 @@ def read_runs(sheet: Sheet, naming: Naming) -> Table | Failed:
     """
     reader = _Reader(sheet, naming)
     if len(sheet.rows) > MAX_RUNS:
-        return Failed(f"It has more than {MAX_RUNS:,} lines.", format="CSV")
+        return Failed(tr("It has more than {most} lines.", most=grouped(MAX_RUNS)), format="CSV")
     runs = list(reader.runs())
     if not runs:
-        return Failed("No line of it is a run with a day.", format="CSV")
+        return Failed(tr("No line of it is a run with a day."), format="CSV")
     return Table(tuple(runs), reader.notes.words())
 
 
@@ -142,13 +154,13 @@ class _Reader:
         day = day_of(written, self._column("day").unit) if written else None
         if day is None:
             if any(cell.strip() for cell in self._sheet.rows[place]):
-                self.notes.add("No day, left out", line)
+                self.notes.add(mark("No day, left out"), line)
             return None
         metres, seconds = self._metres(place, line), self._seconds(place, line)
         if not metres and not seconds:
             return None  # a day of rest
         if metres and seconds and not SLOWEST <= metres / seconds <= FASTEST:
-            self.notes.add("Distance and time do not fit each other, the time left out", line)
+            self.notes.add(mark("Distance and time do not fit each other, the time left out"), line)
             seconds = None
         said = " ".join(self._text(role, place) for role in ("sport", "kind", "name"))
         sport, kind = _sport(said, self._text("sport", place) or self._text("kind", place))
@@ -185,7 +197,7 @@ class _Reader:
         metres = self._read["distance"](text) * PER_UNIT.get(unit, math.nan)
         if 0.0 <= metres <= MAX_METRES:
             return metres
-        self.notes.add("A distance that could not be read", line)
+        self.notes.add(mark("A distance that could not be read"), line)
         return None
 
     def _seconds(self, place: int, line: int) -> float | None:
@@ -198,7 +210,7 @@ class _Reader:
             seconds = parse_length(text, "h:mm:ss")
         if seconds is not None and seconds <= MAX_SECONDS:
             return seconds
-        self.notes.add("A time that could not be read", line)
+        self.notes.add(mark("A time that could not be read"), line)
         return None
 
     def _clock(self, place: int, written: str, day: date) -> tuple[time, bool]:

@@ -13,9 +13,10 @@ from tercet.formats.assemble import COLUMN, COLUMNS, MAX_SAMPLES, Draft, assembl
 from tercet.formats.table.cells import clock_of, day_of, moment_of, number_reader, parse_length
 from tercet.formats.table.columns import Column, Naming
 from tercet.formats.table.sheet import Sheet
+from tercet.language import grouped, mark, tr
 
 FORMAT = "CSV"
-WHICH_DAY = "Its samples carry no day: when did the run start?"
+WHICH_DAY = mark("Its samples carry no day: when did the run start?")
 #: Positions past a full circle are whole parts of half of one, as watches keep them. [degrees]
 SEMICIRCLE = 180.0 / 2**31
 #: Speeds without a unit are m/s where their middle is under this. [m/s]
@@ -52,11 +53,13 @@ def read_samples(
     Recording or Failed
     """
     if len(sheet.rows) > MAX_SAMPLES:
-        return Failed(f"It holds more than {MAX_SAMPLES:,} samples.", format=FORMAT)
+        return Failed(
+            tr("It holds more than {most} samples.", most=grouped(MAX_SAMPLES)), format=FORMAT
+        )
     samples = np.full((len(sheet.rows), len(COLUMNS)), np.nan)
     times = _times(sheet, naming, start, zone)
     if times is None:
-        return Failed(WHICH_DAY, format=FORMAT)
+        return Failed(tr(WHICH_DAY), format=FORMAT)
     samples[:, 0], offset = times
     for column in naming.columns:
         stream = "speed" if column.role == "pace" else column.role.replace(" ", "_")

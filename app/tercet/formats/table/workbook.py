@@ -9,6 +9,7 @@ import zlib
 from datetime import date, datetime, time, timedelta
 
 from tercet.formats.unpack import Refused
+from tercet.language import grouped, tr
 
 #: The member that makes a zip file a spreadsheet.
 WORKBOOK = "xl/workbook.xml"
@@ -73,10 +74,10 @@ def rows_of(data: bytes) -> list[list[str]]:
             if sheet.typ == SheetTypeEnum.WorkSheet and sheet.visible == SheetVisibleEnum.Visible
         ]
         if not shown:
-            raise Refused("The spreadsheet has no sheet that is shown.")
+            raise Refused(tr("The spreadsheet has no sheet that is shown."))
         cells = book.get_sheet_by_name(shown[0]).to_python(skip_empty_area=False)
     except (CalamineError, ValueError, OSError) as error:
-        raise Refused(f"The spreadsheet is damaged: {error}.") from error
+        raise Refused(tr("The spreadsheet is damaged: {error}.", error=error)) from error
     return [[text_of(cell) for cell in row] for row in cells]
 
 
@@ -110,19 +111,19 @@ def _unpacked(data: bytes) -> io.BytesIO:
         ):
             wanted = [info for info in packed.infolist() if _PARTS.fullmatch(info.filename)]
             if len(wanted) > MAX_PARTS:
-                raise Refused(f"The spreadsheet has more than {MAX_PARTS} parts.")
+                raise Refused(tr("The spreadsheet has more than {most} parts.", most=MAX_PARTS))
             left = MAX_UNPACKED
             for info in wanted:
                 with packed.open(info) as part:
                     text = part.read(left + 1)
                 left -= len(text)
                 if left < 0:
-                    raise Refused(f"Unpacked it is larger than {MAX_UNPACKED >> 20} MB.")
+                    raise Refused(tr("Unpacked it is larger than {mb} MB.", mb=MAX_UNPACKED >> 20))
                 if info.filename.startswith("xl/worksheets/"):
                     _check_corner(text)
                 out.writestr(info.filename, text)
     except _DAMAGED as error:
-        raise Refused(f"The spreadsheet is damaged: {error}.") from error
+        raise Refused(tr("The spreadsheet is damaged: {error}.", error=error)) from error
     safe.seek(0)
     return safe
 
@@ -138,7 +139,7 @@ def _check_corner(sheet: bytes) -> None:
             place = place * 26 + letter - 64
         columns = max(columns, place)
     if rows * columns > MAX_CELLS or cells > MAX_CELLS:
-        raise Refused(f"Its first sheet spans more than {MAX_CELLS:,} cells.")
+        raise Refused(tr("Its first sheet spans more than {most} cells.", most=grouped(MAX_CELLS)))
 
 
 __all__ = ["WORKBOOK", "ZIP_MAGIC", "is_office", "names_in", "rows_of", "text_of"]
