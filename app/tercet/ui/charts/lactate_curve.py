@@ -15,6 +15,14 @@ from tercet.language import mark, tr
 from tercet.ui import stairs, theme, words
 
 LINES = ("LT1", "LT2")
+METHODS = {
+    "log-log": mark("log-log"),
+    "baseline + 0.5": mark("baseline + 0.5"),
+    "baseline + 1.0": mark("baseline + 1.0"),
+    "fixed 2.0": mark("fixed 2.0"),
+    "fixed 4.0": mark("fixed 4.0"),
+    "modified Dmax": mark("modified Dmax"),
+}
 _APART = {"km": mark("{seconds} s/km apart"), "miles": mark("{seconds} s/mile apart")}
 #: Widths left of the plot, and the height of the curve. [px at 100 %]
 NAMES, MARGIN, CURVE = 210, 64, 124
@@ -50,11 +58,11 @@ class LactateChart(QWidget):
             self._groups.append(group)
             kept, offered = before[line], lactate.middle(self._found, line)
             for item in self._of(line):
-                radio = QRadioButton(item.method, self)
+                radio = QRadioButton(tr(METHODS.get(item.method, item.method)), self)
                 radio.setEnabled(not item.reason)
                 radio.setToolTip(item.reason)
                 said = item.reason or words.pace(item.speed, self._units)
-                radio.setAccessibleName(f"{line}, {item.method}: {said}")
+                radio.setAccessibleName(f"{line}, {radio.text()}: {said}")
                 group.addButton(radio)
                 self.radios[item.method] = radio
                 wanted = kept.method if kept is not None else offered and offered.method

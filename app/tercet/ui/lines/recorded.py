@@ -166,7 +166,12 @@ class RecordedPage(Page):
         estimate = self._own.recorded.estimate
         try:
             entry = completed(
-                estimate.values, estimate.interval, self._now, start, "from runs", estimated=True
+                estimate.values,
+                estimate.interval,
+                self._now,
+                start,
+                mark("from runs"),
+                estimated=True,
             )
         except ValueError as error:
             raise FieldError(str(error), self.span) from error

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet.language import tr
+from tercet.language import SOURCE, code, mark, tr
 from tercet.library.review import build, choices
 from tercet.library.review.choices import Choices
 from tercet.library.review.content import Page as ReviewPageContent
@@ -160,11 +160,11 @@ class Organiser(Page):
 
     # What is chosen ----------------------------------------------------------------------
 
-    def _keep(self, chosen: Choices, step: str, quiet: bool = True) -> None:
+    def _keep(self, chosen: Choices, step: str, quiet: bool = True, said: str = "") -> None:
         if self._review is None or chosen == self._chosen:
             return
         self._chosen = chosen
-        self.context.acts.do(choices.keep, self._review.scope, chosen, step, quiet=quiet)
+        self.context.acts.do(choices.keep, self._review.scope, chosen, step, quiet=quiet, said=said)
 
     def _words(self, kind: str, text: str) -> None:
         page = self.current()
@@ -178,19 +178,24 @@ class Organiser(Page):
     def _lines(self, text: str) -> None:
         lines = tuple(line.strip() for line in text.splitlines() if line.strip())
         day = self._view.today.isoformat() if self._view is not None and lines else ""
-        self._keep(replace(self._chosen, next_lines=lines, written=day), "Write the next block")
+        self._keep(
+            replace(self._chosen, next_lines=lines, written=day), mark("Write the next block")
+        )
 
     def _leave_out(self, out: bool) -> None:
         page = self.current()
         if page is not None:
+            # Nouns keep their capitals where a language writes them so.
+            name = page.name.lower() if code() == SOURCE else page.name
             step = f"{'Leave out' if out else 'Take in'} {page.name.lower()}"
-            self._keep(self._chosen.leave_out(page.key, out), step, quiet=False)
+            said = tr("Leave out {page}", page=name) if out else tr("Take in {page}", page=name)
+            self._keep(self._chosen.leave_out(page.key, out), step, quiet=False, said=said)
 
     def _move(self, key: str, by: int) -> None:
         if self._review is not None:
             keys = [page.key for page in self._review.pages]
             self._key = key
-            self._keep(self._chosen.move(keys, key, by), "Move a page", quiet=False)
+            self._keep(self._chosen.move(keys, key, by), mark("Move a page"), quiet=False)
 
     def _choose_scope(self, key: str) -> None:
         self._scope = key
@@ -201,7 +206,7 @@ class Organiser(Page):
             self.refresh(self._view)
 
     def _choose_pair(self, then: str, now: str) -> None:
-        self._keep(replace(self._chosen, then=then, now=now), "Compare other blocks")
+        self._keep(replace(self._chosen, then=then, now=now), mark("Compare other blocks"))
 
     def _choose_look(self, name: str) -> None:
         self.context.settings.setValue("review_look", name)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF
 
+from tercet.language import tr
 from tercet.library.review.pictures import DotPicture, Level, LevelPicture, VolumePicture
 from tercet.ui.review.board import Along, Board
 from tercet.ui.review.paint_blocks import whole_marks
@@ -145,7 +146,7 @@ def volume(board: Board, picture: VolumePicture, area: QRectF) -> None:
     for mark in whole_marks(most, most * per_hour, 34.0):
         y = base - mark * per_hour
         board.line((plot.left(), plot.right()), (y, y), "rule", 1.0)
-        board.text(plot.left() - 12.0, y + 8.0, f"{mark} h", color="text_2", align="right")
+        board.text(plot.left() - 12.0, y + 8.0, tr("{n} h", n=mark), color="text_2", align="right")
     for k, column in enumerate(picture.columns):
         x, wide = plot.left() + k * step + step * 0.14, step * 0.72
         height = sum(column.seconds) / 3600.0 * per_hour
