@@ -7,7 +7,9 @@ from collections.abc import Sequence
 from datetime import date
 from itertools import pairwise
 
+from tercet import language
 from tercet.engine.scale import Shade
+from tercet.language import tr
 from tercet.library import season
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
@@ -29,7 +31,7 @@ def build_up(view: SeasonView) -> Page:
     rows = tuple(
         (
             block.name,
-            block.kind,
+            tr(block.kind) if block.kind else "",
             figures.share(block.easy_target),
             figures.share(block.easy_share, estimated=block.estimated),
             *(figures.hours(value) for value in block.seconds[:3]),
@@ -41,20 +43,28 @@ def build_up(view: SeasonView) -> Page:
         # Nothing was asked of stretches that nobody planned.
         sums = total(judged)
         easy = figures.share(sums[0] / sum(sums), estimated=view.estimated)
-        title = f"{easy[0].upper()}{easy[1:]} of the running was easy"
+        title = tr("{share} of the running was easy", share=f"{easy[0].upper()}{easy[1:]}")
     elif len(behind) == 1:
-        title = f"{behind[0].name} fell short of its easy share"
+        title = tr("{block} fell short of its easy share", block=behind[0].name)
     elif behind:
-        title = f"{len(behind)} of {len(judged)} blocks fell short of their easy share"
+        title = tr(
+            "{n} of {whole} blocks fell short of their easy share",
+            n=len(behind),
+            whole=len(judged),
+        )
+    elif len(judged) > 1:
+        title = tr("Every block held its easy share")
     else:
-        title = "Every block held its easy share" if len(judged) > 1 else "The easy share was held"
+        title = tr("The easy share was held")
     first, last = (view.blocks[0].start, view.blocks[-1].end) if view.blocks else (view.today,) * 2
     inside = first <= view.today <= last
     return Page(
         "blocks",
-        "Build-up by block",
+        tr("Build-up by block"),
         title,
-        "Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for.",
+        tr(
+            "Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for."
+        ),
         BuildUpPicture(
             parts,
             axis.months,
@@ -64,15 +74,15 @@ def build_up(view: SeasonView) -> Page:
         if parts
         else None,
         Table(
-            ("block", "for", "easy wanted", "easy run", "easy", "moderate", "hard", "in hand",
-             "short"),
+            (tr("block"), tr("for", "what a block is for"), tr("easy wanted"), tr("easy run"),
+             tr("easy"), tr("moderate"), tr("hard"), tr("in hand"), tr("short", "of easy time")),
             rows,
             frozenset({0, 1}),
             tuple(tuple(session.id for session in running(block)) for block in view.blocks),
         ),
         missing=""
         if judged
-        else "This page needs a block with two hours of running that could be judged.",
+        else tr("This page needs a block with two hours of running that could be judged."),
     )  # fmt: skip
 
 
@@ -137,7 +147,7 @@ def months(first: date, last: date, most: int = 12) -> tuple[tuple[float, str], 
     while (year, month) <= (last.year, last.month):
         day = date(year, month, 1)
         if day >= first:
-            out.append((float(day.toordinal()), figures.MONTHS[month - 1][:3]))
+            out.append((float(day.toordinal()), language.short_month(month)))
         year, month = (year + 1, 1) if month == 12 else (year, month + 1)
     if not out:
         return ((float(first.toordinal()), figures.short_day(first)),)
@@ -186,9 +196,11 @@ def _part(item: BuildUp, today: date, axis: Axis) -> BuildUpPart:
 
 
 def _wanted(block: BlockView) -> tuple[str, ...]:
-    wanted = f"{figures.share(block.easy_target)} easy wanted"
-    short = f"{figures.share(block.easy_target)} wanted"
-    kind = (f"{block.kind}, {wanted}",) if block.kind and block.id is not None else ()
+    share = figures.share(block.easy_target)
+    wanted = tr("{share} easy wanted", share=share)
+    short = tr("{share} wanted", share=share)
+    word = tr(block.kind) if block.kind else ""
+    kind = (f"{word}, {wanted}",) if word and block.id is not None else ()
     return (*kind, wanted, short) if block.id is not None else ()
 
 
@@ -196,4 +208,4 @@ def _label(block: BlockView) -> str:
     if block.easy_share is None:
         return ""
     words = figures.share(block.easy_share, estimated=block.estimated)
-    return f"short, {words}" if is_short(block) else words
+    return tr("short, {share}", share=words) if is_short(block) else words

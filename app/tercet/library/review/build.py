@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
+from tercet.language import mark, tr
 from tercet.library import season
 from tercet.library.review import (
     ahead,
@@ -27,7 +28,7 @@ from tercet.store.database import Store
 
 #: Pages whose numbers come from the shades of running, and so from the thresholds.
 SHADED = frozenset({"pair", "differs", "line", "weeks", "blocks", "curve", "middle"})
-ESTIMATED = "By estimated thresholds."
+ESTIMATED = mark("By estimated thresholds.")
 
 
 def review(
@@ -84,7 +85,7 @@ def of_view(
         pages[:0] = [pair.back(about.sides, cut), pair.differs(about.sides, cut, spacing)]
     pages = [_honest(page, estimated=cut.estimated) for page in pages]
     made = Review(
-        runner=queries.setting(store, "runner") or "Runner",
+        runner=queries.setting(store, "runner") or tr("Runner"),
         scope=about.key,
         name=about.name,
         pages=choices.apply(pages, chosen),
@@ -99,7 +100,7 @@ def _honest(page: Page, *, estimated: bool) -> Page:
     if page.empty:
         return replace(page, title=page.name, line="", picture=None)
     if estimated and page.key in SHADED:
-        return replace(page, line=f"{page.line} {ESTIMATED}".strip())
+        return replace(page, line=" ".join([page.line, tr(ESTIMATED)]).strip())
     return page
 
 

@@ -8,6 +8,7 @@ from dataclasses import asdict, dataclass, field, replace
 from typing import Any
 
 from tercet.domain import Changes
+from tercet.language import tr
 from tercet.library.review.content import Page
 from tercet.store import queries
 from tercet.store.database import Store
@@ -118,12 +119,13 @@ def in_words(text: str) -> str:
     made = parse(text)
     said = [*made.titles.values(), *made.remarks.values(), *made.next_lines, *made.notes.values()]
     if made.hidden:
-        said.append(f"left out: {', '.join(sorted(made.hidden))}")
-    return "; ".join(said) or "only the order of its pages"
+        said.append(tr("left out: {pages}", pages=", ".join(sorted(made.hidden))))
+    return "; ".join(said) or tr("only the order of its pages")
 
 
-def keep(store: Store, scope: str, chosen: Choices, step: str = "Change the review") -> Changes:
+def keep(store: Store, scope: str, chosen: Choices, step: str = "") -> Changes:
     """Keep choices, as one undo step; quick edits of one thing are one step."""
+    step = step or tr("Change the review")
     value = asdict(chosen)
     value["hidden"] = sorted(chosen.hidden)
     with store.atomic(step, ("review", scope, step)):

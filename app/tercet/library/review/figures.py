@@ -5,17 +5,17 @@ from __future__ import annotations
 import math
 from datetime import date
 
+from tercet import language
 from tercet.engine.shades import whole_shares
+from tercet.language import mark, tr
 
 NOTHING = "–"
 UNIT_METRES = {"km": 1000.0, "miles": 1609.344}
 UNIT_WORDS = {"km": "km", "miles": "mi"}
+NOTHING_RUN = mark(
+    "Nothing has been run in these blocks yet. Recordings or a paper log fill this page."
+)
 PACE_WORDS = {"km": "/km", "miles": "/mile"}
-MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September",
-    "October", "November", "December",
-)  # fmt: skip
-DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 
 
 def hours(seconds: float) -> str:
@@ -42,7 +42,8 @@ def pace(speed: float, units: str = "km") -> str:
 def distance(metres: float, units: str = "km") -> str:
     """One decimal from ten up, two below: ``14.2 km``, ``8.05 km``."""
     value = metres / UNIT_METRES[units]
-    return f"{value:.{1 if round(value, 2) >= 10.0 else 2}f} {UNIT_WORDS[units]}"
+    decimals = 1 if round(value, 2) >= 10.0 else 2
+    return f"{language.number(value, decimals)} {UNIT_WORDS[units]}"
 
 
 def share(fraction: float | None, *, estimated: bool = False) -> str:
@@ -50,7 +51,12 @@ def share(fraction: float | None, *, estimated: bool = False) -> str:
     if fraction is None:
         return NOTHING
     words = f"{math.floor(fraction * 100.0 + 0.5)} %"
-    return f"about {words}" if estimated else words
+    return about(words, estimated=estimated)
+
+
+def about(words: str, *, estimated: bool) -> str:
+    """A number that is an estimate, or as it is: ``about 5:09 /km``."""
+    return tr("about {number}", number=words) if estimated else words
 
 
 def shares(amounts: tuple[float, float, float]) -> tuple[str, str, str]:
@@ -64,27 +70,25 @@ def shares(amounts: tuple[float, float, float]) -> tuple[str, str, str]:
 
 def short_day(day: date) -> str:
     """Day and month: ``17 Jun``."""
-    return f"{day.day} {MONTHS[day.month - 1][:3]}"
+    return tr("{day} {month}", day=day.day, month=language.short_month(day.month))
 
 
 def day(value: date) -> str:
     """Whole date: ``17 June 2026``."""
-    return f"{value.day} {MONTHS[value.month - 1]} {value.year}"
+    month = language.month(value.month)
+    return tr("{day} {month} {year}", day=value.day, month=month, year=value.year)
 
 
 def span(start: date, end: date) -> str:
     """From one day to another: ``2 March to 17 June 2026``."""
-    first = f"{start.day} {MONTHS[start.month - 1]}"
-    if start.year != end.year:
-        first += f" {start.year}"
-    return f"{first} to {day(end)}"
-
-
-def counted(count: int, word: str) -> str:
-    """A number and its word: ``1 run``, ``4 runs``."""
-    return f"{count} {word}" if count == 1 else f"{count} {word}s"
+    first = day(start)
+    if start.year == end.year:
+        first = tr("{day} {month}", day=start.day, month=language.month(start.month))
+    return tr("{first} to {last}", first=first, last=day(end))
 
 
 def listed(parts: list[str]) -> str:
     """Words for a sentence: ``a, b and c``."""
-    return f"{', '.join(parts[:-1])} and {parts[-1]}" if len(parts) > 1 else "".join(parts)
+    if len(parts) < 2:
+        return "".join(parts)
+    return tr("{words} and {last}", words=", ".join(parts[:-1]), last=parts[-1])

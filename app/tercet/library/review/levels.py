@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from tercet.domain import DatedThresholds, Race
+from tercet.language import tr
 from tercet.library.review import figures
 from tercet.library.review.blocks import months
 from tercet.library.review.content import Page, Table
@@ -32,7 +33,7 @@ class Result:
     @property
     def words(self) -> str:
         """The time as it is written."""
-        return f"{'' if self.exact else 'about '}{figures.duration(self.seconds)}"
+        return figures.about(figures.duration(self.seconds), estimated=not self.exact)
 
 
 def results(store: Store, view: SeasonView, races: Sequence[Race]) -> dict[int, Result]:
@@ -68,17 +69,20 @@ def levels(
     behind: list[tuple[int, ...]] = []
     for entry in used:
         values = entry.values
-        about = "about " if entry.estimated else ""
         rows.append(
             (
                 figures.day(entry.start),
-                f"thresholds, {entry.source}",
+                tr("thresholds, {source}", source=tr(entry.source) if entry.source else ""),
                 *(
-                    figures.NOTHING if speed is None else about + figures.pace(speed, units)
+                    figures.NOTHING
+                    if speed is None
+                    else figures.about(figures.pace(speed, units), estimated=entry.estimated)
                     for speed in (values.lt1_speed, values.lt2_speed)
                 ),
                 *(
-                    figures.NOTHING if beats is None else f"{about}{beats:.0f} /min"
+                    figures.NOTHING
+                    if beats is None
+                    else figures.about(f"{beats:.0f} /min", estimated=entry.estimated)
                     for beats in (values.lt1_hr, values.lt2_hr)
                 ),
                 figures.NOTHING,
@@ -102,9 +106,9 @@ def levels(
     drawable = any(level.steps for level in levels) or any(mark[1] is not None for mark in marks)
     return Page(
         "levels",
-        "Thresholds and races",
+        tr("Thresholds and races"),
         _title(used, marks, units),
-        "The paces of both thresholds, faster is higher. A dot is a race at its pace.",
+        tr("The paces of both thresholds, faster is higher. A dot is a race at its pace."),
         LevelPicture(
             float(first.toordinal()),
             float(last.toordinal() + 1),
@@ -115,14 +119,22 @@ def levels(
         if drawable
         else None,
         Table(
-            ("day", "what", "LT1 pace", "LT2 pace", "LT1 heart rate", "LT2 heart rate", "time"),
+            (
+                tr("day"),
+                tr("what"),
+                tr("LT1 pace"),
+                tr("LT2 pace"),
+                tr("LT1 heart rate"),
+                tr("LT2 heart rate"),
+                tr("time"),
+            ),
             tuple(rows),
             frozenset({0, 1}),
             tuple(behind),
         ),
         missing=""
         if any(entry.values.lt2_speed or entry.values.lt1_speed for entry in used)
-        else "This page needs thresholds with a pace.",
+        else tr("This page needs thresholds with a pace."),
     )
 
 
@@ -142,9 +154,9 @@ def _level(
     for entry in used:
         speed = getattr(entry.values, field)
         if speed is not None:
-            about = "about " if entry.estimated else ""
+            words = figures.about(figures.pace(speed, units), estimated=entry.estimated)
             day = float(max(entry.start, first).toordinal())
-            steps.append((day, float(speed), about + figures.pace(speed, units)))
+            steps.append((day, float(speed), words))
     return Level(name, tuple(steps))
 
 
@@ -158,14 +170,17 @@ def _title(
         a, b = known[0], known[-1]
         before = figures.pace(a.values.lt2_speed or 0.0, units)
         after = figures.pace(b.values.lt2_speed or 0.0, units)
-        about = "about " if a.estimated or b.estimated else ""
+        estimated = a.estimated or b.estimated
+        last = figures.about(after, estimated=estimated)
         if before != after:
-            return f"LT2 went from {about}{before.partition(' ')[0]} to {about}{after}"
-        return f"LT2 stayed at {about}{after}"
+            first = figures.about(before.partition(" ")[0], estimated=estimated)
+            return tr("LT2 went from {first} to {last}", first=first, last=last)
+        return tr("LT2 stayed at {pace}", pace=last)
     if known:
-        about = "about " if known[0].estimated else ""
-        return f"LT2 stood at {about}{figures.pace(known[0].values.lt2_speed or 0.0, units)}"
-    return "Thresholds and races"
+        only = figures.pace(known[0].values.lt2_speed or 0.0, units)
+        only = figures.about(only, estimated=known[0].estimated)
+        return tr("LT2 stood at {pace}", pace=only)
+    return tr("Thresholds and races")
 
 
 def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], units: str) -> Page:
@@ -176,14 +191,14 @@ def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], unit
     if sessions:
         longest = max(sessions, key=lambda s: s.running_s)
         rows.append(
-            (figures.hours(longest.running_s), "longest run by time", figures.day(longest.day))
+            (figures.hours(longest.running_s), tr("longest run by time"), figures.day(longest.day))
         )
         behind.append((longest.id,))
         farthest = max(sessions, key=lambda s: s.distance_m)
         rows.append(
             (
                 figures.distance(farthest.distance_m, units),
-                "longest run by distance",
+                tr("longest run by distance"),
                 figures.day(farthest.day),
             )
         )
@@ -193,8 +208,8 @@ def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], unit
         rows.append(
             (
                 figures.hours(sum(s.running_s for s in weeks[monday])),
-                "longest week",
-                f"week of {figures.day(monday)}",
+                tr("longest week"),
+                tr("week of {day}", day=figures.day(monday)),
             )
         )
         behind.append(tuple(s.id for s in weeks[monday]))
@@ -203,25 +218,32 @@ def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], unit
         kinds.setdefault(item.kind, []).append(item)
     for kind, items in sorted(kinds.items(), key=lambda pair: -len(pair[1]))[:3]:
         quick = max(items, key=lambda item: item.speed)
-        words = f"mean of {len(quick.metres)} \N{MULTIPLICATION SIGN} {kind}"
+        words = tr("mean of {n} × {kind}", n=len(quick.metres), kind=kind)
         rows.append((figures.pace(quick.speed, units), words, figures.day(quick.day)))
         behind.append((quick.run_id,))
     for made in ran.values():
         rows.append((made.words, made.race.name, figures.day(made.race.day)))
         behind.append((made.run_id,))
-    title = "Best of the season"
+    title = tr("Best of the season")
     if rows:
-        title = f"The longest run took {rows[0][0]}, the longest week {rows[2][0]}"
+        title = tr(
+            "The longest run took {run}, the longest week {week}",
+            run=rows[0][0],
+            week=rows[2][0],
+        )
     return Page(
         "best",
-        "Best of the season",
+        tr("Best of the season"),
         title,
-        "The most and the fastest of these weeks, each with its day.",
+        tr("The most and the fastest of these weeks, each with its day."),
         Facts(tuple(rows[:8])),
-        Table(("figure", "what", "when"), tuple(rows[:8]), frozenset({1, 2}), tuple(behind[:8])),
-        missing=""
-        if rows
-        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
+        Table(
+            (tr("figure"), tr("what"), tr("when")),
+            tuple(rows[:8]),
+            frozenset({1, 2}),
+            tuple(behind[:8]),
+        ),
+        missing="" if rows else tr(figures.NOTHING_RUN),
     )
 
 

@@ -12,6 +12,7 @@ import numpy as np
 from tercet.domain import DatedThresholds
 from tercet.engine import curve
 from tercet.engine.scale import Floats
+from tercet.language import mark, several, tr
 from tercet.library import reading
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
@@ -27,12 +28,12 @@ CURVE_FROM_S = 3 * 3600.0
 #: Of less than this no share is told. [s]
 WORTH_S = 600.0
 CAUSES = {
-    "START": "Too fast from the start",
-    "LATE": "Crept up late",
-    "CLIMB": "Climbs",
-    "DRIFT": "Heart rate rose at steady pace",
-    "AROUND": "Around repetitions",
-    "MEANT": "Meant",
+    "START": mark("Too fast from the start"),
+    "LATE": mark("Crept up late"),
+    "CLIMB": mark("Climbs"),
+    "DRIFT": mark("Heart rate rose at steady pace"),
+    "AROUND": mark("Around repetitions"),
+    "MEANT": mark("Meant"),
 }
 
 
@@ -78,18 +79,20 @@ def intensity(
         for block in view.blocks
     )
     table = Table(
-        ("block", "hours judged", "easy", "moderate", "hard"),
+        (tr("block"), tr("hours judged"), tr("easy"), tr("moderate"), tr("hard")),
         rows,
         frozenset({0}),
         tuple(tuple(session.id for session in running(block)) for block in view.blocks),
     )
-    name = "Intensity curve"
+    name = tr("Intensity curve")
     curves = [_curve(block, kept, entries) for block in blocks]
     if now is None or any(made is None for made in curves):
         return Page(
             "curve", name, name, "", None, table,
-            missing="A curve needs three hours of judged running in each block shown; the shares "
-            "stand in the table.",
+            missing=tr(
+                "A curve needs three hours of judged running in each block shown; the shares "
+                "stand in the table."
+            ),
         )  # fmt: skip
     drawn = [made for made in curves if made is not None]
     entry = reading.in_force(entries, now.end)
@@ -99,18 +102,20 @@ def intensity(
     ]
     bounds = ("", "")
     if entry is not None:
-        about = "about " if entry.estimated else ""
         speeds = (entry.values.lt1_speed, entry.values.lt2_speed)
         bounds = tuple(  # type: ignore[assignment]
-            "" if speed is None else about + figures.pace(speed, units) for speed in speeds
+            ""
+            if speed is None
+            else figures.about(figures.pace(speed, units), estimated=entry.estimated)
+            for speed in speeds
         )
     return Page(
         "curve",
         name,
         _title(then, now),
-        "Time over intensity; both lines enclose the same area."
+        tr("Time over intensity; both lines enclose the same area.")
         if then is not None
-        else f"Time over intensity in {now.name}.",
+        else tr("Time over intensity in {block}.", block=now.name),
         CurvePicture(
             tuple(drawn[-1].at.tolist()),
             drawn[-1].lt2,
@@ -136,8 +141,8 @@ def compared(view: SeasonView, pair: tuple[str, str]) -> tuple[BlockView | None,
 
 def _three_shares(block: BlockView) -> tuple[str, str, str]:
     easy, middle, hard = figures.shares((block.seconds[0], block.seconds[1], block.seconds[2]))
-    about = "about " if block.estimated else ""
-    return (about + easy, about + middle, about + hard)
+    words = [figures.about(share, estimated=block.estimated) for share in (easy, middle, hard)]
+    return (words[0], words[1], words[2])
 
 
 def _curve(
@@ -157,12 +162,14 @@ def _curve(
 def _title(then: BlockView | None, now: BlockView) -> str:
     after = _three_shares(now)[1]
     if then is None:
-        return f"The middle took {after} of {now.name}"
+        return tr("The middle took {share} of {block}", share=after, block=now.name)
     before = _three_shares(then)[1]
     if before == after:
-        return f"The middle stayed at {after}"
+        return tr("The middle stayed at {share}", share=after)
     less = then.seconds[1] / sum(then.seconds[:3]) > now.seconds[1] / sum(now.seconds[:3])
-    return f"The middle {'shrank' if less else 'grew'} from {before} to {after}"
+    if less:
+        return tr("The middle shrank from {before} to {after}", before=before, after=after)
+    return tr("The middle grew from {before} to {after}", before=before, after=after)
 
 
 #: A cause on one side: seconds, and the runs it was in.
@@ -188,20 +195,22 @@ def causes(view: SeasonView, kept: Mapping[int, Held], sides: Sequence[Side] = (
             whole = sum(found[other][0] for other in order if other in found)
             words = figures.hours(amount)
             where = f", {side}" if side else ""
-            said = f"{words} in {figures.counted(len(ids), 'run')}{where}"
-            bars.append(Bar(CAUSES[name] if k == 0 else "", amount, said, name == "MEANT"))
+            one, many = mark("{time} in {n} run"), mark("{time} in {n} runs")
+            said = several(len(ids), one, many, time=words) + where
+            cause = tr(CAUSES[name])
+            bars.append(Bar(cause if k == 0 else "", amount, said, name == "MEANT"))
             share = figures.share(amount / whole) if whole else figures.NOTHING
-            rows.append((f"{CAUSES[name]}{where}", words, share, str(len(ids))))
+            rows.append((f"{cause}{where}", words, share, str(len(ids))))
             behind.append(ids)
     middle = total(view.blocks)[1]
     return Page(
         "middle",
-        "Where the middle came from",
+        tr("Where the middle came from"),
         _causes_title(order, seconds, named),
-        "Moderate time by cause, hours and minutes. What was meant is no fault.",
+        tr("Moderate time by cause, hours and minutes. What was meant is no fault."),
         BarPicture(tuple(bars)),
         Table(
-            ("cause", "time", "of the middle", "runs"),
+            (tr("cause"), tr("time"), tr("of the middle"), tr("runs")),
             tuple(rows),
             frozenset({0}),
             tuple(behind),
@@ -209,9 +218,12 @@ def causes(view: SeasonView, kept: Mapping[int, Held], sides: Sequence[Side] = (
         missing=""
         if order
         else (
-            "The causes of these runs are not known yet; they come when the runs are judged again."
+            tr(
+                "The causes of these runs are not known yet; they come when the runs are judged "
+                "again."
+            )
             if middle >= 60.0
-            else "No moderate running in these blocks."
+            else tr("No moderate running in these blocks.")
         ),
     )
 
@@ -230,16 +242,22 @@ def _causes_title(
     order: Sequence[str], seconds: Mapping[str, float], named: Sequence[tuple[str, _Found]]
 ) -> str:
     if not order:
-        return "Where the middle came from"
+        return tr("Where the middle came from")
     sums = [sum(found[name][0] for name in order if name in found) for _, found in named]
     if len(named) > 1:
         before, after = (figures.hours(value) for value in sums)
-        return f"The middle: {before} in {named[0][0]}, {after} in {named[1][0]}"
+        return tr(
+            "The middle: {before} in {first}, {after} in {second}",
+            before=before,
+            first=named[0][0],
+            after=after,
+            second=named[1][0],
+        )
     whole = sums[0]
     if whole < WORTH_S:
-        return f"{figures.hours(whole)} in the middle in all"
+        return tr("{hours} in the middle in all", hours=figures.hours(whole))
     most = max(order, key=lambda name: seconds[name])
     share = figures.share(seconds[most] / whole)
     if most == "MEANT":
-        return f"{share} of the middle was meant"
-    return f"{CAUSES[most]}: {share} of the middle"
+        return tr("{share} of the middle was meant", share=share)
+    return tr("{cause}: {share} of the middle", cause=tr(CAUSES[most]), share=share)

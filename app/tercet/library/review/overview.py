@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import timedelta
 
-from tercet import week_days
+from tercet import language, week_days
 from tercet.engine import tally
+from tercet.language import mark, several, tr
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.pictures import (
@@ -57,20 +58,21 @@ def run_seconds(view: SeasonView) -> float:
 
 def season_line(view: SeasonView, units: str) -> Page:
     """Hours, sessions, share of easy and races, and the blocks as one line."""
-    name = "Season in a line"
+    name = tr("Season in a line")
     blocks = [block for block in view.blocks if sum(block.seconds[:3]) > 0.0]
     amounts = total(view.blocks)
     share = tally.easy_share((*amounts, 0.0, 0.0))
     ran = run_seconds(view)
     metres = sum(sum(block.metres[:3]) + block.metres[4] for block in view.blocks)
     percent = figures.share(share, estimated=view.estimated)
-    sessions = figures.counted(view.session_count, "session")
     values = [
-        Value(figures.hours(ran), "hours run"),
-        Value(figures.distance(metres, units), "distance"),
-        Value(str(view.session_count), "session" if view.session_count == 1 else "sessions"),
-        Value(percent, "easy"),
-        Value(str(len(view.races)), "race" if len(view.races) == 1 else "races"),
+        Value(figures.hours(ran), tr("hours run")),
+        Value(figures.distance(metres, units), tr("distance")),
+        Value(
+            str(view.session_count), tr("session") if view.session_count == 1 else tr("sessions")
+        ),
+        Value(percent, tr("easy")),
+        Value(str(len(view.races)), tr("race") if len(view.races) == 1 else tr("races")),
     ]
     rows, behind = [], []
     for block in view.blocks:
@@ -86,11 +88,19 @@ def season_line(view: SeasonView, units: str) -> Page:
         )
         behind.append(tuple(session.id for session in running(block)))
     rows.append(
-        ("All", "", figures.hours(ran), *(figures.hours(value) for value in amounts), percent)
+        (tr("All"), "", figures.hours(ran), *(figures.hours(value) for value in amounts), percent)
     )
     behind.append(tuple(run for runs in behind for run in runs))
     table = Table(
-        ("block", "days", "hours", "easy", "moderate", "hard", "easy share"),
+        (
+            tr("block"),
+            tr("days"),
+            tr("hours"),
+            tr("easy"),
+            tr("moderate"),
+            tr("hard"),
+            tr("easy share"),
+        ),
         tuple(rows),
         frozenset({0, 1}),
         tuple(behind),
@@ -101,7 +111,7 @@ def season_line(view: SeasonView, units: str) -> Page:
             block.name,
             three(block.seconds),
             figures.hours(sum(block.seconds[:3]) + block.seconds[4]),
-            f"{figures.share(block.easy_share, estimated=block.estimated)} easy",
+            tr("{share} easy", share=figures.share(block.easy_share, estimated=block.estimated)),
             row,
             block.estimated,
         )
@@ -116,17 +126,24 @@ def season_line(view: SeasonView, units: str) -> Page:
                 races.append((k, ((race.day - block.start).days + 0.5) / days, race.name))
     start = view.blocks[0].start if view.blocks else view.today
     end = min(view.blocks[-1].end, view.today) if view.blocks else view.today
-    line = f"{figures.span(start, max(start, end))}. One hour has one length in every block."
+    line = tr(
+        "{days}. One hour has one length in every block.",
+        days=figures.span(start, max(start, end)),
+    )
     return Page(
         "line",
         name,
-        f"{figures.hours(ran)} hours in {sessions}, {percent} easy",
+        several(
+            view.session_count,
+            mark("{hours} hours in {n} session, {share} easy"),
+            mark("{hours} hours in {n} sessions, {share} easy"),
+            hours=figures.hours(ran),
+            share=percent,
+        ),
         line,
         SeasonLine(tuple(values), parts, tuple(races), len(view.blocks)),
         table,
-        missing=""
-        if blocks
-        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
+        missing="" if blocks else tr(figures.NOTHING_RUN),
     )
 
 
@@ -156,7 +173,7 @@ def weeks(view: SeasonView) -> Page:
                         for day in week.days
                     ),
                     tuple(week.monday + timedelta(days=k) in race_days for k in range(7)),
-                    figures.MONTHS[month - 1][:3] if first else "",
+                    language.short_month(month) if first else "",
                 )
             )
             ran = sum(week.seconds[:3]) + week.seconds[4]
@@ -175,36 +192,49 @@ def weeks(view: SeasonView) -> Page:
         if kept:
             ran = sum(block.seconds[:3]) + block.seconds[4]
             share = figures.share(block.easy_share, estimated=block.estimated)
-            words = f"{figures.hours(ran)}, {share} easy"
+            words = tr("{hours}, {share} easy", hours=figures.hours(ran), share=share)
             blocks.append(WeekBlock(block.name, words, tuple(kept)))
     ran_weeks = sum(bool(ids) for ids in behind)
     hard = hard_by_day.index(max(hard_by_day))
     longest_day = long_by_day.index(max(long_by_day))
-    names = [figures.DAYS[k] for k in week_days.weekdays()]
-    title = f"The long run fell on {names[longest_day]}"
+    names = [language.weekday(k) for k in week_days.weekdays()]
+    title = tr("The long run fell on {weekday}", weekday=names[longest_day])
     if ran_weeks < HABIT_FROM:
-        runs_in = figures.counted(sum(map(len, behind)), "run")
-        title = f"{runs_in} in {figures.counted(ran_weeks, 'week')}"
+        told = several(sum(map(len, behind)), mark("{n} run"), mark("{n} runs"))
+        title = several(
+            ran_weeks, mark("{runs} in {n} week"), mark("{runs} in {n} weeks"), runs=told
+        )
     elif max(hard_by_day) > 0.0:
         title = (
-            f"{names[hard]} was the hard day, {names[longest_day]} the long one"
+            tr(
+                "{hard} was the hard day, {long} the long one",
+                hard=names[hard],
+                long=names[longest_day],
+            )
             if hard != longest_day
-            else f"{names[hard]} was the hard day and the long one"
+            else tr("{weekday} was the hard day and the long one", weekday=names[hard])
         )
     return Page(
         "weeks",
-        "Week by week",
+        tr("Week by week"),
         title,
-        "Every line a week, every stair a run: low easy, middle moderate, high hard.",
-        Weeks(tuple(blocks), tuple(name[:3] for name in names)),
+        tr("Every line a week, every stair a run: low easy, middle moderate, high hard."),
+        Weeks(tuple(blocks), tuple(language.short_weekday(k) for k in week_days.weekdays())),
         Table(
-            ("block", "week of", "hours", "easy", "moderate", "hard", "easy share", "runs"),
+            (
+                tr("block"),
+                tr("week of"),
+                tr("hours"),
+                tr("easy"),
+                tr("moderate"),
+                tr("hard"),
+                tr("easy share"),
+                tr("runs"),
+            ),
             tuple(rows),
             frozenset({0, 1}),
             tuple(behind),
             exact=tuple(sums),
         ),
-        missing=""
-        if any(behind)
-        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
+        missing="" if any(behind) else tr(figures.NOTHING_RUN),
     )

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from tercet import week_days
+from tercet.language import tr
 from tercet.library import years
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
@@ -55,23 +56,32 @@ def back(sides: Sequence[Side], view: SeasonView) -> Page:
     names = tuple(side.name for side in sides)
     return Page(
         "pair",
-        "Side by side",
+        tr("Side by side"),
         _title(sides),
-        "A row is a week of both, easy next to the middle, hard outermost."
+        tr("A row is a week of both, easy next to the middle, hard outermost.")
         if not raced
-        else "Weeks counted back from each race, easy next to the middle, hard outermost.",
+        else tr("Weeks counted back from each race, easy next to the middle, hard outermost."),
         BackPicture(
             tuple(row[0] for row in rows),
             (_side(both[0], shown[0], most), _side(both[1], shown[1], most)),
         ),
         Table(
-            ("to go", f"{names[0]}, week of", f"{names[0]}, hours", f"{names[1]}, week of",
-             f"{names[1]}, hours"),
+            (
+                tr("to go"),
+                *(
+                    heading
+                    for name in names
+                    for heading in (
+                        tr("{name}, week of", name=name),
+                        tr("{name}, hours", name=name),
+                    )
+                ),
+            ),
             tuple(rows),
             frozenset({0, 1, 3}),
             tuple(behind),
         ),
-        missing="" if any(behind) else "Nothing has been run in these weeks yet.",
+        missing="" if any(behind) else tr("Nothing has been run in these weeks yet."),
     )  # fmt: skip
 
 
@@ -86,17 +96,17 @@ def differs(sides: Sequence[Side], view: SeasonView, spacing: int) -> Page:
     ids = tuple(run.id for past in pasts for run in past.runs)
     return Page(
         "differs",
-        "What differs",
-        f"{sides[0].name} and {sides[1].name}",
-        "The earlier number first. More is neither better nor worse.",
+        tr("What differs"),
+        tr("{first} and {second}", first=sides[0].name, second=sides[1].name),
+        tr("The earlier number first. More is neither better nor worse."),
         Facts(tuple(rows)),
         Table(
-            ("from and to", "what", "more of it"),
+            (tr("from and to"), tr("what"), tr("more of it")),
             tuple(rows),
             frozenset({0, 1, 2}),
             tuple(ids for _ in rows),
         ),
-        missing="" if rows else "This page needs running in both.",
+        missing="" if rows else tr("This page needs running in both."),
     )
 
 
@@ -141,7 +151,8 @@ def _side(part: _Weeks, weeks: Sequence[BackWeek], most: int) -> BackSide:
     ran = sum(sum(block.seconds[:3]) + block.seconds[4] for block in part.side.blocks)
     share = amounts[0] / sum(amounts) if sum(amounts) > 0.0 else None
     estimated = any(block.estimated for block in part.side.blocks)
-    said = f"{figures.hours(ran)}, {figures.share(share, estimated=estimated)} easy"
+    percent = figures.share(share, estimated=estimated)
+    said = tr("{hours}, {share} easy", hours=figures.hours(ran), share=percent)
     return BackSide(part.side.name, said, tuple(weeks), tuple(blocks))
 
 
@@ -150,7 +161,13 @@ def _title(sides: Sequence[Side]) -> str:
         sum(sum(block.seconds[:3]) + block.seconds[4] for block in side.blocks) for side in sides
     ]
     before, after = (figures.hours(value) for value in ran)
-    return f"{sides[0].name} ran {before}, {sides[1].name} {after}"
+    return tr(
+        "{first} ran {before}, {second} {after}",
+        first=sides[0].name,
+        before=before,
+        second=sides[1].name,
+        after=after,
+    )
 
 
 def _to_go(end: date, day: date) -> int:
@@ -163,7 +180,7 @@ def _monday(part: _Weeks, to_go: int) -> date:
 
 def _week_words(to_go: int, raced: bool) -> str:
     if to_go < 0:
-        return f"{-to_go} after"
+        return tr("{n} after", "weeks after the race", n=-to_go)
     if to_go == 0:
-        return "race" if raced else "last"
+        return tr("race") if raced else tr("last", "week")
     return str(to_go)

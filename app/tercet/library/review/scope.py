@@ -9,6 +9,7 @@ from datetime import timedelta
 from itertools import groupby
 
 from tercet.engine import tally
+from tercet.language import tr
 from tercet.library.views import BlockView, SeasonView
 
 #: Blocks further apart than this belong to two seasons.
@@ -111,7 +112,7 @@ def scope(view: SeasonView, key: str = "") -> Scope:
         sides = tuple(
             Side(part, _name(held), held) for part, held in zip(parts, halves, strict=True)
         )
-        name = f"{sides[0].name} and {sides[1].name}"
+        name = tr("{first} and {second}", first=sides[0].name, second=sides[1].name)
         return Scope(pair_key(*parts), name, _cut(view, every), sides)
     chosen = found[0] if len(parts) == 1 else ()
     if not chosen:
@@ -145,12 +146,13 @@ def _key(blocks: tuple[BlockView, ...]) -> str:
 
 def _name(blocks: tuple[BlockView, ...]) -> str:
     if not blocks:
-        return "No season yet"
+        return tr("No season yet")
     if len(blocks) == 1:
         return blocks[0].name
     first, last = blocks[0].end, blocks[-1].start
-    years = str(first.year) if first.year == last.year else f"{first.year} to {last.year}"
-    return f"Season {years}"
+    if first.year == last.year:
+        return tr("Season {year}", year=first.year)
+    return tr("Season {first} to {last}", first=first.year, last=last.year)
 
 
 def _cut(view: SeasonView, blocks: tuple[BlockView, ...]) -> SeasonView:

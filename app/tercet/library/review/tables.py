@@ -8,6 +8,7 @@ import os
 from collections.abc import Sequence
 from pathlib import Path
 
+from tercet.language import tr
 from tercet.library.review.content import Page, Review
 
 EXACT = ("easy_s", "moderate_s", "hard_s", "unjudged_s")
@@ -43,7 +44,7 @@ def file_name(number: int, page: Page, ending: str) -> str:
 def plain_name(words: str) -> str:
     """Words as the name of a file on every system."""
     bare = "".join(" " if c in '<>:"/\\|?*' or ord(c) < 32 else c for c in words)
-    return " ".join(bare.split()).strip(". ")[:120] or "Review"
+    return " ".join(bare.split()).strip(". ")[:120] or tr("Review")
 
 
 def free(place: Path) -> Path:
@@ -64,7 +65,7 @@ def with_ending(place: Path, endings: Sequence[str]) -> Path:
 
 def write_tables(review: Review, beside: Path) -> list[Path]:
     """Write the tables of all shown pages into a new folder inside a folder."""
-    name = plain_name(f"{review.name}, {review.runner}, tables")
+    name = plain_name(tr("{name}, {runner}, tables", name=review.name, runner=review.runner))
     folder = free(beside / name.replace(".", " "))
     folder.mkdir(parents=True)
     written = []

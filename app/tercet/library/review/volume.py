@@ -10,6 +10,7 @@ from itertools import pairwise
 import numpy as np
 
 from tercet.engine import load
+from tercet.language import mark, several, tr
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.overview import runs_of, three
@@ -25,11 +26,12 @@ USUAL_FROM = 4
 NEAR = timedelta(days=3)
 #: Only the word of the reason goes on the page, never the note itself.
 REASONS = (
-    ("ill", r"\b(ill|flu|fever|sick|covid|virus|infection|(?:a|bad|head) cold)\b"),
-    ("hurt", r"\b(injur\w+|hurt|pain\w*|strain\w*|sprain\w*)\b"),
-    ("away", r"\b(travel\w*|holiday\w*|vacation|trip|flight|away)\b"),
-    ("busy", r"\b(busy|work|exam\w*)\b"),
+    (mark("ill"), r"\b(ill|flu|fever|sick|covid|virus|infection|(?:a|bad|head) cold)\b"),
+    (mark("hurt"), r"\b(injur\w+|hurt|pain\w*|strain\w*|sprain\w*)\b"),
+    (mark("away"), r"\b(travel\w*|holiday\w*|vacation|trip|flight|away)\b"),
+    (mark("busy"), r"\b(busy|work|exam\w*)\b"),
 )
+NO_RUNS = mark("no runs")
 
 
 def volume(view: SeasonView) -> Page:
@@ -71,32 +73,39 @@ def volume(view: SeasonView) -> Page:
     gaps = [gap for gap in find_gaps(sessions, view) if _inside(gap, view)]
     for first, last, reason in gaps:
         long = (last - first).days + 1
-        said = f"no runs: {reason}" if reason else "no runs"
-        rows.append((f"from {figures.short_day(first)}", said, "", "", "", str(long), ""))
+        said = tr("no runs: {reason}", reason=tr(reason)) if reason else tr("no runs")
+        since = tr("from {day}", day=figures.short_day(first))
+        rows.append((since, said, "", "", "", str(long), ""))
         behind.append(())
     return Page(
         "volume",
-        "Volume, long runs and rests",
+        tr("Volume, long runs and rests"),
         _title(mondays, columns, weeks),
         _line(sessions, gaps, any(planned.values())),
         VolumePicture(
             tuple(columns),
             tuple(spans),
             tuple(
-                (_column(mondays, first + (last - first) / 2), reason or "no runs")
+                (_column(mondays, first + (last - first) / 2), tr(reason or NO_RUNS))
                 for first, last, reason in gaps
             ),
             _labels(columns, weeks, mondays),
         ),
         Table(
-            ("week of", "hours", "planned", "longest run", "days run", "days without", "hard days"),
+            (
+                tr("week of"),
+                tr("hours"),
+                tr("planned"),
+                tr("longest run"),
+                tr("days run"),
+                tr("days without"),
+                tr("hard days"),
+            ),
             tuple(rows),
             frozenset({0}),
             tuple(behind),
         ),
-        missing=""
-        if sessions
-        else "Nothing has been run in these blocks yet. Recordings or a paper log fill this page.",
+        missing="" if sessions else tr(figures.NOTHING_RUN),
     )
 
 
@@ -152,18 +161,33 @@ def _line(
     sessions: Sequence[SessionView], gaps: Sequence[tuple[date, date, str]], planned: bool
 ) -> str:
     hard = hard_days(sessions)
-    ruled = ", the plan as a rule" if planned else ""
-    parts = [f"Hours by week, the longest run of each as a bar{ruled}."]
+    parts = [
+        tr("Hours by week, the longest run of each as a bar, the plan as a rule.")
+        if planned
+        else tr("Hours by week, the longest run of each as a bar.")
+    ]
     if len(hard) > 1:
         between = np.array([(b - a).days for a, b in pairwise(hard)])
         close = int((between == 1).sum())
-        running = f"{figures.counted(close, 'time')} on two days running" if close else ""
-        parts.append(
-            f"{len(hard)} hard days, usually {int(np.median(between))} days apart"
-            f"{f', {running}' if running else ''}."
-        )
+        told = {"n": len(hard), "apart": int(np.median(between)), "close": close}
+        if close == 1:
+            words = mark("{n} hard days, usually {apart} days apart, 1 time on two days running.")
+        elif close:
+            words = mark(
+                "{n} hard days, usually {apart} days apart, {close} times on two days running."
+            )
+        else:
+            words = mark("{n} hard days, usually {apart} days apart.")
+        parts.append(tr(words, **told))
     if gaps:
-        parts.append(f"{figures.counted(len(gaps), 'gap')} of {GAP_DAYS} days or more.")
+        parts.append(
+            several(
+                len(gaps),
+                mark("{n} gap of {days} days or more."),
+                mark("{n} gaps of {days} days or more."),
+                days=GAP_DAYS,
+            )
+        )
     return " ".join(parts)
 
 
@@ -171,16 +195,21 @@ def _title(
     mondays: Sequence[date], columns: Sequence[Column], weeks: dict[date, list[SessionView]]
 ) -> str:
     if not columns:
-        return "Volume, long runs and rests"
+        return tr("Volume, long runs and rests")
     ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
     without = any(value <= 0.0 for value in ran)
     ran = [value for value in ran if value > 0.0]
     longest = figures.hours(max(column.longest for column in columns))
     if len(ran) < USUAL_FROM:
-        return f"The longest run took {longest}"
+        return tr("The longest run took {time}", time=longest)
     middle = figures.hours(float(np.median(ran)))
-    usual = "A usual week with running" if without else "A usual week"
-    return f"{usual} held {middle}, the longest run took {longest}"
+    if without:
+        return tr(
+            "A usual week with running held {week}, the longest run took {run}",
+            week=middle,
+            run=longest,
+        )
+    return tr("A usual week held {week}, the longest run took {run}", week=middle, run=longest)
 
 
 def _labels(

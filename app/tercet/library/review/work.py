@@ -10,6 +10,7 @@ from datetime import date
 
 import numpy as np
 
+from tercet.language import tr
 from tercet.library.review import figures
 from tercet.library.review.blocks import Axis
 from tercet.library.review.content import Page, Table
@@ -87,7 +88,7 @@ def _main_set(run_id: int, day: date, kind: str, found: Sequence[dict[str, float
 
 def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
     """The kind run most often: every repetition a dot, faster is higher."""
-    name = "Repetitions"
+    name = tr("Repetitions")
     kinds: dict[str, list[Set]] = defaultdict(list)
     for item in found:
         kinds[item.kind].append(item)
@@ -103,7 +104,14 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
         for item in found
     )
     table = Table(
-        ("day", "set", "time", "length", "pace", "recovery"),
+        (
+            tr("day"),
+            tr("set"),
+            tr("time"),
+            tr("length"),
+            tr("pace"),
+            tr("recovery", "rest between"),
+        ),
         rows,
         frozenset({0, 1}),
         tuple((item.run_id,) for item in found),
@@ -113,15 +121,20 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
     if not often:
         return Page(
             "repetitions", name, name, "", None, table,
-            missing="This page needs three sessions with repetitions of one kind.",
+            missing=tr("This page needs three sessions with repetitions of one kind."),
         )  # fmt: skip
     kind = often[0].kind
     first, last = often[0].speed, often[-1].speed
     before, after = figures.pace(first, units), figures.pace(last, units)
     if before == after:
-        title = f"The {kind} repetitions stayed at {after}"
+        title = tr("The {kind} repetitions stayed at {pace}", kind=kind, pace=after)
     else:
-        title = f"The {kind} repetitions went from {before.partition(' ')[0]} to {after}"
+        title = tr(
+            "The {kind} repetitions went from {before} to {after}",
+            kind=kind,
+            before=before.partition(" ")[0],
+            after=after,
+        )
     speeds = [speed for item in often for speed in item.speeds]
     axis = Axis(view.blocks)
     apart = len(axis.spans) > 1
@@ -129,8 +142,12 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
         "repetitions",
         name,
         title,
-        f"Every dot is one of the {figures.counted(len(often), 'session')} of {kind}; "
-        "faster is higher. The bar is a session's mean.",
+        tr(
+            "Every dot is one of the {n} sessions of {kind}; faster is higher. The bar is a "
+            "session's mean.",
+            n=len(often),
+            kind=kind,
+        ),
         DotPicture(
             tuple(
                 Dots(
