@@ -6,6 +6,7 @@ from datetime import UTC, datetime
 
 from tercet.domain import Changes
 from tercet.engine.corrections import Correction, check_correction
+from tercet.language import tr
 from tercet.library.rejudge import judge_one
 from tercet.store.correction_queries import LETTERS, correction_ids
 from tercet.store.database import Store
@@ -38,14 +39,21 @@ def shade_stretch(
         If the stretch ends before it begins, or the letter is unknown.
     """
     if letter not in SAID:
-        raise ValueError(f"a stretch is one of {', '.join(SAID.values())}, not {letter!r}")
+        raise ValueError(
+            tr(
+                "a stretch is one of {letters}, not {letter}",
+                letters=", ".join(SAID.values()),
+                letter=letter,
+            )
+        )
     check_correction(Correction(start_s, end_s, LETTERS[letter]))
     name = SAID[letter]
-    step = (
-        f"Leave out {where or 'the run'}"
-        if letter == "X"
-        else f"Count {where or 'the run'} as {name}"
-    )
+    if letter == "X":
+        step = tr("Leave out {stretch}", stretch=where) if where else tr("Leave out the run")
+    elif where:
+        step = tr("Count {stretch} as {shade}", stretch=where, shade=tr(name))
+    else:
+        step = tr("Count the run as {shade}", shade=tr(name))
     return _say(
         store, run_id, step, {"kind": "shade", "start_s": start_s, "end_s": end_s, "shade": letter}
     )
@@ -62,8 +70,13 @@ def make_repetition(
         If the stretch ends before it begins.
     """
     check_correction(Correction(start_s, end_s, None, repetition=True))
+    step = (
+        tr("Make {stretch} a repetition", stretch=where)
+        if where
+        else tr("Make a stretch a repetition")
+    )
     row = {"kind": "repetition", "start_s": start_s, "end_s": end_s}
-    return _say(store, run_id, f"Make {where or 'a stretch'} a repetition", row)
+    return _say(store, run_id, step, row)
 
 
 def set_belt_speed(
@@ -78,15 +91,22 @@ def set_belt_speed(
     """
     low, high = BELT_SPEEDS
     if not low <= speed <= high:
-        raise ValueError(f"a belt runs at {low:g} to {high:g} m/s: {speed:g}")
+        raise ValueError(
+            tr(
+                "a belt runs at {low} to {high} m/s: {speed}",
+                low=f"{low:g}",
+                high=f"{high:g}",
+                speed=f"{speed:g}",
+            )
+        )
     check_correction(Correction(start_s, end_s, None))
     row = {"kind": "belt speed", "start_s": start_s, "end_s": end_s, "value": speed}
-    return _say(store, run_id, "Set the belt speed", row)
+    return _say(store, run_id, tr("Set the belt speed"), row)
 
 
 def take_back(store: Store, run_id: int) -> Changes:
     """Let the judging stand again: forget all that was said about a run's stretches."""
-    step = "Take back what was said about the shades"
+    step = tr("Take back what was said about the shades")
     with store.atomic(step):
         for number in correction_ids(store, run_id):
             store.remove("correction", number)

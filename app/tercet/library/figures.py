@@ -17,6 +17,7 @@ from tercet import week_days
 from tercet.domain import Changes
 from tercet.engine.causes import Cause, Part
 from tercet.engine.curve import BINS
+from tercet.language import tr
 from tercet.library.views import BlockView, SeasonView, SessionView
 from tercet.store import season_queries
 from tercet.store.database import Store
@@ -126,7 +127,7 @@ def spans(view: SeasonView) -> list[Span]:
         return []
     every = tuple(run for span in blocks for run in span.runs)
     whole = Span(
-        "season", "Whole season", "season", blocks[0].start, blocks[-1].end, every, meant,
+        "season", tr("Whole season"), "season", blocks[0].start, blocks[-1].end, every, meant,
         (0.8, 0.05, 0.15),
     )  # fmt: skip
     return [whole, *blocks]
@@ -168,7 +169,7 @@ def read(store: Store, first: date, last: date) -> Figures:
 
 def set_meant(store: Store, run_id: int, meant: bool | None) -> Changes:
     """Say whether a run's moderate running was meant; None leaves it to name and plan."""
-    step = "Say what was meant"
+    step = tr("Say what was meant")
     with store.atomic(step):
         store.put("run", {"id": run_id, "meant": None if meant is None else int(meant)})
     return Changes(runs=True, step=step)

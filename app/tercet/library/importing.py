@@ -24,6 +24,7 @@ from tercet import language
 from tercet.domain import Changes, Failed
 from tercet.formats import archive
 from tercet.formats.unpack import Counted, Refused
+from tercet.language import mark, several, tr
 from tercet.library import reading
 from tercet.library.intake import Taken
 from tercet.library.sources import UNREADABLE, Source, opened_up
@@ -78,18 +79,21 @@ class Report:
     def words(self) -> str:
         """One line that says it all."""
         here = self.count("already here", "same run")
-        parts = [f"{self.count('new')} new"]
-        if self.runs > self.count("new"):
-            parts[0] += f" with {self.runs} runs"
+        new = self.count("new")
+        parts = [
+            tr("{n} new with {runs} runs", n=new, runs=self.runs)
+            if self.runs > new
+            else tr("{n} new", n=new)
+        ]
         if here:
-            parts.append(f"{here} already here")
+            parts.append(tr("{n} already here", n=here))
         if self.count("other sport"):
-            parts.append(f"{self.count('other sport')} of other sports")
+            parts.append(tr("{n} of other sports", n=self.count("other sport")))
         if files := self.count("season file"):
-            parts.append(f"{files} season file{'s' if files > 1 else ''}")
+            parts.append(several(files, mark("{n} season file"), mark("{n} season files")))
         if self.count("passed over"):
-            parts.append(f"{self.count('passed over')} passed over")
-        parts.append(f"{self.count('refused')} not read")
+            parts.append(tr("{n} passed over", n=self.count("passed over")))
+        parts.append(tr("{n} not read", n=self.count("refused")))
         return ", ".join(parts)
 
 
@@ -295,7 +299,9 @@ class _Import:
                 self._batch.append(
                     result
                     if result is not None
-                    else reading.refused(source, "Reading it ended the reader; it was left out.")
+                    else reading.refused(
+                        source, tr("Reading it ended the reader; it was left out.")
+                    )
                 )
                 self._keep()
                 self._tell(source.name)

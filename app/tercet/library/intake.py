@@ -9,6 +9,7 @@ from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from tercet.domain import Changes
+from tercet.language import tr
 from tercet.library.operations import apply_season
 from tercet.store import queries
 from tercet.store.database import Row, Store
@@ -87,10 +88,12 @@ def _original_kept(store: Store, file: ReadFile) -> ReadFile:
         with file.source.open() as opened:
             same = store.originals.keep_copy(file.sha256, opened)
     except UNREADABLE as error:
-        return reading.refused(file.source, f"It cannot be read again: {why(error)}.")
+        return reading.refused(
+            file.source, tr("It cannot be read again: {reason}.", reason=why(error))
+        )
     if same:
         return file
-    return reading.refused(file.source, "It changed while it was read; add it again.")
+    return reading.refused(file.source, tr("It changed while it was read; add it again."))
 
 
 def _take_file(store: Store, file: ReadFile) -> Taken:
@@ -109,7 +112,10 @@ def _take_file(store: Store, file: ReadFile) -> Taken:
         if not sports:
             status, detail = "same run", same[0]
         elif all(sport != "running" for sport in sports):
-            status, detail = "other sport", f"{sports[0]}: kept, not counted as running"
+            status, detail = (
+                "other sport",
+                tr("{sport}: kept, not counted as running", sport=tr(sports[0])),
+            )
         else:
             status = "run"
             runs = len(sports)
@@ -141,18 +147,22 @@ def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
         number = store.put("run", {**item.run, "sha256": sha256})
         store.put("judgement", {**item.judgement, "run_id": number})
         return ""
-    name = other["name"] or f"{other['format']} {'entry' if other.get('notation') else 'recording'}"
-    words = f"the same run as {name} of {_when(other)}"
+    name = other["name"]
+    if not name and other.get("notation"):
+        name = tr("{format} entry", format=other["format"])
+    elif not name:
+        name = tr("{format} recording", format=other["format"])
+    told = {"name": name, "day": _when(other)}
     if _richness(item.run) > _richness(other):
         store.put(
             "attachment", {"sha256": other["sha256"], "part": other["part"], "run_id": other["id"]}
         )
         store.put("run", {**item.run, "sha256": sha256, "id": other["id"]})
         store.put("judgement", {**item.judgement, "run_id": other["id"]})
-        return f"{words}; this one holds more and is shown"
+        return tr("the same run as {name} of {day}; this one holds more and is shown", **told)
     store.put("attachment", {"sha256": sha256, "part": part, "run_id": other["id"]})
     keep_said(store, other["id"], item.run.get("note", ""), item.run.get("effort"))
-    return f"{words}; counted once"
+    return tr("the same run as {name} of {day}; counted once", **told)
 
 
 def keep_said(store: Store, run_id: int, note: str, effort: int | None) -> None:

@@ -9,6 +9,7 @@ from threading import Event
 from typing import TYPE_CHECKING, Any
 
 from tercet.engine import judging
+from tercet.language import tr
 from tercet.library import importing, operations, reading
 from tercet.library.library import FEW_RUNS, Library, stored
 from tercet.library.written import said_by
@@ -92,7 +93,7 @@ def tried_again(*given: Any) -> Row | None:
 
 def _keep(store: Store, batch: list[tuple[int, Mark, Row]]) -> int:
     kept = 0
-    with store.atomic("Judge anew", kept=False):
+    with store.atomic(tr("Judge anew"), kept=False):
         for run_id, mark, row in batch:
             _, touched = store.touched_since(mark)
             changed = {("run", run_id), ("judgement", run_id)}

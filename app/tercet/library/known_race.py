@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 from tercet.domain import RaceResult
+from tercet.language import mark, tr
 from tercet.library.paper_words import clock, length
 
 #: An older result says little of the day. [guess]
 WITHIN = timedelta(days=183)
-BY_MODEL = (
+BY_MODEL = mark(
     "Race paces are reckoned from LT2 speed, taken for the pace of one hour, by Riegel's power law."
 )
 
@@ -29,5 +30,9 @@ def pair_of(race: RaceResult | None) -> tuple[float, float] | None:
 def basis(race: tuple[float, float] | None) -> str:
     """Say what race paces are reckoned from."""
     if race is None:
-        return BY_MODEL
-    return f"Race paces are reckoned from {length(race[1])} in {clock(race[0])}, by the power law."
+        return tr(BY_MODEL)
+    return tr(
+        "Race paces are reckoned from {distance} in {time}, by the power law.",
+        distance=length(race[1]),
+        time=clock(race[0]),
+    )

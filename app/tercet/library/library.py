@@ -11,6 +11,7 @@ from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
+from tercet.language import tr
 from tercet.store.database import Row, Store
 
 if TYPE_CHECKING:
@@ -146,7 +147,7 @@ class Library:
         if guess is None:
             return Changes()
         preview = self.preview([guess], progress)
-        return self.use(preview, "Add recordings", token)
+        return self.use(preview, tr("Add recordings"), token)
 
     # Thresholds --------------------------------------------------------------------------
 
@@ -212,7 +213,7 @@ class Library:
         *,
         token: object = None,
         stop: Event | None = None,
-        step: str = "Judge all runs again",
+        step: str = tr("Judge all runs again"),
     ) -> Changes:
         """Judge every stored run by the stored thresholds. Blocks."""
         from tercet.domain import Changes
@@ -260,7 +261,7 @@ class Library:
 
 def report_step(report: Report) -> str:
     """Name of an import's undo step."""
-    return report.changes.step or "Add recordings"
+    return report.changes.step or tr("Add recordings")
 
 
 def fingerprint_of(text: str) -> Fingerprint:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from tercet import units
 from tercet.domain import Changes, DatedThresholds
 from tercet.engine.shades import Shade, Thresholds
+from tercet.language import mark, month, number, several, tr
 from tercet.library.dated import in_force
 from tercet.store import lines_queries, queries
 from tercet.store.database import Store
@@ -97,8 +98,13 @@ def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
     try:
         found = recorded.from_recordings(span)
     except ValueError as error:
-        runs = "1 run" if len(span) == 1 else f"{len(span)} runs"
-        refusal = f"{error} Looked at: {runs} of the last {span_days} days."
+        looked = several(
+            len(span),
+            mark("Looked at: {n} run of the last {days} days."),
+            mark("Looked at: {n} runs of the last {days} days."),
+            days=span_days,
+        )
+        refusal = f"{tr(str(error))} {looked}"
     late = [item for item in since(STEADY_DAYS) if prints[item.id].steady_at]
     pieces = steady.pieces_of([prints[item.id] for item in late])
     now = in_force(held.entries, today)
@@ -109,9 +115,10 @@ def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
             met.append(steady.meeting(pieces, beats) if beats is not None else None)
         except ValueError as error:
             met.append(None)
-            silence = silence or f"{error} Looked at: the last {STEADY_DAYS} days."
+            looked = tr("Looked at: the last {days} days.", days=STEADY_DAYS)
+            silence = silence or f"{tr(str(error))} {looked}"
     if not met or (now is not None and now.values.lt1_hr is None):
-        silence = "No heart rate at LT1 is in force."
+        silence = tr("No heart rate at LT1 is in force.")
     ceiling, hard_end = met if met else (None, None)
     return Own(
         found,
@@ -144,10 +151,11 @@ def _old(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
     age = (today - entry.age_from).days
     if age <= OLD_DAYS or not ran_lately:
         return []
-    reason = (
-        f"The lines in force are of {entry.age_from.day} {entry.age_from:%B %Y}, "
-        f"{age // 7} weeks ago. "
-        "Lines move with training; after about 8 weeks they are worth finding anew."
+    reason = tr(
+        "The lines in force are of {day}, {n} weeks ago. "
+        "Lines move with training; after about 8 weeks they are worth finding anew.",
+        day=tr("{day} {year}", day=_day(entry.age_from), year=entry.age_from.year),
+        n=age // 7,
     )
     # Asked again when another eight weeks have passed.
     return [Flag(f"old {entry.age_from} {age // OLD_DAYS}", reason, (), "recordings")]
@@ -167,10 +175,13 @@ def _warm(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
     ]
     if len(above) < 2:
         return []
-    days = ", ".join(f"{item.day.day} {item.day:%B}" for item in above)
-    reason = (
-        f"{len(above)} long runs stayed at easy pace with mean heart rate over LT1 "
-        f"({beats:.0f} /min): {days}. Warm days, tiredness, illness, or an LT1 that is too fast."
+    days = ", ".join(_day(item.day) for item in above)
+    reason = tr(
+        "{n} long runs stayed at easy pace with mean heart rate over LT1 ({beats} /min): {days}. "
+        "Warm days, tiredness, illness, or an LT1 that is too fast.",
+        n=len(above),
+        beats=number(beats),
+        days=days,
     )
     ids = tuple(item.id for item in above)
     return [Flag(f"warm {entry.start} {ids[-1]}", reason, ids, "recordings")]
@@ -191,14 +202,21 @@ def _fast(held: Stored, entry: DatedThresholds, today: date) -> list[Flag]:
         for seconds, factor in ((1800, HALF_HOUR), (3600, HOUR)):
             held_speed = best[EFFORT_S.index(seconds)] / seconds
             if held_speed > factor * speed:
-                reason = (
-                    f"{item.day.day} {item.day:%B}: {seconds // 60} minutes faster than an LT2 of "
-                    f"{_pace(speed)} allows ({_pace(held_speed)} on the level). "
-                    "LT2 may be faster, or the positions of that run off."
+                reason = tr(
+                    "{day}: {n} minutes faster than an LT2 of {lt2} allows ({held} on the "
+                    "level). LT2 may be faster, or the positions of that run off.",
+                    day=_day(item.day),
+                    n=seconds // 60,
+                    lt2=_pace(speed),
+                    held=_pace(held_speed),
                 )
                 out.append(Flag(f"fast {item.id}", reason, (item.id,), "race"))
                 break
     return out[-1:]
+
+
+def _day(day: date) -> str:
+    return tr("{day} {month}", day=day.day, month=month(day.month))
 
 
 def _pace(speed: float) -> str:
@@ -210,7 +228,7 @@ def leave(store: Store, key: str, today: date) -> Changes:
     """Leave a flag as it is: it is not shown again for this reason."""
     left = json.loads(queries.setting(store, "flags_left", "{}"))
     left[key] = today.isoformat()
-    step = "Leave it as it is"
+    step = tr("Leave it as it is")
     with store.atomic(step):
         store.put("setting", {"name": "flags_left", "value": json.dumps(left)})
     return Changes(settings=True, step=step)
@@ -220,7 +238,7 @@ def keep_test(
     store: Store, day: date, kind: str, rows: Mapping[str, Any], test_id: int | None = None
 ) -> Changes:
     """Keep a test as it was typed, in place of an earlier state of it."""
-    step = "Keep a test"
+    step = tr("Keep a test")
     row = {"day": day.isoformat(), "kind": kind, "rows": json.dumps(dict(rows)), "note": ""}
     with store.atomic(step, ("test", test_id)):
         store.put("test", row if test_id is None else {**row, "id": test_id})
@@ -229,7 +247,7 @@ def keep_test(
 
 def remove_test(store: Store, test_id: int) -> Changes:
     """Remove a kept test; undo brings it back."""
-    step = "Remove a test"
+    step = tr("Remove a test")
     with store.atomic(step):
         store.remove("test", test_id)
     return Changes(thresholds=True, step=step)
@@ -248,7 +266,7 @@ def field_test(store: Store, run_id: int) -> FieldTest:
 
     row = queries.run(store, run_id)
     if row is None:
-        raise ValueError("That run is no longer there.")
+        raise ValueError(tr("That run is no longer there."))
     packed = queries.streams(store, row["sha256"], row["part"])
     judged = reading.stored_judgement(packed, row["stops"], None)
     running = judged.shades != Shade.NOT_RUNNING
@@ -299,7 +317,7 @@ def _fingerprint(store: Store, run_id: int) -> str:
 
 
 def _put_fingerprints(store: Store, taken: Mapping[int, str]) -> Changes:
-    step = "Read earlier runs again"
+    step = tr("Read earlier runs again")
     with store.atomic(step):
         for run_id, text in taken.items():
             store.put("run", {"id": run_id, "fingerprint": text})

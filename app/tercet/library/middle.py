@@ -8,18 +8,20 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from tercet import language
 from tercet.engine.causes import Cause
+from tercet.language import mark, tr
 from tercet.library.figures import Figures, Span
 from tercet.library.views import SessionView
 
 #: What the screens call each cause.
 NAMES = {
-    Cause.START: "Too fast from the start",
-    Cause.LATE: "Crept up late",
-    Cause.CLIMB: "Climbed",
-    Cause.DRIFT: "Heart rate drifted",
-    Cause.AROUND: "Around repetitions",
-    Cause.MEANT: "Meant",
+    Cause.START: mark("Too fast from the start"),
+    Cause.LATE: mark("Crept up late"),
+    Cause.CLIMB: mark("Climbed"),
+    Cause.DRIFT: mark("Heart rate drifted"),
+    Cause.AROUND: mark("Around repetitions"),
+    Cause.MEANT: mark("Meant"),
 }
 #: Less than this of one cause in a run is not listed. [s]
 LEAST_S = 15.0
@@ -133,13 +135,18 @@ def totals(span: Span, figures: Figures) -> dict[Cause, float]:
     return out
 
 
+def inside(words: str) -> str:
+    """A name within a sentence, without the capital that it has alone; German nouns keep theirs."""
+    return words if language.code() == "de" else words[:1].lower() + words[1:]
+
+
 def habit(
     cause: Cause, found: Sequence[CauseRun], every: Sequence[SessionView], figures: Figures
 ) -> str:
     """Say in words what most of a cause's minutes have in common, or nothing."""
     if cause == Cause.MEANT:
         kinds = Counter(entry.session.name for entry in found)
-        names = [name for name, _ in kinds.most_common() if name != "Run"]
+        names = [name for name, _ in kinds.most_common() if name != tr("Run")]
         return ", ".join(names[:3])
     said = []
     if len(found) >= HABIT_RUNS:
@@ -150,14 +157,22 @@ def habit(
         day, seconds = days.most_common(1)[0]
         often = sum(entry.session.day.weekday() == day for entry in found)
         if often >= HABIT_RUNS and seconds >= HABIT_SHARE * total:
-            said.append(f"mostly {DAYS[day]}")
+            said.append(tr(DAYS[day]))
         said += _company(found)
         said += _place(found, every, figures)
     text = "; ".join(said)
     return text[:1].upper() + text[1:]
 
 
-DAYS = ("Mondays", "Tuesdays", "Wednesdays", "Thursdays", "Fridays", "Saturdays", "Sundays")
+DAYS = (
+    mark("mostly Mondays"),
+    mark("mostly Tuesdays"),
+    mark("mostly Wednesdays"),
+    mark("mostly Thursdays"),
+    mark("mostly Fridays"),
+    mark("mostly Saturdays"),
+    mark("mostly Sundays"),
+)
 
 
 def _company(found: Sequence[CauseRun]) -> list[str]:
@@ -174,7 +189,11 @@ def _company(found: Sequence[CauseRun]) -> list[str]:
     if not words:
         return []
     word, often = words.most_common(1)[0]
-    return [f"“{word}” in {often} of {noted} notes"] if often >= HABIT_RUNS else []
+    return (
+        [tr("“{word}” in {n} of {whole} notes", word=word, n=often, whole=noted)]
+        if often >= HABIT_RUNS
+        else []
+    )
 
 
 def _place(found: Sequence[CauseRun], every: Sequence[SessionView], figures: Figures) -> list[str]:
@@ -188,7 +207,7 @@ def _place(found: Sequence[CauseRun], every: Sequence[SessionView], figures: Fig
         usual = sum(_near(place, other) for other in places.values()) / len(places)
         share = len(near) / len(found)
         if len(near) >= HABIT_RUNS and share >= HABIT_SHARE and share >= COMMONER * usual:
-            return [f"{len(near)} of {len(found)} from one starting place"]
+            return [tr("{n} of {whole} from one starting place", n=len(near), whole=len(found))]
     return []
 
 

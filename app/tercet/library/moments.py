@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
 from tercet.domain import Changes, Recording
+from tercet.language import mark, month, tr
 from tercet.library import localtime
 from tercet.store import packing, queries
 from tercet.store.database import Store
@@ -27,7 +28,7 @@ NEW_FOR = timedelta(days=30)
 #: Clocks are believed up to so long after now.
 AHEAD = timedelta(days=2)
 DAY_S = 86_400.0
-DEAD = "Its clock was not set"
+DEAD = mark("Its clock was not set")
 
 
 def dead_clock(start: datetime, now: datetime) -> bool:
@@ -37,7 +38,14 @@ def dead_clock(start: datetime, now: datetime) -> bool:
 
 def question(start: datetime) -> str:
     """What is asked of a runner whose watch had no clock."""
-    return f"{DEAD}: it says {start.day} {start:%B %Y, %H:%M} UTC. Say when the run started."
+    return tr(
+        "{fault}: it says {day} {month} {year}, {clock} UTC. Say when the run started.",
+        fault=tr(DEAD),
+        day=start.day,
+        month=month(start.month),
+        year=start.year,
+        clock=f"{start:%H:%M}",
+    )
 
 
 def started_at(recordings: Sequence[Recording], start: datetime, zone_name: str) -> list[Recording]:
@@ -58,7 +66,7 @@ def started_at(recordings: Sequence[Recording], start: datetime, zone_name: str)
 
 def shift(store: Store, run_ids: Sequence[int], seconds: float) -> Changes:
     """Move starts by so many seconds; days follow, and the thresholds of the new days judge."""
-    step = "Correct a start" if len(run_ids) == 1 else f"Correct {len(run_ids)} starts"
+    step = tr("Correct a start") if len(run_ids) == 1 else tr("Correct {n} starts", n=len(run_ids))
     with store.atomic(step):
         for run_id in run_ids:
             row = queries.run(store, run_id)
@@ -78,8 +86,13 @@ def set_zone(store: Store, run_ids: Sequence[int], zone_name: str) -> Changes:
     """
     zone = localtime.zone_named(zone_name)
     if zone is None:
-        raise ValueError(f'no time zone is called "{zone_name}"; an example is Europe/Madrid')
-    step = "Correct a zone" if len(run_ids) == 1 else f"Correct {len(run_ids)} zones"
+        raise ValueError(
+            tr(
+                'no time zone is called "{zone_name}"; an example is Europe/Madrid',
+                zone_name=zone_name,
+            )
+        )
+    step = tr("Correct a zone") if len(run_ids) == 1 else tr("Correct {n} zones", n=len(run_ids))
     with store.atomic(step):
         for run_id in run_ids:
             row = queries.run(store, run_id)
@@ -104,9 +117,13 @@ def by_place(store: Store, run_ids: Sequence[int]) -> Changes:
             if name:
                 found[run_id] = (row, name)
     if not found:
-        raise ValueError("no position was recorded from which a zone could be told")
+        raise ValueError(tr("no position was recorded from which a zone could be told"))
     count = len(found)
-    step = "Take a zone from its place" if count == 1 else f"Take {count} zones from their places"
+    step = (
+        tr("Take a zone from its place")
+        if count == 1
+        else tr("Take {count} zones from their places", count=count)
+    )
     with store.atomic(step):
         for row, name in found.values():
             _to_zone(store, row, localtime.zone_named(name), f"{localtime.PLACE} {name}")

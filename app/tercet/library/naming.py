@@ -12,6 +12,7 @@ from tercet.formats.paper import Shorthand
 from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, sheet_of
 from tercet.formats.table.columns import headings
 from tercet.formats.unpack import Refused
+from tercet.language import tr
 from tercet.library import intake, localtime, moments, reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
@@ -99,14 +100,26 @@ def would_give(
         days = [run.start.date() for run in found.runs]
         metres = sum(run.metres or 0.0 for run in found.runs)
         minutes = round(sum(run.seconds or 0.0 for run in found.runs) / 60)
-        said = f"{len(days):,} runs from {min(days)} to {max(days)}, {units.distance(metres, 0)}"
-        return f"{said} in {minutes // 60}:{minutes % 60:02d}. {found.problem}".strip(), True
+        said = tr(
+            "{n} runs from {first} to {last}, {distance} in {time}.",
+            n=f"{len(days):,}",
+            first=min(days),
+            last=max(days),
+            distance=units.distance(metres, 0),
+            time=f"{minutes // 60}:{minutes % 60:02d}",
+        )
+        return f"{said} {found.problem}".strip(), True
     if isinstance(found, list):
         run = found[0]
-        lasted = f"{run.elapsed_s / 60:,.0f} min"
-        channels = ", ".join(name.replace("_", " ") for name in run.streams) or "no channel"
-        return f"One run of {lasted}, {run.records:,} samples: {channels}.", True
-    return "That reads as a typed log.", False
+        channels = ", ".join(tr(name.replace("_", " ")) for name in run.streams)
+        said = tr(
+            "One run of {minutes} min, {n} samples: {channels}.",
+            minutes=f"{run.elapsed_s / 60:,.0f}",
+            n=f"{run.records:,}",
+            channels=channels or tr("no channel"),
+        )
+        return said, True
+    return tr("That reads as a typed log."), False
 
 
 def name_columns(
@@ -121,7 +134,7 @@ def name_columns(
         return Changes()
     shape = table.shape
     known = replace(terms(store), namings={**namings(store), shape: naming}, start=start)
-    step = "Name the columns"
+    step = tr("Name the columns")
     read = []
     for file in queries.files_to_look_at(store):
         alike = file.sha256 == sha256
@@ -152,13 +165,15 @@ def tell_start(store: Store, sha256: str, start: datetime, *, alike: bool = Fals
     now = terms(store)
     told = _clock(store, sha256)
     if told is None:
-        raise ValueError("the file cannot be read any more")
+        raise ValueError(tr("the file cannot be read any more"))
     zone = localtime.zone_named(now.zone)
     begun = start.astimezone() if zone is None else start.replace(tzinfo=zone)
-    step = "Say when a run started"
+    step = tr("Say when a run started")
     read = []
     for file in queries.files_to_look_at(store):
-        if file.sha256 != sha256 and not (alike and file.problem.startswith(moments.DEAD)):
+        if file.sha256 != sha256 and not (
+            alike and file.problem.startswith((moments.DEAD, tr(moments.DEAD)))
+        ):
             continue
         own = _clock(store, file.sha256)
         if own is not None:

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from tercet import units, week_days
 from tercet.engine import load
-from tercet.language import tr
+from tercet.language import mark, tr
 from tercet.library import plans
 from tercet.library.standing import hours, short_day
 from tercet.library.views import BlockView, SeasonView, SessionView
@@ -79,7 +79,7 @@ def _volume(
     usual = plans.nowadays(view)
     week = next((w for w in block.weeks if w.monday == monday), None) if block else None
     if block is None:
-        said = f"As much as lately, about {hours(usual)}; no block is planned for it."
+        said = tr("As much as lately, about {time}; no block is planned for it.", time=hours(usual))
         return [said], (usual, 0.0, 0.0)
     wanted = week.wanted if week is not None and block.measure == "time" else None
     total = wanted or usual
@@ -88,14 +88,17 @@ def _volume(
     easy, moderate, hard = (share * total for share in block.shares)
     run = sum(block.seconds[:3])
     short = block.shares[0] * run - block.seconds[0]
-    source = "planned" if wanted else "as lately"
     lines = []
     if run > 7200 and short > LEAST_S:
         left_out = min(moderate, short)
         easy, moderate = easy + left_out, moderate - left_out
         lines.append(
-            f"{block.name} is {hours(short)} short of easy: make up {hours(left_out)} of it by "
-            "leaving moderate out."
+            tr(
+                "{block} is {short} short of easy: make up {part} of it by leaving moderate out.",
+                block=block.name,
+                short=hours(short),
+                part=hours(left_out),
+            )
         )
     # Shares alone could ask for far more hard running than the runner is used to.
     by_week: dict[date, float] = {}
@@ -105,12 +108,19 @@ def _volume(
     most = max(FIRST_HARD_S, MORE * max(by_week.values(), default=0.0))
     if hard > most:
         easy, hard = easy + hard - most, most
-        lines.append("No more hard running than a tenth over the most of the last four weeks.")
-    parts = [f"{hours(easy)} easy"]
-    parts += [f"{hours(moderate)} moderate"] if moderate >= LEAST_S else ["nothing moderate"]
-    parts += [f"at most {hours(hard)} hard"] if hard >= LEAST_S else []
-    told = [f"About {hours(total)} ({source}): {', '.join(parts)}.", *lines]
-    return told, (easy, moderate, hard)
+        lines.append(tr("No more hard running than a tenth over the most of the last four weeks."))
+    parts = [tr("{time} easy", time=hours(easy))]
+    parts += [
+        tr("{time} moderate", time=hours(moderate))
+        if moderate >= LEAST_S
+        else tr("nothing moderate")
+    ]
+    parts += [tr("at most {time} hard", time=hours(hard))] if hard >= LEAST_S else []
+    source = mark("About {time} (planned): {parts}.")
+    if not wanted:
+        source = mark("About {time} (as lately): {parts}.")
+    told = tr(source, time=hours(total), parts=", ".join(parts))
+    return [told, *lines], (easy, moderate, hard)
 
 
 def _free_from(lately: list[SessionView], spacing: int) -> date | None:
@@ -126,6 +136,12 @@ def _spaced(lately: list[SessionView], spacing: int, monday: date) -> list[str]:
     if free is None:
         return []
     if free <= monday:
-        return [f"Hard days at least {spacing} days apart." if spacing > 1 else ""][: spacing - 1]
+        return [tr("Hard days at least {n} days apart.", n=spacing)] if spacing > 1 else []
     last = free - timedelta(days=spacing)
-    return [f"The next hard day not before {short_day(free)}: the last was {short_day(last)}."]
+    return [
+        tr(
+            "The next hard day not before {free}: the last was {last}.",
+            free=short_day(free),
+            last=short_day(last),
+        )
+    ]

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from tercet.domain import Block, Changes, DatedThresholds, Planned, Race
 from tercet.engine import check_thresholds
+from tercet.language import mark, several, tr
 from tercet.library.dated import in_force
 from tercet.store import plan_queries, queries
 from tercet.store.database import Row, Step, Store
@@ -32,22 +33,19 @@ def apply_season(store: Store, season: SeasonFile) -> str:
             if not (entry.estimated or season.about(entry.start))
         ]
         _replace_thresholds(store, [*kept, *season.thresholds])
-        said.append(f"{len(season.thresholds)} dated thresholds")
+        said.append(tr("{n} dated thresholds", n=len(season.thresholds)))
     if season.blocks:
         outside = [b for b in queries.blocks(store) if not season.about(b.start, b.end)]
         replace_blocks(store, [*outside, *season.blocks])
-        said.append(_count(len(season.blocks), "block"))
+        said.append(several(len(season.blocks), mark("{n} block"), mark("{n} blocks")))
     if season.races:
         others = [race for race in queries.races(store) if not season.about(race.day)]
         _replace_races(store, [*others, *season.races])
-        said.append(_count(len(season.races), "race"))
+        said.append(several(len(season.races), mark("{n} race"), mark("{n} races")))
     if season.planned:
-        said.append(_count(plan_fresh(store, season.planned), "planned session"))
+        fresh = plan_fresh(store, season.planned)
+        said.append(several(fresh, mark("{n} planned session"), mark("{n} planned sessions")))
     return ", ".join(said)
-
-
-def _count(number: int, what: str) -> str:
-    return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
 
 def plan_fresh(store: Store, entries: Sequence[Planned]) -> int:
@@ -164,7 +162,7 @@ def set_plan(store: Store, blocks: Sequence[Block], races: Sequence[Race]) -> Ch
         If two blocks overlap or one ends before it starts; the message names them.
     """
     ordered = checked(blocks)
-    step = "Change blocks and races"
+    step = tr("Change blocks and races")
     with store.atomic(step):
         replace_blocks(store, ordered)
         _replace_races(store, races)
@@ -176,16 +174,23 @@ def checked(blocks: Sequence[Block]) -> list[Block]:
     ordered = sorted(blocks, key=lambda block: block.start)
     for block in ordered:
         if block.end < block.start:
-            raise ValueError(f'"{block.name}" ends before it starts')
+            raise ValueError(tr('"{block}" ends before it starts', block=block.name))
     for first, second in pairwise(ordered):
         if second.start <= first.end:
-            raise ValueError(f'"{first.name}" and "{second.name}" overlap on {second.start}')
+            raise ValueError(
+                tr(
+                    '"{first}" and "{second}" overlap on {start}',
+                    first=first.name,
+                    second=second.name,
+                    start=second.start,
+                )
+            )
     return ordered
 
 
 def set_note(store: Store, run_id: int, note: str) -> Changes:
     """Keep a runner's note; quick edits of one note are one step."""
-    step = "Edit note"
+    step = tr("Edit note")
     with store.atomic(step, ("note", run_id)):
         store.put("run", {"id": run_id, "note": note})
     return Changes(runs=True, step=step)
@@ -200,8 +205,8 @@ def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
         Outside 0 to 10.
     """
     if effort is not None and not 0 <= effort <= 10:
-        raise ValueError("effort is said on a scale from 0 to 10")
-    step = "Set effort"
+        raise ValueError(tr("effort is said on a scale from 0 to 10"))
+    step = tr("Set effort")
     with store.atomic(step, ("effort", run_id)):
         store.put("run", {"id": run_id, "effort": effort})
         from tercet.library.rejudge import judge_one
@@ -212,7 +217,11 @@ def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
 
 def set_kind(store: Store, run_ids: Sequence[int], sport: str, kind: str) -> Changes:
     """Say what sessions were: a sport, and for running its kind."""
-    step = "Change kind" if len(run_ids) == 1 else f"Change kind of {len(run_ids)} sessions"
+    step = (
+        tr("Change kind")
+        if len(run_ids) == 1
+        else tr("Change kind of {n} sessions", n=len(run_ids))
+    )
     entries = queries.thresholds(store)
     with store.atomic(step):
         for run_id in run_ids:
@@ -237,7 +246,7 @@ def _judge_by_its_day(store: Store, run_id: int, entries: Sequence[DatedThreshol
 
 def delete_runs(store: Store, run_ids: Sequence[int]) -> Changes:
     """Delete sessions with the files they came from; undo brings them back."""
-    step = "Delete session" if len(run_ids) == 1 else f"Delete {len(run_ids)} sessions"
+    step = tr("Delete session") if len(run_ids) == 1 else tr("Delete {n} sessions", n=len(run_ids))
     with store.atomic(step):
         for run_id in run_ids:
             row = queries.run(store, run_id)
@@ -256,7 +265,7 @@ def delete_runs(store: Store, run_ids: Sequence[int]) -> Changes:
 
 def put_away(store: Store, sha256: str) -> Changes:
     """Put a listed file out of sight; it is not read again."""
-    step = "Skip a file"
+    step = tr("Skip a file")
     with store.atomic(step):
         store.put("file", {"sha256": sha256, "put_away": 1})
     return Changes(files=True, step=step)
@@ -264,9 +273,10 @@ def put_away(store: Store, sha256: str) -> Changes:
 
 def set_setting(store: Store, name: str, value: str) -> Changes:
     """Keep a setting that belongs to the store."""
-    with store.atomic(f"Change {name}", ("setting", name)):
+    step = tr("Change {name}", name=tr(name))
+    with store.atomic(step, ("setting", name)):
         store.put("setting", {"name": name, "value": value})
-    return Changes(settings=True, step=f"Change {name}")
+    return Changes(settings=True, step=step)
 
 
 def undo(store: Store) -> Changes | None:

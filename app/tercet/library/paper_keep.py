@@ -9,6 +9,7 @@ from datetime import UTC, date, datetime
 from tercet.domain import Changes
 from tercet.formats.paper import FORMAT, Entry, PaperRun, Shorthand, parse_session
 from tercet.formats.paper.shorthand import RESERVED
+from tercet.language import mark, several, tr
 from tercet.library import paper_log, reading, written
 from tercet.library.intake import keep_said
 from tercet.library.paper_log import Draft, Known
@@ -35,7 +36,7 @@ def keep(store: Store, draft: Draft, today: date) -> Changes:
     runs = [row for row in view.rows if row.kept]
     used: set[int] = set()
     count = len(runs)
-    step = f"Keep {count} run{'' if count == 1 else 's'} from paper"
+    step = several(count, mark("Keep {n} run from paper"), mark("Keep {n} runs from paper"))
     with store.atomic(step):
         parts: dict[int, int] = {}
         for row in view.rows:
@@ -118,7 +119,7 @@ def change_words(store: Store, run_id: int, draft: Draft, today: date) -> Change
         return None
     entry = rows[0].entry
     run, judgement = _rows(entry, earlier["part"], Known.of(store))
-    step = "Change the words of a run"
+    step = tr("Change the words of a run")
     with store.atomic(step):
         kept = {"id": run_id, "sha256": earlier["sha256"], "note": entry.note or earlier["note"]}
         _put(store, (run, judgement), {**kept, "effort": earlier["effort"]})
@@ -137,7 +138,7 @@ def set_shorthand(store: Store, own: Shorthand) -> Changes:
         If a word already means something, or a meaning cannot be read; the message says which.
     """
     check_shorthand(own.words)
-    step = "Change the shorthand"
+    step = tr("Change the shorthand")
     with store.atomic(step):
         store.put("setting", paper_queries.shorthand_row(own.words, own.bare))
     return Changes(settings=True, step=step)
@@ -147,9 +148,16 @@ def check_shorthand(words: Mapping[str, str]) -> None:
     """Raise a ValueError, in words, for shorthand that cannot be used."""
     for word, meaning in words.items():
         if word.casefold() in RESERVED:
-            raise ValueError(f'"{word}" already has a meaning in every diary: choose another word')
+            raise ValueError(
+                tr('"{word}" already has a meaning in every diary: choose another word', word=word)
+            )
         if not any(letter.isalpha() for letter in word) or " " in word:
-            raise ValueError(f'"{word}" is no word: write letters without a blank')
+            raise ValueError(tr('"{word}" is no word: write letters without a blank', word=word))
         told = (parse_session(f"20 min {meaning}"), parse_session(meaning))
         if not any(session.pieces and not session.unclear for session in told):
-            raise ValueError(f'"{meaning}" cannot be read: write a word such as easy or threshold')
+            raise ValueError(
+                tr(
+                    '"{meaning}" cannot be read: write a word such as easy or threshold',
+                    meaning=meaning,
+                )
+            )

@@ -11,6 +11,7 @@ from tercet.domain import DatedThresholds, RaceResult
 from tercet.engine.notation import Piece, stretches
 from tercet.engine.shades import Thresholds
 from tercet.formats.paper import Entry, Guess, Shorthand, Unclear, parse_session, read_lines
+from tercet.language import tr
 from tercet.library import localtime, written
 from tercet.library.known_race import basis, known_race, pair_of
 from tercet.library.paper_words import in_words, length
@@ -162,7 +163,11 @@ def _row(
     if entry.kind == "heading" and not open_questions:
         return None
     if entry.kind == "rest" and not open_questions:
-        return PaperRow(entry, REST, "day off" + (f", note: {entry.note}" if entry.note else ""))
+        return PaperRow(
+            entry,
+            REST,
+            tr("day off, note: {note}", note=entry.note) if entry.note else tr("day off"),
+        )
     if entry.kind in ("heading", "other", "rest"):
         return PaperRow(entry, ASKED if open_questions else LEFT_OUT, entry.typed)
     if entry.guesses:  # what nobody has said is not judged
@@ -241,6 +246,6 @@ def _folded(notation: str) -> str:
 
 def _in_words(run: Row) -> str:
     if run["notation"]:
-        return "already here, from paper"
+        return tr("already here, from paper")
     start = localtime.local_time(run["start_utc"], run["utc_offset_s"])
-    return f"already here, recorded at {start:%H:%M}"
+    return tr("already here, recorded at {clock}", clock=f"{start:%H:%M}")

@@ -9,6 +9,7 @@ from datetime import UTC, datetime
 import numpy as np
 
 from tercet.domain import Changes, Lap, Recording, Stream
+from tercet.language import number, tr
 from tercet.library import localtime, reading
 from tercet.library.parting import parted
 from tercet.library.rejudge import judge_one
@@ -72,10 +73,10 @@ def stored(store: Store, run_id: int) -> tuple[Row, Recording]:
     """
     row = queries.run(store, run_id)
     if row is None:
-        raise ValueError("this session is gone")
+        raise ValueError(tr("this session is gone"))
     packed = queries.streams(store, row["sha256"], row["part"])
     if "time" not in packed:
-        raise ValueError("a session without samples can be neither joined nor cut")
+        raise ValueError(tr("a session without samples can be neither joined nor cut"))
     clock, streams = packing.unpack_streams(packed)
     return dict(row), Recording(
         start=datetime.fromtimestamp(row["start_utc"], UTC),
@@ -105,10 +106,17 @@ def join(store: Store, first_id: int, second_id: int) -> Changes:
     (row, before), (other, after) = one, two
     gap = (after.start - before.start).total_seconds() - before.elapsed_s
     if gap < -OVERLAP_S:
-        raise ValueError(f"they overlap by {-gap / 60:.0f} min: they are not two pieces of one run")
+        raise ValueError(
+            tr(
+                "they overlap by {minutes} min: they are not two pieces of one run",
+                minutes=number(-gap / 60),
+            )
+        )
     if gap > LONGEST_BREAK_S and row["sha256"] != other["sha256"]:
-        raise ValueError(f"there are {gap / 3600:.0f} h between them: too long for one run")
-    step = "Join two sessions"
+        raise ValueError(
+            tr("there are {hours} h between them: too long for one run", hours=number(gap / 3600))
+        )
+    step = tr("Join two sessions")
     with store.atomic(step):
         _attach(store, row, row["id"])
         _attach(store, other, row["id"])
@@ -135,10 +143,10 @@ def cut(store: Store, run_id: int, at_s: float) -> Changes:
     """
     row, whole = stored(store, run_id)
     if not SHORTEST_S <= at_s <= whole.elapsed_s - SHORTEST_S:
-        raise ValueError("both pieces must have some seconds: choose another place")
+        raise ValueError(tr("both pieces must have some seconds: choose another place"))
     before, after = parted(whole, at_s)
     at_s = (after.start - whole.start).total_seconds()  # of the sample there
-    step = "Cut a session in two"
+    step = tr("Cut a session in two")
     with store.atomic(step):
         _attach(store, row, run_id)
         said = corrections_of(store, run_id)
@@ -168,15 +176,20 @@ def part_again(store: Store, run_id: int, sha256: str, part: int) -> Changes:
     """
     row = queries.run(store, run_id)
     if row is None:
-        raise ValueError("this session is gone")
+        raise ValueError(tr("this session is gone"))
     if row["part"] >= FIRST_MADE:
-        raise ValueError("it was joined or cut: take that back first")
+        raise ValueError(tr("it was joined or cut: take that back first"))
     terms = reading.Terms(tuple(queries.thresholds(store)), queries.setting(store, "zone"))
     read = reading.read_file(Source(str(store.originals.path(sha256))), terms)
     found = next((item for item in read.runs if item.run["part"] == part), None)
     if found is None:
-        raise ValueError(f"its file cannot be read any more: {read.problem or 'no such part'}")
-    step = "Part two recordings of one run"
+        raise ValueError(
+            tr(
+                "its file cannot be read any more: {reason}",
+                reason=read.problem or tr("no such part"),
+            )
+        )
+    step = tr("Part two recordings of one run")
     with store.atomic(step):
         store.remove("attachment", sha256, part)
         number = store.put("run", {**found.run, "sha256": sha256})

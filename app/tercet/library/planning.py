@@ -10,6 +10,7 @@ from tercet import week_days
 from tercet.domain import Block, Changes, Planned, Race
 from tercet.engine.countback import SHARES, Rules, count_back
 from tercet.formats.calendar import Entry
+from tercet.language import tr
 from tercet.library import plan_words
 from tercet.library.operations import checked, plan_fresh, replace_blocks
 from tercet.store import plan_queries, queries
@@ -31,7 +32,7 @@ def _set(store: Store, blocks: Sequence[Block], step: str, token: object = None)
 def _named(blocks: Sequence[Block], block_id: int) -> Block:
     found = next((block for block in blocks if block.id == block_id), None)
     if found is None:
-        raise ValueError("that block is no longer there")
+        raise ValueError(tr("that block is no longer there"))
     return found
 
 
@@ -44,7 +45,11 @@ def set_block(store: Store, block: Block) -> Changes:
         If it would overlap another or end before it starts; the message names them.
     """
     others = [other for other in queries.blocks(store) if other.id != block.id]
-    step = f"Add {block.name}" if block.id is None else f"Change {block.name}"
+    step = (
+        tr("Add {block}", block=block.name)
+        if block.id is None
+        else tr("Change {block}", block=block.name)
+    )
     token = None if block.id is None else ("block", block.id)
     return _set(store, [*others, block], step, token)
 
@@ -53,7 +58,9 @@ def remove_block(store: Store, block_id: int) -> Changes:
     """Remove a block; its days become unplanned."""
     blocks = queries.blocks(store)
     gone = _named(blocks, block_id)
-    return _set(store, [block for block in blocks if block is not gone], f"Remove {gone.name}")
+    return _set(
+        store, [block for block in blocks if block is not gone], tr("Remove {gone}", gone=gone.name)
+    )
 
 
 def move_edge(store: Store, first_id: int, second_id: int | None, day: date) -> Changes:
@@ -71,11 +78,11 @@ def move_edge(store: Store, first_id: int, second_id: int | None, day: date) -> 
         moved[second_id] = replace(_named(blocks, second_id), start=day)
     for block in moved.values():
         if block.end < block.start:
-            raise ValueError(f'"{block.name}" would have no day left')
+            raise ValueError(tr('"{block}" would have no day left', block=block.name))
     return _set(
         store,
         [moved.get(block.id or 0, block) for block in blocks],
-        f"Move the end of {first.name}",
+        tr("Move the end of {first}", first=first.name),
         ("edge", first_id),
     )
 
@@ -91,13 +98,15 @@ def split_block(store: Store, block_id: int, day: date) -> Changes:
     blocks = queries.blocks(store)
     whole = _named(blocks, block_id)
     if not whole.start < day <= whole.end:
-        raise ValueError(f'"{whole.name}" cannot be split on its first day or outside of it')
+        raise ValueError(
+            tr('"{whole}" cannot be split on its first day or outside of it', whole=whole.name)
+        )
     parts = [
         replace(whole, end=day - DAY),
         replace(whole, id=None, start=day, name=f"{whole.name} 2"),
     ]
     others = [block for block in blocks if block is not whole]
-    return _set(store, [*others, *parts], f"Split {whole.name}")
+    return _set(store, [*others, *parts], tr("Split {whole}", whole=whole.name))
 
 
 def join_blocks(store: Store, first_id: int, second_id: int) -> Changes:
@@ -106,12 +115,18 @@ def join_blocks(store: Store, first_id: int, second_id: int) -> Changes:
     first, second = _named(blocks, first_id), _named(blocks, second_id)
     joined = replace(first, start=min(first.start, second.start), end=max(first.end, second.end))
     others = [block for block in blocks if block not in (first, second)]
-    return _set(store, [*others, joined], f"Join {first.name} and {second.name}")
+    return _set(
+        store,
+        [*others, joined],
+        tr("Join {first} and {second}", first=first.name, second=second.name),
+    )
 
 
 def set_race(store: Store, race: Race) -> Changes:
     """Put a race; if it is the main one, no other of its season is."""
-    step = f"Add {race.name}" if race.id is None else f"Change {race.name}"
+    step = (
+        tr("Add {race}", race=race.name) if race.id is None else tr("Change {race}", race=race.name)
+    )
     others = [other for other in queries.races(store) if other.id != race.id]
     if race.main:
         others = lesser(others, race, race.day)
@@ -139,7 +154,7 @@ def lesser(others: Sequence[Race], race: Race, start: date) -> list[Race]:
 
 def remove_race(store: Store, race_id: int) -> Changes:
     """Remove a race."""
-    step = "Remove a race"
+    step = tr("Remove a race")
     with store.atomic(step):
         store.remove("race", race_id)
     return Changes(plan=True, step=step)
@@ -224,7 +239,7 @@ def lay_out(
     others = [item for item in queries.races(store) if item.id != race.id]
     others = lesser(others, race, start)
     made = laid_blocks(queries.blocks(store), others, race, start, today, volume, rules)
-    step = f"Count back from {race.name}"
+    step = tr("Count back from {race}", race=race.name)
     with store.atomic(step):
         replace_blocks(store, made)
         for row in queries.race_rows([*others, replace(race, main=True)]):
@@ -237,7 +252,7 @@ def add_planned(store: Store, day: date, notation: str, note: str = "") -> Chang
     text = plan_words.plain(store, notation.strip())
     if not text:
         return Changes()
-    step = "Plan a session"
+    step = tr("Plan a session")
     with store.atomic(step):
         _put(store, Planned(day, text, plan_queries.next_place(store, day), note))
     return Changes(plan=True, step=step)
@@ -248,7 +263,7 @@ def edit_planned(store: Store, planned_id: int, notation: str) -> Changes:
     text = notation.strip()
     if not text:
         return remove_planned(store, planned_id)
-    step = "Change a planned session"
+    step = tr("Change a planned session")
     with store.atomic(step, ("planned", planned_id)):
         before = _planned(store, planned_id)
         plan_words.learn_unit(store, before.notation, text)
@@ -258,7 +273,7 @@ def edit_planned(store: Store, planned_id: int, notation: str) -> Changes:
 
 def move_planned(store: Store, planned_id: int, day: date, *, copy: bool = False) -> Changes:
     """Move a planned session to another day, or copy it there."""
-    step = "Copy a planned session" if copy else "Move a planned session"
+    step = tr("Copy a planned session") if copy else tr("Move a planned session")
     with store.atomic(step):
         entry = _planned(store, planned_id)
         if copy or day != entry.day:
@@ -269,7 +284,7 @@ def move_planned(store: Store, planned_id: int, day: date, *, copy: bool = False
 
 def remove_planned(store: Store, planned_id: int) -> Changes:
     """Remove a planned session."""
-    step = "Remove a planned session"
+    step = tr("Remove a planned session")
     with store.atomic(step):
         store.remove("planned", planned_id)
     return Changes(plan=True, step=step)
@@ -277,7 +292,7 @@ def remove_planned(store: Store, planned_id: int) -> Changes:
 
 def copy_week(store: Store, monday: date) -> Changes:
     """Plan the next week as this one, after what it already holds."""
-    step = "Copy a week's plan"
+    step = tr("Copy a week's plan")
     entries = [e for e in plan_queries.planned(store) if monday <= e.day < monday + 7 * DAY]
     with store.atomic(step):
         for entry in entries:
@@ -288,7 +303,7 @@ def copy_week(store: Store, monday: date) -> Changes:
 
 def take_calendar(store: Store, entries: Sequence[Entry]) -> Changes:
     """Plan what a calendar holds; a line that its day already has is left out."""
-    step = "Plan sessions from a calendar"
+    step = tr("Plan sessions from a calendar")
     with store.atomic(step):
         plan_fresh(store, [Planned(entry.day, entry.text, note=entry.note) for entry in entries])
     return Changes(plan=True, step=step)
@@ -310,7 +325,7 @@ def calendar_entries(store: Store) -> list[Entry]:
 def _planned(store: Store, planned_id: int) -> Planned:
     found = plan_queries.planned(store, [planned_id])
     if not found:
-        raise ValueError("that planned session is no longer there")
+        raise ValueError(tr("that planned session is no longer there"))
     return found[0]
 
 

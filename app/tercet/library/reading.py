@@ -26,6 +26,7 @@ from tercet.formats.paper import Page, Shorthand
 from tercet.formats.table import FORMAT as TABLE
 from tercet.formats.table import Naming, Table
 from tercet.formats.unpack import MAX_BYTES, Counted, Refused
+from tercet.language import tr
 from tercet.library import localtime, moments, season_file, tabled, written
 from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
@@ -221,14 +222,14 @@ def read_file(source: str | Source, terms: Terms) -> ReadFile:
     """
     source = Source(source) if isinstance(source, str) else source
     if source.member < 0 and source.size > MAX_BYTES:
-        return refused(source, f"It is larger than {MAX_BYTES >> 20} MB.")
+        return refused(source, tr("It is larger than {size} MB.", size=MAX_BYTES >> 20))
     try:
         with source.open() as opened:
             return _read_opened(source, Counted(opened), terms)
     except Refused as refusal:
         return refused(source, str(refusal))
     except UNREADABLE as error:
-        return refused(source, f"It cannot be read: {why(error)}.")
+        return refused(source, tr("It cannot be read: {reason}.", reason=why(error)))
 
 
 def refused(source: Source, problem: str) -> ReadFile:
@@ -270,7 +271,10 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
             runs.append(prepare(recording, part, terms.thresholds, terms.zone))
         except Exception as error:  # one file must never end the import of the others
             log.exception("judging %s failed", Path(source.shown).name)
-            problem = f"It was read but could not be judged ({type(error).__name__}: {error})."
+            problem = tr(
+                "It was read but could not be judged ({reason}).",
+                reason=f"{type(error).__name__}: {error}",
+            )
             return read("refused", recording.format, problem)
     return read("read", found[0].format, problem, tuple(runs))
 
@@ -281,7 +285,7 @@ def _read_season(source: Source, stream: Counted) -> ReadFile:
     try:
         season = season_file.parse(data.decode("utf-8"))
     except (season_file.SeasonFileError, UnicodeDecodeError) as error:
-        said = f"No season file: {error}."
+        said = tr("No season file: {reason}.", reason=error)
         return ReadFile(source.shown, name, source, "refused", "TOML", said, size=size)
     return ReadFile(source.shown, name, source, "season file", "TOML", season=season, size=size)
 

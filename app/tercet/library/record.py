@@ -21,6 +21,7 @@ from pathlib import Path
 from threading import Event
 from typing import Any
 
+from tercet.language import tr
 from tercet.library import record_pieces
 from tercet.library.importing import Progress
 from tercet.library.library import Library
@@ -149,8 +150,11 @@ def write(
         part.replace(target)
     except OSError as error:
         raise RecordError(
-            f"The record could not be written: {error.strerror or error}. Choose another place, "
-            "or make room there, and write it again."
+            tr(
+                "The record could not be written: {error}. Choose another place, or make room "
+                "there, and write it again.",
+                error=error.strerror or error,
+            )
         ) from error
     finally:
         part.unlink(missing_ok=True)
@@ -196,7 +200,9 @@ class Archive:
         try:
             self._zip = zipfile.ZipFile(path)
         except (OSError, zipfile.BadZipFile) as error:
-            raise RecordError(f"{path.name} is no record: it cannot be opened as one.") from error
+            raise RecordError(
+                tr("{path} is no record: it cannot be opened as one.", path=path.name)
+            ) from error
         try:
             self._names = self._checked_names()
             self.parts = self._read()
@@ -211,15 +217,15 @@ class Archive:
     def _checked_names(self) -> dict[str, zipfile.ZipInfo]:
         held = self._zip.infolist()
         if len(held) > MOST_MEMBERS:
-            raise RecordError(f"It holds more than {MOST_MEMBERS} files.")
+            raise RecordError(tr("It holds more than {most} files.", most=MOST_MEMBERS))
         return {info.filename: info for info in held}
 
     def _read(self) -> Parts:
         manifest = self._json("manifest.json")
         if not isinstance(manifest, dict) or manifest.get("what") != WHAT:
-            raise RecordError("It is a zip file, but not a runner's record.")
+            raise RecordError(tr("It is a zip file, but not a runner's record."))
         if not isinstance(manifest.get("version"), int) or manifest["version"] > VERSION:
-            raise RecordError("It was written by a newer version of Tercet. Use that version.")
+            raise RecordError(tr("It was written by a newer version of Tercet. Use that version."))
         settings = self._json("settings.json")
         try:
             return Parts(
@@ -238,14 +244,16 @@ class Archive:
                 written=str(manifest.get("written", "")),
             )
         except (KeyError, TypeError, ValueError, AttributeError) as error:
-            raise RecordError(f"The record is damaged: {error}.") from error
+            raise RecordError(tr("The record is damaged: {error}.", error=error)) from error
 
     def _bytes(self, name: str, most: int) -> bytes:
         info = self._names.get(name)
         if info is None:
-            raise RecordError(f"The record is not whole: it lacks {name}.")
+            raise RecordError(tr("The record is not whole: it lacks {name}.", name=name))
         if info.file_size > most:
-            raise RecordError(f"{name} in it is larger than {most >> 20} MB.")
+            raise RecordError(
+                tr("{name} in it is larger than {most} MB.", name=name, most=most >> 20)
+            )
         try:
             with self._zip.open(info) as stream:
                 data = stream.read(most + 1)
@@ -257,16 +265,18 @@ class Archive:
             EOFError,
             zlib.error,
         ) as error:
-            raise RecordError(f"The record is damaged at {name}.") from error
+            raise RecordError(tr("The record is damaged at {name}.", name=name)) from error
         if len(data) > most:
-            raise RecordError(f"{name} in it is larger than {most >> 20} MB.")
+            raise RecordError(
+                tr("{name} in it is larger than {most} MB.", name=name, most=most >> 20)
+            )
         return data
 
     def _json(self, name: str) -> Any:
         try:
             return json.loads(self._bytes(name, LARGEST_TEXT))
         except (ValueError, RecursionError) as error:
-            raise RecordError(f"The record is damaged at {name}.") from error
+            raise RecordError(tr("The record is damaged at {name}.", name=name)) from error
 
     def _table(self, name: str) -> list[Any]:
         out = []
@@ -274,7 +284,9 @@ class Archive:
             try:
                 out.append(json.loads(line))
             except (ValueError, RecursionError) as error:
-                raise RecordError(f"The record is damaged at {name}.jsonl.") from error
+                raise RecordError(
+                    tr("The record is damaged at {name}.jsonl.", name=name)
+                ) from error
         return out
 
     def _pieces(self) -> list[Any]:
@@ -285,7 +297,9 @@ class Archive:
         """An original by its SHA-256, checked against it."""
         data = self._bytes(f"originals/{name[:2]}/{name}", LARGEST_ORIGINAL)
         if sha256(data).hexdigest() != name:
-            raise RecordError(f"The record is damaged: the original {name[:12]} is not as it was.")
+            raise RecordError(
+                tr("The record is damaged: the original {name} is not as it was.", name=name[:12])
+            )
         return data
 
 
@@ -293,11 +307,11 @@ def _checked_run(run: Row) -> Row:
     run = {**rows.LATER, **run}
     missing = [name for name in (*rows.RUN_COLUMNS, "attached", "corrections") if name not in run]
     if missing:
-        raise ValueError(f"a run without {missing[0]}")
+        raise ValueError(tr("a run without {missing}", missing=missing[0]))
     if run["effort"] is not None and not 0 <= int(run["effort"]) <= 10:
-        raise ValueError("an effort outside 0 to 10")
+        raise ValueError(tr("an effort outside 0 to 10"))
     if run["meant"] not in (None, 0, 1):
-        raise ValueError("a run neither meant nor not")
+        raise ValueError(tr("a run neither meant nor not"))
     return run
 
 

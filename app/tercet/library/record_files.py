@@ -9,6 +9,7 @@ from threading import Event
 from typing import TYPE_CHECKING
 
 from tercet.domain import Changes
+from tercet.language import mark, tr
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import Archive, RecordError
@@ -19,7 +20,7 @@ from tercet.store.database import Row, Store
 if TYPE_CHECKING:
     from tercet.library.record_merge import Merged
 
-STEP = "Take in a record"
+STEP = mark("Take in a record")
 
 
 def take_files(
@@ -43,7 +44,7 @@ def take_files(
             paths.append(_unpacked(archive, file, Path(folder) / str(number)))
             progress(Progress(number + 1, len(read), file["name"]))
         if paths:
-            report = library.take_in(paths, progress, stop, token=token, step=STEP)
+            report = library.take_in(paths, progress, stop, token=token, step=tr(STEP))
             done.new_files = len(report.taken) - report.count("already here", "refused")
             done.refused = report.count("refused")
             done.changes |= report.changes
@@ -63,7 +64,7 @@ def _unpacked(archive: Archive, file: Row, folder: Path) -> Path:
         except (OSError, ValueError) as error:
             if candidate == "recording":
                 raise RecordError(
-                    f"A file of the record could not be unpacked: {error}."
+                    tr("A file of the record could not be unpacked: {error}.", error=error)
                 ) from error
         else:
             return place
@@ -76,11 +77,11 @@ def _name_files(
     """Forget the folder that files were unpacked to; keep those that need no reading."""
     for file, data in rest:
         store.originals.keep(file["sha256"], data)
-    with store.atomic(STEP, token):
+    with store.atomic(tr(STEP), token):
         for file in read:
             if queries.file(store, file["sha256"]) is not None:
                 kept = {name: file[name] for name in ("sha256", "name", "put_away", "taken_in")}
                 store.put("file", {**kept, "folder": ""})
         for file, _ in rest:
             store.put("file", {**{name: file[name] for name in rows.FILE_COLUMNS}, "folder": ""})
-    return Changes(files=True, step=STEP) if read or rest else Changes()
+    return Changes(files=True, step=tr(STEP)) if read or rest else Changes()

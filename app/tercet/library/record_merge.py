@@ -10,6 +10,7 @@ from threading import Event
 from typing import Any
 
 from tercet.domain import Changes
+from tercet.language import mark, month, several, tr
 from tercet.library import reading, record_pieces, rejudge
 from tercet.library.importing import Progress
 from tercet.library.library import Library
@@ -32,19 +33,19 @@ from tercet.store.database import Row, Store
 
 #: What each part is called where a conflict is told.
 PART_WORDS = {
-    "threshold": "thresholds",
-    "block": "blocks",
-    "race": "races",
-    "planned": "planned sessions",
-    "test": "tests",
+    "threshold": mark("thresholds"),
+    "block": mark("blocks"),
+    "race": mark("races"),
+    "planned": mark("planned sessions"),
+    "test": mark("tests"),
 }
 FIELD_WORDS = {
-    "note": "note",
-    "effort": "effort said",
-    "meant": "whether it was meant",
-    "kind": "kind",
-    "day": "start",
-    "corrections": "stretches shaded by hand",
+    "note": mark("note"),
+    "effort": mark("effort said"),
+    "meant": mark("whether it was meant"),
+    "kind": mark("kind"),
+    "day": mark("start"),
+    "corrections": mark("stretches shaded by hand"),
 }
 
 
@@ -82,11 +83,16 @@ class Merged:
     def words(self) -> str:
         """One line that says it all, and first of all if two runners were put together."""
         strange = self.into and self.runner and self.into.casefold() != self.runner.casefold()
-        whose = f"{self.runner}'s record into {self.into}'s, " if strange else ""
-        new = "1 file" if self.new_files == 1 else f"{self.new_files} files"
-        parts = [f"{whose}{new} new", f"{self.here} already here", *self.taken]
+        parts = [
+            several(self.new_files, mark("{n} file new"), mark("{n} files new")),
+            tr("{n} already here", n=self.here),
+            *self.taken,
+        ]
+        if strange:
+            whose = tr("{theirs}'s record into {mine}'s", theirs=self.runner, mine=self.into)
+            parts.insert(0, whose)
         if self.conflicts:
-            parts.append(f"{len(self.conflicts)} said otherwise here")
+            parts.append(tr("{n} said otherwise here", n=len(self.conflicts)))
         return ", ".join(parts)
 
 
@@ -119,8 +125,12 @@ def take_in(
         done.into = library.call(queries.setting, "runner")
         if done.into and done.runner and done.into != done.runner and not whoever:
             raise OtherRunner(
-                f"This is {done.runner}'s record, and this is {done.into}'s season. Nothing was "
-                f"changed. Open {done.runner}, or add a runner, and take it in there."
+                tr(
+                    "This is {theirs}'s record, and this is {mine}'s season. Nothing was changed. "
+                    "Open {theirs}, or add a runner, and take it in there.",
+                    theirs=done.runner,
+                    mine=done.into,
+                )
             )
         known = library.call(queries.known_files)
         wanted = [file for file in parts.files if file["sha256"] not in known]
@@ -132,7 +142,7 @@ def take_in(
         _add(done, library.call(_merge_pieces, parts, fresh, token))
         _add(done, library.call(_merge_runs, parts, fresh, token))
         if library.call(queries.judged_by_others):
-            done.changes |= library.judge_all_again(progress, token=token, step=STEP)
+            done.changes |= library.judge_all_again(progress, token=token, step=tr(STEP))
         return done
     finally:
         archive.close()
@@ -165,7 +175,7 @@ def _merge_plan(
 ) -> tuple[list[str], list[Conflict], Changes]:
     """Thresholds, blocks, races, plans, tests and settings, each part as a whole."""
     taken, conflicts, here = [], [], rows.shared(store)
-    with store.atomic(STEP, token):
+    with store.atomic(tr(STEP), token):
         for table, words in PART_WORDS.items():
             mine, theirs = rows.plan_part(store, table), parts.plan[table]
             what = f"plan:{table}"
@@ -173,10 +183,10 @@ def _merge_plan(
             verdict = _verdict(what, mine, theirs, here, parts.shared)
             if verdict == "theirs" or (verdict == "both" and guessed):
                 put_part(store, table, theirs)
-                taken.append(words)
+                taken.append(tr(words))
             elif verdict == "both":
                 conflicts.append(
-                    Conflict(words.capitalize(), mine, theirs, part=table, rows=tuple(theirs))
+                    Conflict(_capital(tr(words)), mine, theirs, part=table, rows=tuple(theirs))
                 )
                 continue
             store.put("shared", {"what": what, "hash": fingerprint(theirs)})
@@ -186,7 +196,7 @@ def _merge_plan(
                 store.put("setting", {"name": name, "value": value})
         reviewed, told = _merge_reviews(store, parts, here)
         taken, conflicts = taken + reviewed, conflicts + told
-    changed = Changes(thresholds=True, plan=True, settings=True, step=STEP)
+    changed = Changes(thresholds=True, plan=True, settings=True, step=tr(STEP))
     return taken, conflicts, changed if taken else Changes()
 
 
@@ -202,13 +212,16 @@ def _merge_reviews(
         verdict = _verdict(name, mine, value, here, parts.shared)
         row: Row = {"name": name, "value": value}
         if verdict == "both":
-            about = f"Words of the review from {name.removeprefix(REVIEW).partition('..')[0]}"
+            about = tr(
+                "Words of the review from {day}",
+                day=name.removeprefix(REVIEW).partition("..")[0],
+            )
             here_said, there_said = choices.in_words(mine), choices.in_words(value)
             conflicts.append(Conflict(about, here_said, there_said, setting=name, rows=(row,)))
             continue
         if verdict == "theirs":
             store.put("setting", row)
-            taken.append("words of a review")
+            taken.append(tr("words of a review"))
         store.put("shared", {"what": name, "hash": fingerprint(value)})
     return taken, conflicts
 
@@ -235,7 +248,7 @@ def _merge_pieces(
     taken = kept = 0
     here, own = rows.shared(store), record_pieces.pieced(store)
     mine_said = {(run["sha256"], run["part"]): run for run in rows.runs(store)}
-    with store.atomic(STEP, token):
+    with store.atomic(tr(STEP), token):
         for files, theirs in record_pieces.groups(parts.pieces):
             mine = [piece for piece in own if piece.files & files]
             what, told = record_pieces.saying(files, theirs)
@@ -251,9 +264,9 @@ def _merge_pieces(
                 kept += 1
                 continue
             store.put("shared", {"what": what, "hash": fingerprint(told)})
-    words = [f"{taken} joined, cut or typed"] if taken else []
-    words += [f"{kept} joined, cut or typed otherwise here and left so"] if kept else []
-    return words, [], Changes(runs=True, step=STEP) if taken else Changes()
+    words = [tr("{n} joined, cut or typed", n=taken)] if taken else []
+    words += [tr("{n} joined, cut or typed otherwise here and left so", n=kept)] if kept else []
+    return words, [], Changes(runs=True, step=tr(STEP)) if taken else Changes()
 
 
 def _shaded_here(mine: dict[Any, Row], files: set[str], parts: Parts) -> bool:
@@ -274,7 +287,7 @@ def _merge_runs(
     here, numbers = rows.shared(store), rows.run_numbers(store)
     mine = {(run["sha256"], run["part"]): run for run in rows.runs(store)}
     by_number = {numbers[place]: run for place, run in mine.items()}
-    with store.atomic(STEP, token):
+    with store.atomic(tr(STEP), token):
         for run in parts.runs:
             number = next((numbers[place] for place in places(run) if place in numbers), None)
             if number is None:
@@ -296,8 +309,10 @@ def _merge_runs(
                     continue
                 if verdict != "same" or theirs not in ("", None, []):
                     store.put("shared", {"what": what, "hash": fingerprint(theirs)})
-    taken = [f"{count} {FIELD_WORDS[name]}" for name, count in counts.items()]
-    return taken, conflicts, Changes(runs=True, step=STEP) if taken else Changes()
+    taken = [
+        tr("{n} {what}", n=count, what=tr(FIELD_WORDS[name])) for name, count in counts.items()
+    ]
+    return taken, conflicts, Changes(runs=True, step=tr(STEP)) if taken else Changes()
 
 
 def _against_file(store: Store, run: Row, name: str, mine: Any, theirs: Any) -> str:
@@ -314,9 +329,19 @@ def _against_file(store: Store, run: Row, name: str, mine: Any, theirs: Any) -> 
     return "both"
 
 
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
 def _run_conflict(run: Row, name: str, mine: Any, theirs: Any) -> Conflict:
     day = date.fromisoformat(run["day"])
-    about = f"Run of {day.day} {day:%B %Y}: {FIELD_WORDS[name]}"
+    about = tr(
+        "Run of {day} {month} {year}: {what}",
+        day=day.day,
+        month=month(day.month),
+        year=day.year,
+        what=tr(FIELD_WORDS[name]),
+    )
     return Conflict(about, mine, theirs, run=run, saying=name)
 
 
@@ -345,7 +370,11 @@ def put_field(store: Store, number: int, run: Row, name: str) -> None:
 
 def choose(store: Store, kept: Sequence[Conflict], taken: Sequence[Conflict]) -> Changes:
     """Settle where two copies differ, as one undo step; it is not asked about again."""
-    step = f"Take the other copy's word for {len(taken)}" if taken else "Keep this copy's word"
+    step = (
+        tr("Take the other copy's word for {n}", n=len(taken))
+        if taken
+        else tr("Keep this copy's word")
+    )
     numbers = rows.run_numbers(store)
     with store.atomic(step):
         for item in taken:

@@ -14,6 +14,7 @@ import numpy as np
 from tercet.domain import Lap, Recording, Stream
 from tercet.formats.assemble import MAX_SAMPLES
 from tercet.formats.paper import FORMAT as PAPER
+from tercet.language import tr
 from tercet.library import reading, rejudge, written
 from tercet.library.intake import keep_said
 from tercet.library.pieces import stored
@@ -112,12 +113,12 @@ def read(line: Mapping[str, Any]) -> Piece:
     row["format"] = str(line["format"])
     date.fromisoformat(row["day"])
     if not isinstance(row["part"], int) or len(str(row["sha256"])) != 64:
-        raise ValueError("a piece of no file")
+        raise ValueError(tr("a piece of no file"))
     if not _UTC_RANGE[0] < float(row["start_utc"]) < _UTC_RANGE[1]:
-        raise ValueError("a piece of no time")
+        raise ValueError(tr("a piece of no time"))
     if "time" not in line:
         if not row["notation"]:
-            raise ValueError("a piece without samples and words")
+            raise ValueError(tr("a piece without samples and words"))
         return Piece(row)
     row |= {name: str(line[name]) for name in MADE_COLUMNS}
     clock = _rising(line["time"])
@@ -145,16 +146,16 @@ def _stream(told: Mapping[str, Any], clock: np.ndarray[Any, Any]) -> Stream:
     values = np.asarray(told["values"], dtype=np.float64)
     own = _rising(told["time"]) if "time" in told else clock
     if values.shape != own.shape or not np.isfinite(values).all():
-        raise ValueError("a channel that is not whole")
+        raise ValueError(tr("a channel that is not whole"))
     return Stream(own, values)
 
 
 def _rising(told: Sequence[float]) -> np.ndarray[Any, Any]:
     clock = np.asarray(told, dtype=np.float64)
     if clock.ndim != 1 or not 1 <= len(clock) <= MAX_SAMPLES:
-        raise ValueError("a piece without samples, or with too many")
+        raise ValueError(tr("a piece without samples, or with too many"))
     if not np.isfinite(clock).all() or (np.diff(clock) < 0).any() or clock[0] < 0:
-        raise ValueError("a clock that does not rise")
+        raise ValueError(tr("a clock that does not rise"))
     return clock
 
 

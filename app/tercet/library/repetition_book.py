@@ -15,6 +15,7 @@ from tercet.engine.repetition_book import (
     metres_by_class,
     sets_of,
 )
+from tercet.language import month, tr
 from tercet.library.views import SeasonView
 from tercet.store import plan_queries
 from tercet.store.database import Store
@@ -127,10 +128,14 @@ def _remarks(kind: str, week: BookWeek, *, over: bool) -> list[Remark]:
         for item in week.of_length(LONG):
             count = len(item.reps.metres)
             mean = item.reps.total_m / count
-            text = (
-                f"{count} \N{MULTIPLICATION SIGN} {round(mean / 10) * 10} m on {item.day.day} "
-                f"{item.day:%B} stands in a base block; common practice keeps fast ones at "
-                f"{CLASSES[LONG - 1]} or shorter there."
+            text = tr(
+                "{n} × {metres} m on {day} {month} stands in a base block; "
+                "common practice keeps fast ones at {longest} or shorter there.",
+                n=count,
+                metres=round(mean / 10) * 10,
+                day=item.day.day,
+                month=month(item.day.month),
+                longest=CLASSES[LONG - 1],
             )
             out.append(Remark(text, item.run_id, item.day))
     by_run: dict[int, float] = {}
@@ -140,9 +145,12 @@ def _remarks(kind: str, week: BookWeek, *, over: bool) -> list[Remark]:
     if share is not None and over:
         run_id = max(by_run, key=lambda key: by_run[key])
         day = next(item.day for item in week.sets if item.run_id == run_id)
-        text = (
-            f"{round(share * 100)} % of the fast metres in the week of {week.monday.day} "
-            f"{week.monday:%B} were run on one day; spread, each day stays lighter."
+        text = tr(
+            "{percent} % of the fast metres in the week of {day} {month} were run on one day; "
+            "spread, each day stays lighter.",
+            percent=round(share * 100),
+            day=week.monday.day,
+            month=month(week.monday.month),
         )
         out.append(Remark(text, run_id, day))
     return out

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
+from tercet.language import tr
 from tercet.library import season
 from tercet.library.views import BlockView, SeasonView
 from tercet.store import queries
@@ -81,9 +82,9 @@ def add(folder: Path, name: str) -> Path:
     """
     name = " ".join(name.split())
     if not name:
-        raise ValueError("A runner needs a name.")
+        raise ValueError(tr("A runner needs a name."))
     if name.casefold() in {runner.name.casefold() for runner in runners(folder)}:
-        raise ValueError(f"There is a runner named {name} already.")
+        raise ValueError(tr("There is a runner named {name} already.", name=name))
     home = root_of(folder) / FOLDER
     plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode()
     stem = re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-")[:40] or "runner"
@@ -92,7 +93,7 @@ def add(folder: Path, name: str) -> Path:
         place, number = home / f"{stem}-{number}", number + 1
     store = Store(place)
     try:
-        with store.atomic("Add a runner"):
+        with store.atomic(tr("Add a runner")):
             store.put("setting", {"name": "runner", "value": name})
     finally:
         store.close()

@@ -12,6 +12,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 
+from tercet.language import tr
 from tercet.library.views import SessionView
 
 Test = Callable[[SessionView], bool]
@@ -97,8 +98,11 @@ def _comparison(found: re.Match[str]) -> Test:
         field = "effort" if name == "effort" else "climb_m"
         return lambda s: getattr(s, field) is not None and holds(getattr(s, field), amount)
     raise SearchError(
-        f'"{name}" cannot be compared; easy, moderate, hard, time, distance, pace, effort and '
-        "climb can: hard > 10 min"
+        tr(
+            '"{name}" cannot be compared; easy, moderate, hard, time, distance, pace, '
+            "effort and climb can: hard > 10 min",
+            name=name,
+        )
     )
 
 
@@ -162,7 +166,7 @@ def _ran(session: SessionView) -> float:
 
 def _number(text: str) -> float:
     if ":" in text:
-        raise SearchError(f"{text} is a time; a number is wanted here")
+        raise SearchError(tr("{text} is a time; a number is wanted here", text=text))
     return float(text.replace(",", "."))
 
 

@@ -10,9 +10,10 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 from weakref import WeakKeyDictionary
 
-from tercet import week_days
+from tercet import language, week_days
 from tercet.domain import Block
 from tercet.engine.shades import Shade, Thresholds, easy_share
+from tercet.language import tr
 from tercet.library import plans
 from tercet.library.dated import in_force
 from tercet.library.planned_rows import planned_views
@@ -303,14 +304,24 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         scale=tuple(judged.scale.tolist()),
         mends=dict(judged.mends),
         remarks=(
-            *([f"Not judged until you say: {row['asks']}"] if row["asks"] else []),
+            *(
+                [tr("Not judged until you say: {question}", question=row["asks"])]
+                if row["asks"]
+                else []
+            ),
             *judged.remarks,
-            *([f"Read as: {row['notation']}."] if row["typed"] else []),
+            *([tr("Read as: {words}.", words=row["notation"])] if row["typed"] else []),
         ),
         thresholds=values,
         threshold_words=""
         if entry is None
-        else f"{entry.source}, in force from {entry.start.day} {entry.start:%B %Y}",
+        else tr(
+            "{source}, in force from {day} {month} {year}",
+            source=tr(entry.source) if entry.source else "",
+            day=entry.start.day,
+            month=language.month(entry.start.month),
+            year=entry.start.year,
+        ),
         estimated=entry is not None and entry.estimated,
         damage=row["damage"],
         file_name=file.name if file is not None else "",

@@ -13,6 +13,7 @@ from typing import Any
 from tercet.domain import Block, DatedThresholds, Planned, Race
 from tercet.engine import Thresholds, check_thresholds
 from tercet.engine.countback import Volume
+from tercet.language import tr
 
 #: No more of a season file is read. [bytes]
 MAX_BYTES = 1_000_000
@@ -58,11 +59,14 @@ def speed_of(value: object) -> float:
     found = _PACE.fullmatch(str(value).strip())
     if found is None:
         raise ValueError(
-            f'"{value}" is no speed: give m/s such as 3.1, or a pace such as "5:20/km"'
+            tr(
+                '"{value}" is no speed: give m/s such as 3.1, or a pace such as "5:20/km"',
+                value=value,
+            )
         )
     seconds = int(found[1]) * 60 + float(found[2])
     if seconds <= 0:
-        raise ValueError(f'"{value}" is no pace')
+        raise ValueError(tr('"{value}" is no pace', value=value))
     return _METRES[found[3]] / seconds
 
 
@@ -77,7 +81,7 @@ def parse(text: str) -> SeasonFile:
     try:
         table = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise SeasonFileError(f"not readable as TOML: {error}") from error
+        raise SeasonFileError(tr("not readable as TOML: {error}", error=error)) from error
     runner = _part(table, "runner", dict, {})
     result = SeasonFile(
         runner=str(runner.get("name", "")),
@@ -101,13 +105,18 @@ def parse(text: str) -> SeasonFile:
     )
     if not (result.thresholds or result.blocks or result.races or result.planned):
         raise SeasonFileError(
-            "it holds no [[thresholds]], no [[blocks]], no [[races]] and no [[planned]]"
+            tr("it holds no [[thresholds]], no [[blocks]], no [[races]] and no [[planned]]")
         )
     ordered = sorted(result.blocks, key=lambda block: block.start)
     for first, second in pairwise(ordered):
         if second.start <= first.end:
             raise SeasonFileError(
-                f'the blocks "{first.name}" and "{second.name}" overlap on {second.start}'
+                tr(
+                    'the blocks "{first}" and "{second}" overlap on {start}',
+                    first=first.name,
+                    second=second.name,
+                    start=second.start,
+                )
             )
     return result
 
@@ -116,22 +125,24 @@ def _part(table: Mapping[str, Any], name: str, kind: type, default: Any) -> Any:
     value = table.get(name, default)
     if not isinstance(value, kind):
         want = "[[...]] entries" if kind is list else "a [table]"
-        raise SeasonFileError(f"{name} should be {want}")
+        raise SeasonFileError(tr("{name} should be {want}", name=name, want=want))
     return value
 
 
 def _entry(name: str, number: int, make: Any, row: object) -> Any:
     try:
         if not isinstance(row, dict):
-            raise ValueError("not a table")
+            raise ValueError(tr("not a table"))
         return make(row)
     except (ValueError, TypeError) as error:
-        raise SeasonFileError(f"[[{name}]] entry {number}: {error}") from error
+        raise SeasonFileError(
+            tr("[[{name}]] entry {number}: {error}", name=name, number=number, error=error)
+        ) from error
 
 
 def _day(row: Mapping[str, Any], name: str) -> date:
     if name not in row:
-        raise ValueError(f"{name} is missing, a date such as 2026-04-13")
+        raise ValueError(tr("{name} is missing, a date such as 2026-04-13", name=name))
     value = row[name]
     if isinstance(value, datetime):
         return value.date()
@@ -140,18 +151,20 @@ def _day(row: Mapping[str, Any], name: str) -> date:
     try:
         return date.fromisoformat(str(value))
     except ValueError:
-        raise ValueError(f'{name} = "{value}" is no date such as 2026-04-13') from None
+        raise ValueError(
+            tr('{name} = "{value}" is no date such as 2026-04-13', name=name, value=value)
+        ) from None
 
 
 def _thresholds(row: Mapping[str, Any]) -> DatedThresholds:
     unknown = set(row) - {"from", "source", *_HEART, *_SPEED}
     if unknown:
-        raise ValueError(f"unknown name {sorted(unknown)[0]}")
+        raise ValueError(tr("unknown name {name}", name=sorted(unknown)[0]))
     values: dict[str, float] = {}
     for name in _HEART:
         if name in row:
             if isinstance(row[name], bool) or not isinstance(row[name], (int, float)):
-                raise ValueError(f"{name} should be a number in beats/min")
+                raise ValueError(tr("{name} should be a number in beats/min", name=name))
             values[name] = float(row[name])
     for name in _SPEED:
         if name in row:
@@ -164,19 +177,21 @@ def _thresholds(row: Mapping[str, Any]) -> DatedThresholds:
 def _block(row: Mapping[str, Any]) -> Block:
     start, end = _day(row, "start"), _day(row, "end")
     if end < start:
-        raise ValueError(f"it ends on {end}, before it starts on {start}")
+        raise ValueError(tr("it ends on {end}, before it starts on {start}", end=end, start=start))
     kind = str(row.get("kind", "base"))
     if kind not in BLOCK_KINDS:
-        raise ValueError(f'kind = "{kind}" is none of {", ".join(BLOCK_KINDS)}')
+        raise ValueError(
+            tr('kind = "{kind}" is none of {kinds}', kind=kind, kinds=", ".join(BLOCK_KINDS))
+        )
     target = row.get("easy_target", 0.9 if kind == "base" else 0.8)
     if isinstance(target, bool) or not isinstance(target, (int, float)) or not 0.5 <= target <= 1:
-        raise ValueError("easy_target should lie between 0.5 and 1")
+        raise ValueError(tr("easy_target should lie between 0.5 and 1"))
     moderate = _share(row, "moderate_target")
     if moderate is not None and target + moderate > 1 + 1e-9:
-        raise ValueError("easy_target and moderate_target make more than 1")
+        raise ValueError(tr("easy_target and moderate_target make more than 1"))
     measure = str(row.get("measure", "time"))
     if measure not in ("time", "metres"):
-        raise ValueError('measure should be "time" or "metres"')
+        raise ValueError(tr('measure should be "time" or "metres"'))
     weekly = _amount(row, "weekly", measure)
     growth = _share(row, "growth") or 0.0
     return Block(
@@ -198,7 +213,7 @@ def _share(row: Mapping[str, Any], name: str) -> float | None:
     if value is None:
         return None
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not 0 <= value <= 1:
-        raise ValueError(f"{name} should lie between 0 and 1")
+        raise ValueError(tr("{name} should lie between 0 and 1", name=name))
     return float(value)
 
 
@@ -206,7 +221,9 @@ def _clock(text: str, name: str, parts: str) -> float:
     """Seconds of "h:mm" or "h:mm:ss"."""
     found = re.fullmatch(r"(\d{1,2}):([0-5]\d)(?::([0-5]\d))?", text.strip())
     if found is None or (found[3] is None) != (parts == "h:mm"):
-        raise ValueError(f'{name} = "{text}" is no time such as {parts}')
+        raise ValueError(
+            tr('{name} = "{text}" is no time such as {parts}', name=name, text=text, parts=parts)
+        )
     return int(found[1]) * 3600.0 + int(found[2]) * 60.0 + int(found[3] or 0)
 
 
@@ -218,7 +235,7 @@ def _amount(row: Mapping[str, Any], name: str, measure: str) -> float | None:
     if measure == "time":
         return _clock(str(value), name, "h:mm")
     if isinstance(value, bool) or not isinstance(value, (int, float)) or value <= 0:
-        raise ValueError(f"{name} should be a positive number of kilometres")
+        raise ValueError(tr("{name} should be a positive number of kilometres", name=name))
     return float(value) * 1000.0
 
 
@@ -227,7 +244,7 @@ def _race(row: Mapping[str, Any]) -> Race:
     if distance is not None and (
         isinstance(distance, bool) or not isinstance(distance, (int, float)) or distance <= 0
     ):
-        raise ValueError("distance_m should be a positive number of metres")
+        raise ValueError(tr("distance_m should be a positive number of metres"))
     goal = row.get("goal")
     return Race(
         _day(row, "day"),
@@ -241,5 +258,7 @@ def _race(row: Mapping[str, Any]) -> Race:
 def _planned(row: Mapping[str, Any]) -> Planned:
     notation = str(row.get("notation", "")).strip()
     if not notation:
-        raise ValueError('notation is missing, such as "40 min easy, 6 x 100 m fast / 100 m walk"')
+        raise ValueError(
+            tr('notation is missing, such as "40 min easy, 6 x 100 m fast / 100 m walk"')
+        )
     return Planned(_day(row, "day"), notation, note=str(row.get("note", "")))

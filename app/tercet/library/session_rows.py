@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any
 from weakref import WeakKeyDictionary
 
+from tercet.language import mark, tr
 from tercet.library import localtime
 from tercet.library.views import SessionView
 from tercet.store import queries, season_queries
@@ -110,9 +111,16 @@ def _views(rows: Sequence[Any], races: dict[str, str]) -> list[SessionView]:
     return views
 
 
+RUN = mark("Run")
+_NAMES = {
+    "treadmill": mark("Treadmill run"),
+    "trail": mark("Trail run"),
+    "track": mark("Track run"),
+    "race": mark("Race"),
+}
+
+
 def _default_name(sport: str, kind: str) -> str:
     if sport == "running":
-        return {"treadmill": "Treadmill run", "trail": "Trail run", "track": "Track run"}.get(
-            kind, "Race" if kind == "race" else "Run"
-        )
-    return sport.replace("_", " ").capitalize() if sport != "unknown" else "Other session"
+        return tr(_NAMES.get(kind, RUN))
+    return tr(sport.replace("_", " ").capitalize()) if sport != "unknown" else tr("Other session")

@@ -13,6 +13,7 @@ import numpy as np
 from tercet.domain import DatedThresholds
 from tercet.engine import curve, distribution, load
 from tercet.engine.curve import Curve
+from tercet.language import tr
 from tercet.library.figures import Figures, Span
 from tercet.library.views import Five
 from tercet.store import queries
@@ -37,10 +38,10 @@ class Shape:
     def words(self) -> str:
         """The class in words: an index alone makes nothing polarised."""
         if self.shares is None:
-            return "nothing judged"
+            return tr("nothing judged")
         if self.structure == "polarised" and not self.polarised:
-            return "between polarised and pyramidal"
-        return {"none": "no class: shares tie"}.get(self.structure, self.structure)
+            return tr("between polarised and pyramidal")
+        return tr("no class: shares tie") if self.structure == "none" else tr(self.structure)
 
 
 @dataclass(frozen=True, eq=False)

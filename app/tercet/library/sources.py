@@ -14,6 +14,7 @@ from typing import IO
 from tercet.domain import Failed
 from tercet.formats import archive
 from tercet.formats.table.workbook import is_office
+from tercet.language import tr
 
 #: Folders are searched this deep.
 DEPTH = 32
@@ -62,7 +63,7 @@ class Source:
             return archive.open_member(self.path, self.member)
         place = Path(self.path)
         if not stat.S_ISREG(place.stat().st_mode):
-            raise OSError(f"{self.name} is no ordinary file")
+            raise OSError(tr("{name} is no ordinary file", name=self.name))
         return place.open("rb")
 
     @property

@@ -12,8 +12,9 @@ from tercet import units, week_days
 from tercet.domain import Changes
 from tercet.engine import faults, load
 from tercet.engine.causes import Cause
+from tercet.language import mark, month, number, several, tr
 from tercet.library.figures import Span
-from tercet.library.middle import NAMES, Middle
+from tercet.library.middle import NAMES, Middle, inside
 from tercet.library.views import SessionView
 from tercet.store import season_queries
 from tercet.store.database import Store
@@ -32,7 +33,7 @@ RECORD_DAYS = 21
 #: Blocks that ask for nothing hard.
 RESTFUL = frozenset({"recovery", "taper", "race week"})
 
-CAUTION = (
+CAUTION = mark(
     "Pain, illness, signs of the heart or a way back from injury go before any of this: stop, and "
     "ask a professional. A coach's or doctor's word counts more than these lines."
 )
@@ -69,7 +70,7 @@ def hours(seconds: float) -> str:
 
 def short_day(day: date) -> str:
     """Day and month, ``7 June``."""
-    return f"{day.day} {day:%B}"
+    return tr("{day} {month}", day=day.day, month=month(day.month))
 
 
 def stands_out(
@@ -125,20 +126,21 @@ def _faults(span: Span) -> Iterator[Remark]:
             and run.seconds[0] < faults.STAYED_EASY * sum(run.seconds[:3])
         )
         yield Remark(
-            "never easy", f"{easy.count} of {easy.of}", "runs without work stayed easy",
-            "The others left easy for more than a tenth of their time. Never truly easy is one of "
-            "two common faults (common practice).",
-            ids, (Step("The runs", "runs"), Step("Easy ceiling", "thresholds")), 100.0,
+            "never easy", tr("{n} of {whole}", n=easy.count, whole=easy.of),
+            tr("runs without work stayed easy"),
+            tr("The others left easy for more than a tenth of their time. Never truly easy is one "
+               "of two common faults (common practice)."),
+            ids, (Step(tr("The runs"), "runs"), Step(tr("Easy ceiling"), "thresholds")), 100.0,
             1.0 - easy.count / easy.of,
         )  # fmt: skip
     hard = faults.never_hard(_seconds(span), span.weeks)
     if hard.shown and span.kind not in RESTFUL:
         yield Remark(
-            "never hard", hours(hard.hard_s), f"hard in {span.weeks} weeks",
-            "Never truly hard is the other common fault (common practice). A few short fast "
-            "repetitions, well rested, are the usual beginning.",
+            "never hard", hours(hard.hard_s), tr("hard in {n} weeks", n=span.weeks),
+            tr("Never truly hard is the other common fault (common practice). A few short fast "
+               "repetitions, well rested, are the usual beginning."),
             tuple(run.id for run in span.runs if run.seconds[2] > 0),
-            (Step("Repetition book", "repetitions"),), 70.0, 1.0,
+            (Step(tr("Repetition book"), "repetitions"),), 70.0, 1.0,
         )  # fmt: skip
 
 
@@ -151,26 +153,45 @@ def _balance(span: Span, middle: Middle) -> Iterator[Remark]:
     unmeant = [view for view in middle.causes if view.cause != Cause.MEANT]
     unmeant_s = sum(view.seconds for view in unmeant)
     first = unmeant[0] if unmeant else None
-    steps = (Step(f"{NAMES[first.cause]}: the runs", first.cause.name),) if first else ()
+    steps = (
+        (Step(tr("{cause}: the runs", cause=tr(NAMES[first.cause])), first.cause.name),)
+        if first
+        else ()
+    )
     ids = tuple(entry.session.id for view in unmeant for entry in view.runs)
-    where = f" in {span.name}" if span.key != "season" else " in the season"
+    season = span.key == "season"
     if share < wanted - SHORT:
         short = wanted * total - easy
-        text = f"{hours(short)} too little easy."
+        text = tr("{time} too little easy.", time=hours(short))
         if unmeant_s >= short:
-            text += f" {hours(unmeant_s)} of the middle was not meant; run easy, that would do."
+            more = tr(
+                "{time} of the middle was not meant; run easy, that would do.",
+                time=hours(unmeant_s),
+            )
         else:
-            text += f" Of the middle {hours(middle.meant_s)} was meant, {hours(unmeant_s)} was not."
+            more = tr(
+                "Of the middle {meant} was meant, {unmeant} was not.",
+                meant=hours(middle.meant_s),
+                unmeant=hours(unmeant_s),
+            )
             steps = steps if unmeant_s >= 600 else ()
+        title = tr("easy in {stretch}, wanted {share}", stretch=span.name, share=_percent(wanted))
+        if season:
+            title = tr("easy in the season, wanted {share}", share=_percent(wanted))
         yield Remark(
-            "easy short", f"{_percent(share)} %", f"easy{where}, wanted {_percent(wanted)}", text,
+            "easy short", f"{_percent(share)} %", title, f"{text} {more}",
             ids, steps, 90.0, wanted - share,
-            "Four fifths easy: common practice, seen in elite runners (Seiler 2010; Haugen 2022).",
+            tr("Four fifths easy: common practice, seen in elite runners (Seiler 2010; Haugen "
+               "2022)."),
         )  # fmt: skip
     elif unmeant_s >= max(MIDDLE_S, MIDDLE_SHARE * total) and first is not None:
+        title = tr("moderate in {stretch} that was not meant", stretch=span.name)
+        if season:
+            title = tr("moderate in the season that was not meant")
         yield Remark(
-            "middle", hours(unmeant_s), f"moderate{where} that was not meant",
-            f"Most of it: {NAMES[first.cause].lower()}, {hours(first.seconds)}.",
+            "middle", hours(unmeant_s), title,
+            tr("Most of it: {cause}, {time}.", cause=inside(tr(NAMES[first.cause])),
+               time=hours(first.seconds)),
             ids, steps, 50.0, unmeant_s,
         )  # fmt: skip
 
@@ -187,23 +208,33 @@ def _longer(span: Span, record: tuple[SessionView, ...]) -> Iterator[Remark]:
     share = load.longer_than_before(days, [run.distance_m for run in record])
     best: tuple[float, SessionView] | None = None
     ids = []
-    inside = {run.id for run in span.runs}
+    within = {run.id for run in span.runs}
     for more, run in zip(share.tolist(), record, strict=True):
         old = (run.day - began).days >= RECORD_DAYS
-        if run.id in inside and old and load.spike_size(more):
+        if run.id in within and old and load.spike_size(more):
             ids.append(run.id)
             best = max(best or (more, run), (more, run), key=lambda pair: pair[0])
     if best is not None:
         more, run = best
         longest = run.distance_m / (1.0 + more)
-        others = f" {len(ids)} such runs." if len(ids) > 1 else ""
-        others += " It was meant." if run.id in span.meant else ""
+        text = [
+            tr(
+                "The longest of the 30 days before was {distance}.",
+                distance=units.distance(longest),
+            )
+        ]
+        text += [tr("{n} such runs.", n=len(ids))] if len(ids) > 1 else []
+        text += [tr("It was meant.")] if run.id in span.meant else []
+        text.append(
+            tr("Among 5,205 runners more injuries were reported above 10 %; observed, not tested.")
+        )
         yield Remark(
             "longer", units.distance(run.distance_m),
-            f"on {short_day(run.day)}, {_percent(more)} % over the month before",
-            f"The longest of the 30 days before was {units.distance(longest)}.{others} Among 5,205 "
-            "runners more injuries were reported above 10 %; observed, not tested.",
-            tuple(ids), (Step("The run" if len(ids) == 1 else "The runs", "runs"),), 80.0, more,
+            tr("on {day}, {percent} % over the month before", day=short_day(run.day),
+               percent=_percent(more)),
+            " ".join(text),
+            tuple(ids), (Step(tr("The run") if len(ids) == 1 else tr("The runs"), "runs"),), 80.0,
+            more,
             "Schuster Brandt Frandsen et al., Br. J. Sports Med. 59:1203, 2025.",
         )  # fmt: skip
 
@@ -216,14 +247,17 @@ def _spacing(span: Span, spacing: int) -> Iterator[Remark]:
     days = {day for pair in pairs for day in pair}
     ids = tuple(run.id for run in span.runs if run.day.toordinal() in days)
     a, b = pairs[-1]
-    between = f"{spacing} days" if spacing > 1 else "a day"
+    title = several(
+        spacing, mark("hard days closer than a day"), mark("hard days closer than {n} days")
+    )
     yield Remark(
-        "spacing", f"{len(pairs)} times", f"hard days closer than {between}",
-        f"Last: {short_day(date.fromordinal(a))} and {short_day(date.fromordinal(b))}. Full "
-        "recovery after hard work is put at 48 h or more, longer for many over 40.",
-        ids, (Step("The sessions", "runs"), Step("Set spacing", "spacing")), 60.0,
+        "spacing", tr("{n} times", n=len(pairs)), title,
+        tr("Last: {first} and {second}. Full recovery after hard work is put at 48 h or more, "
+           "longer for many over 40.", first=short_day(date.fromordinal(a)),
+           second=short_day(date.fromordinal(b))),
+        ids, (Step(tr("The sessions"), "runs"), Step(tr("Set spacing"), "spacing")), 60.0,
         float(len(pairs)),
-        "Stanley, Peake & Buchheit, Sports Med. 43:1259, 2013 (hours from memory).",
+        tr("Stanley, Peake & Buchheit, Sports Med. 43:1259, 2013 (hours from memory)."),
     )  # fmt: skip
 
 
@@ -232,11 +266,11 @@ def _rest(span: Span) -> Iterator[Remark]:
     if length >= IN_A_ROW:
         first = last - length + 1
         yield Remark(
-            "no rest", f"{length}", "days of running without one off",
-            f"{short_day(date.fromordinal(first))} to {short_day(date.fromordinal(last))}. A day "
-            "off each week or two is common practice.",
+            "no rest", f"{length}", tr("days of running without one off"),
+            tr("{first} to {last}. A day off each week or two is common practice.",
+               first=short_day(date.fromordinal(first)), last=short_day(date.fromordinal(last))),
             tuple(run.id for run in span.runs if first <= run.day.toordinal() <= last),
-            (Step("The runs", "runs"),), 45.0, float(length),
+            (Step(tr("The runs"), "runs"),), 45.0, float(length),
         )  # fmt: skip
 
 
@@ -245,10 +279,11 @@ def _monotony(span: Span) -> Iterator[Remark]:
         if week is not None and week.monotony is not None and week.monotony > MONOTONOUS:
             ids = tuple(run.id for run in span.runs if 0 <= (run.day - monday).days < 7)
             yield Remark(
-                "monotony", f"{week.monotony:.1f}", f"monotony, week of {short_day(monday)}",
-                "The days were much alike by effort times minutes. Foster (1998) saw illness "
-                "oftener in weeks of high monotony and strain; a hint, no forecast.",
-                ids, (Step("The runs", "runs"),), 30.0, week.monotony,
+                "monotony", number(week.monotony, 1),
+                tr("monotony, week of {day}", day=short_day(monday)),
+                tr("The days were much alike by effort times minutes. Foster (1998) saw illness "
+                   "oftener in weeks of high monotony and strain; a hint, no forecast."),
+                ids, (Step(tr("The runs"), "runs"),), 30.0, week.monotony,
                 "Foster, Med. Sci. Sports Exerc. 30:1164, 1998.",
             )  # fmt: skip
             return
@@ -271,7 +306,7 @@ def weekly_loads(span: Span) -> list[tuple[date, load.WeekLoad | None]]:
 
 def put_away(store: Store, span_key: str, remark: Remark) -> Changes:
     """Put a remark away for a stretch; it comes back if it grows."""
-    step = "Put a line away"
+    step = tr("Put a line away")
     entries = {**season_queries.put_away(store, span_key), remark.key: remark.size}
     with store.atomic(step):
         store.put("setting", season_queries.put_away_row(span_key, entries))
@@ -280,7 +315,7 @@ def put_away(store: Store, span_key: str, remark: Remark) -> Changes:
 
 def bring_back(store: Store, span_key: str) -> Changes:
     """Show again what was put away for a stretch."""
-    step = "Bring lines back"
+    step = tr("Bring lines back")
     with store.atomic(step):
         store.put("setting", season_queries.put_away_row(span_key, {}))
     return Changes(settings=True, step=step)
@@ -295,8 +330,8 @@ def set_spacing(store: Store, days: int) -> Changes:
         Outside 1 to 7.
     """
     if not 1 <= days <= 7:
-        raise ValueError("spacing lies between 1 and 7 days")
-    step = "Set spacing of hard days"
+        raise ValueError(tr("spacing lies between 1 and 7 days"))
+    step = tr("Set spacing of hard days")
     with store.atomic(step):
         store.put("setting", {"name": "spacing", "value": str(days)})
     return Changes(settings=True, step=step)

@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from tercet.engine import lactate
+from tercet.language import mark, tr
 
 #: Headings of the four columns of a row.
-COLUMNS = ("speed or pace", "heart rate", "lactate", "step, min")
+COLUMNS = (mark("speed or pace"), mark("heart rate"), mark("lactate"), mark("step, min"))
 KMH = 1000.0 / 3600.0
 _NUMBER = re.compile(r"^\d{1,3}(?:[.,]\d{1,3})?$")
 _CLOCK = re.compile(r"^(\d{1,2}):([0-5]\d)$")
@@ -24,7 +25,7 @@ class CellError(ValueError):
     words: str
 
     def __str__(self) -> str:
-        return f"Step {self.row + 1}: {self.words}"
+        return tr("Step {n}: {problem}", n=self.row + 1, problem=self.words)
 
 
 def rows_of(text: str) -> list[list[str]]:
@@ -71,9 +72,9 @@ def speed_of_cell(text: str, unit_metres: float = 1000.0) -> float:
     if clock:
         seconds = 60 * int(clock[1]) + int(clock[2])
         if seconds == 0:
-            raise ValueError(f'"{text}" is no pace: write 4:48')
+            raise ValueError(tr('"{text}" is no pace: write 4:48', text=text))
         return unit_metres / seconds
-    return number_of_cell(text, "speed: write 12.5 for km/h, or 4:48 for a pace") * KMH
+    return number_of_cell(text, tr("speed: write 12.5 for km/h, or 4:48 for a pace")) * KMH
 
 
 def number_of_cell(text: str, right: str) -> float:
@@ -85,7 +86,7 @@ def number_of_cell(text: str, right: str) -> float:
         If it is none; ``right`` says what it should be and how to write it.
     """
     if not _NUMBER.match(text.strip()):
-        raise ValueError(f'"{text.strip()}" is no {right}')
+        raise ValueError(tr('"{text}" is no {right}', text=text.strip(), right=right))
     return float(text.strip().replace(",", "."))
 
 
@@ -108,20 +109,20 @@ def test_of(
             continue
         speeds.append(_read(k, 0, cells[0], lambda text: speed_of_cell(text, unit_metres)))
         if cells[1]:
-            beats.append(_read(k, 1, cells[1], lambda t: number_of_cell(t, "heart rate: 152")))
+            beats.append(_read(k, 1, cells[1], lambda t: number_of_cell(t, tr("heart rate: 152"))))
         else:
             beats.append(float("nan"))
-        values.append(_read(k, 2, cells[2], lambda t: number_of_cell(t, "lactate: write 1.8")))
+        values.append(_read(k, 2, cells[2], lambda t: number_of_cell(t, tr("lactate: write 1.8"))))
         if cells[3]:
             lengths.append(60.0 * _read(k, 3, cells[3], minutes_of_cell))
     if lengths and len(lengths) != len(speeds):
-        raise ValueError("Give every step its length, or none: 4 for minutes, or 3:30.")
-    before = number_of_cell(resting, "lactate: write 1.1") if resting.strip() else float("nan")
+        raise ValueError(tr("Give every step its length, or none: 4 for minutes, or 3:30."))
+    before = number_of_cell(resting, tr("lactate: write 1.1")) if resting.strip() else float("nan")
     try:
         return lactate.step_test(speeds, values, beats, lengths or None, resting=before)
     except ValueError as error:
         words = str(error)
-        raise ValueError(f"{words[:1].upper()}{words[1:]}.") from error
+        raise ValueError(tr("{upper}{words}.", upper=words[:1].upper(), words=words[1:])) from error
 
 
 def minutes_of_cell(text: str) -> float:

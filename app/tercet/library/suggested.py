@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 from tercet.domain import Changes, Planned
+from tercet.language import tr
 from tercet.library import operations
 from tercet.library.next_week import LATELY, Amounts, NextWeek
 from tercet.library.views import PlannedView, SeasonView, SessionView
@@ -24,7 +25,7 @@ STEP_S = 300.0
 #: A long run is this many times an even share of the easy running.
 LONG = 1.5
 MOST_DAYS = 6
-NAME = "Plan the week as suggested"
+NAME = tr("Plan the week as suggested")
 
 
 def lines(

@@ -15,6 +15,7 @@ from tercet.engine.scale import Shade
 from tercet.formats.paper import FORMAT, PaperRun, parse_session
 from tercet.formats.paper.lines import STARTS
 from tercet.formats.table.runs import FORMAT as TABLE
+from tercet.language import tr
 from tercet.library import localtime
 from tercet.library.known_race import basis
 from tercet.store import queries
@@ -98,21 +99,25 @@ def judge(said: Said, entry: DatedThresholds | None) -> engine.Judgement:
     values = entry.values if entry is not None and not said.sums else None
     judged = judge_pieces(pieces_of(said), values, said.race)
     remarks = [
-        f'Not understood and not counted: "{piece.text}". {piece.question}'
+        tr(
+            'Not understood and not counted: "{text}". {question}',
+            text=piece.text,
+            question=piece.question,
+        )
         for piece in session.unclear
     ]
     run = stretches_of(said, entry)
     if any(item.seconds is None for item in run):
         remarks.append(
-            "How long it took is not known: its distance counts, its time does not."
+            tr("How long it took is not known: its distance counts, its time does not.")
             if said.sums
-            else "Pieces without a time are not counted until both speeds are known."
+            else tr("Pieces without a time are not counted until both speeds are known.")
         )
     if any(item.shade == Shade.UNJUDGED for item in run):
         remarks.append(
-            "A table knows no samples: it is judged once an effort is said."
+            tr("A table knows no samples: it is judged once an effort is said.")
             if said.sums
-            else "Pieces without a word or a pace are not judged."
+            else tr("Pieces without a word or a pace are not judged.")
         )
     if any(bout.race_m is not None for bout in _bouts(session.pieces)):
         remarks.append(basis(said.race))

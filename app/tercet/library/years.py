@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from tercet import week_days
 from tercet.engine import load
+from tercet.language import month, number, tr
 from tercet.library.standing import hours
 from tercet.library.views import ZERO, BlockView, Five, RaceView, SeasonView, SessionView
 
@@ -124,7 +125,11 @@ def _past(
 
 
 def _name(race: RaceView | None, end: date) -> str:
-    return f"{race.name} {race.day.year}" if race is not None else f"To {end:%B %Y}"
+    return (
+        f"{race.name} {race.day.year}"
+        if race is not None
+        else tr("To {month} {year}", month=month(end.month), year=end.year)
+    )
 
 
 def _seasons(
@@ -212,34 +217,61 @@ def differs(a: Past, b: Past, spacing: int = 2) -> list[Differs]:
     pa, pb = (int(100 * s[0] / r + 0.5) for s, r in ((sa, ra), (sb, rb)))
     out.append(
         Differs(
-            f"Easy share: {pa} to {pb} %",
-            f"The middle went from {hours(sa[1])} to {hours(sb[1])}.",
+            tr("Easy share: {before} to {after} %", before=pa, after=pb),
+            tr(
+                "The middle went from {before} to {after}.",
+                before=hours(sa[1]),
+                after=hours(sb[1]),
+            ),
         )
     )
     more = round(100 * (rb / ra - 1))
-    change = "About the same" if abs(more) < 3 else f"{'Up' if more > 0 else 'Down'} {abs(more)} %"
+    if abs(more) < 3:
+        change = tr("About the same")
+    elif more > 0:
+        change = tr("Up {percent} %", percent=more)
+    else:
+        change = tr("Down {percent} %", percent=-more)
+    if a.weeks == b.weeks:
+        lasted = tr("{n} weeks both times", n=a.weeks)
+    else:
+        lasted = tr("{before} and {after} weeks", before=a.weeks, after=b.weeks)
     longest = [max((run.running_s for run in past.runs), default=0.0) for past in (a, b)]
     out.append(
         Differs(
-            f"Hours: {hours(ra)} to {hours(rb)}",
-            f"{change}, {_both(str(a.weeks), str(b.weeks), ' weeks')}. Longest run "
-            f"{_both(hours(longest[0]), hours(longest[1]))}.",
+            tr("Hours: {before} to {after}", before=hours(ra), after=hours(rb)),
+            tr(
+                "{change}, {weeks}. Longest run {times}.",
+                change=change,
+                weeks=lasted,
+                times=_both(hours(longest[0]), hours(longest[1])),
+            ),
         )
     )
     counts = [sum(run.seconds[2] >= 60 for run in past.runs) for past in (a, b)]
-    in_both = _both(str(counts[0]), str(counts[1]), " sessions")
+    if counts[0] == counts[1]:
+        held = tr("In {n} sessions both times.", n=counts[0])
+    else:
+        held = tr("In {before} and {after} sessions.", before=counts[0], after=counts[1])
     out.append(
         Differs(
-            f"Hard: {hours(sa[2])} to {hours(sb[2])}",
-            f"In {in_both}.",
+            tr("Hard: {before} to {after}", before=hours(sa[2]), after=hours(sb[2])),
+            held,
         )
     )
     apart = [_apart(past) for past in (a, b)]
     if apart[0] is not None and apart[1] is not None:
         out.append(
             Differs(
-                f"Hard days apart: {apart[0]:.1f} to {apart[1]:.1f}",
-                f"Median days between two hard ones. Set for this runner: {spacing} or more.",
+                tr(
+                    "Hard days apart: {before} to {after}",
+                    before=number(apart[0], 1),
+                    after=number(apart[1], 1),
+                ),
+                tr(
+                    "Median days between two hard ones. Set for this runner: {n} or more.",
+                    n=spacing,
+                ),
             )
         )
     raced = [_raced(past) for past in (a, b)]
@@ -247,16 +279,18 @@ def differs(a: Past, b: Past, spacing: int = 2) -> list[Differs]:
     if a.race is not None and b.race is not None and alike and raced[0] and raced[1]:
         out.append(
             Differs(
-                f"Race: {raced[0]} to {raced[1]}",
-                f"{_both(a.race.name, b.race.name)}, as recorded. One race tells little; "
-                "course and weather differ.",
+                tr("Race: {before} to {after}", before=raced[0], after=raced[1]),
+                tr(
+                    "{races}, as recorded. One race tells little; course and weather differ.",
+                    races=_both(a.race.name, b.race.name),
+                ),
             )
         )
     return out[:5]
 
 
-def _both(a: str, b: str, unit: str = "") -> str:
-    return f"{a}{unit} both times" if a == b else f"{a} and {b}{unit}"
+def _both(a: str, b: str) -> str:
+    return tr("{it} both times", it=a) if a == b else tr("{first} and {second}", first=a, second=b)
 
 
 def _apart(past: Past) -> float | None:
