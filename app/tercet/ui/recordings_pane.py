@@ -325,7 +325,7 @@ class RecordingsPane(Pane):
             )
             name_columns.clicked.connect(lambda: self.columns_asked.emit(row.sha256))
             actions.addWidget(name_columns)
-        if refused and row.problem.startswith(NO_CLOCK):
+        if refused and row.problem.startswith((NO_CLOCK, tr(NO_CLOCK))):
             tell = button(
                 tr("Say when it started"), name=tr("Say when {file} started", file=row.name)
             )
