@@ -69,8 +69,13 @@ class IntensityCurvePage(Page):
         self._arrange()
 
     def _arrange(self) -> None:
-        column = QVBoxLayout(self._left)
-        column.setContentsMargins(16, 10, 16, 12)
+        # Large text would leave the curve no height: then all of it scrolls.
+        whole = QWidget()
+        frame = QVBoxLayout(self._left)
+        frame.setContentsMargins(1, 1, 1, 1)
+        frame.addWidget(clear_scroll(whole))
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(15, 9, 15, 11)
         column.setSpacing(6)
         head = QHBoxLayout()
         head.setSpacing(10)

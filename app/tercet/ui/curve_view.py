@@ -50,7 +50,7 @@ class CurveView(QWidget):
         if self._small:
             self.setFixedHeight(look.px(88))
         else:
-            self.setMinimumHeight(160)
+            self.setMinimumHeight(look.px(160))
         self.update()
 
     def show_curve(self, drawn: Drawn | None, paces: tuple[str, str], highest: float = 0.0) -> None:
