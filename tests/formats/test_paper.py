@@ -294,7 +294,7 @@ def test_a_problem_names_the_first_few() -> None:
     text = "2026\n" + "\n".join(f"{day} June: 5 km easy, 2 km strds" for day in range(1, 8))
     problem = page(text).problem
     assert problem.startswith("7 pieces not understood: line 2 'strds': strides?; line 3 'strds'")
-    assert problem.endswith("; and 3 more")
+    assert problem.endswith("; and 3 more.")
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from tests.formats.build import START, activity, run_tcx, tcx, tcx_lap, tcx_point
 
+from tercet import formats
 from tercet.domain import Failed
 from tercet.formats.tcx import read_tcx
 
@@ -123,3 +124,12 @@ def test_a_cut_at_any_byte_gives_every_whole_point():
             assert result[0].sport == "running" and "cut short" in result[0].damage
         else:
             assert isinstance(result, Failed) and result.status == "refused"
+
+
+def test_more_laps_than_a_run_can_have_are_refused_with_the_bound(monkeypatch):
+    laps = [tcx_lap(5 * k, 5, points(5 * k, 5 * k + 5)) for k in range(4)]
+    monkeypatch.setattr(formats.tcx, "MAX_LAPS", 4)
+    assert len(one(tcx(activity(*laps))).laps) == 4
+    monkeypatch.setattr(formats.tcx, "MAX_LAPS", 3)
+    failed = formats.read_bytes(tcx(activity(*laps)))
+    assert isinstance(failed, Failed) and failed.reason == "It holds more than 3 laps."

@@ -15,7 +15,7 @@ from tempfile import TemporaryDirectory
 from tercet.library import reading
 from tercet.library.reading import Terms
 from tercet.library.sources import Source, opened_up
-from tests.formats.test_reading import SEEDS, mutated
+from tests.formats.test_reading import DAMAGED, mutated
 
 #: Files in all, and the longest that one may take. [files], [s]
 FILES, PATIENCE_S = 20_000, 5.0
@@ -27,9 +27,9 @@ def main() -> int:
     chance = random.Random(20_261_125)
     archive = io.BytesIO()
     with zipfile.ZipFile(archive, "w", zipfile.ZIP_DEFLATED) as made:
-        for name, data in SEEDS.items():
+        for name, data in DAMAGED.items():
             made.writestr(f"folder/{name}", data)
-    seeds = {**SEEDS, "zip": archive.getvalue()}
+    seeds = {**DAMAGED, "zip": archive.getvalue()}
     ended: Counter[tuple[str, str]] = Counter()
     slowest, bad = 0.0, 0
     with TemporaryDirectory() as folder:

@@ -9,11 +9,14 @@ from types import MappingProxyType
 from tercet.domain import Failed, Lap, Recording
 from tercet.formats.assemble import Draft
 from tercet.formats.sports import kind_of, sport_of
+from tercet.formats.unpack import Refused
 from tercet.formats.values import moment, number
 from tercet.formats.xml_points import Walker
-from tercet.language import tr
+from tercet.language import grouped, tr
 
 _LONGEST_NAME = 200
+#: No run has more.
+MAX_LAPS = 20_000
 
 
 class _Activities(Walker):
@@ -57,6 +60,8 @@ class _Activities(Walker):
         elif name == "Lap":
             self.draft.laps.append(_lap(self.lap))
             self.lap = {}
+            if len(self.draft.laps) > MAX_LAPS:
+                raise Refused(tr("It holds more than {most} laps.", most=grouped(MAX_LAPS)))
         elif parent == "Lap":
             self.lap[name] = text
         elif name == "Name" and parent == "Creator":

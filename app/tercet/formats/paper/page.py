@@ -61,7 +61,7 @@ class Page:
         )  # fmt: skip
         if count > NAMED:
             said = tr(
-                "{n} pieces not understood: {first}; and {more} more",
+                "{n} pieces not understood: {first}; and {more} more.",
                 n=count,
                 first=told,
                 more=count - NAMED,

@@ -122,6 +122,10 @@ def _unpacked(data: bytes) -> io.BytesIO:
                 if info.filename.startswith("xl/worksheets/"):
                     _check_corner(text)
                 out.writestr(info.filename, text)
+    except zlib.error as error:
+        raise Refused(
+            tr("The spreadsheet is damaged: one of its parts cannot be unpacked.")
+        ) from error
     except _DAMAGED as error:
         raise Refused(tr("The spreadsheet is damaged: {error}.", error=error)) from error
     safe.seek(0)

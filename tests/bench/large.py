@@ -1,0 +1,150 @@
+"""``python -m tests.bench.large``: a GPX of 100 MB, stopped half way too, and a million laps."""
+
+from __future__ import annotations
+
+import os
+import resource
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from tercet import formats
+from tercet.domain import Failed
+from tercet.library import reading
+from tercet.library.library import Library
+from tercet.library.reading import Terms
+from tests.formats.build import LAP, Fit, run_fit
+
+#: What is asked of 100 MB: time [s], memory [MB], and until a stop is answered [s].
+BYTES, WITHIN_S, MEMORY_MB, ANSWER_S = 100_000_000, 6.0, 100, 0.5
+LAPS = 1_000_000
+_AT_ONCE = 2_000
+_HEAD = (
+    '<gpx version="1.1" creator="none" xmlns="http://www.topografix.com/GPX/1/1"><trk><trkseg>\n'
+)
+
+
+def points() -> Iterator[str]:
+    """Points of an endless run, a second apart, some thousand at once."""
+    first = 0
+    while True:
+        yield "".join(
+            f'<trkpt lat="{47 + k * 1e-6:.7f}" lon="9.1234567"><ele>{500 + k % 50:.1f}</ele>'
+            f"<time>2024-05-{1 + k // 86400:02}T{k // 3600 % 24:02}:{k // 60 % 60:02}:{k % 60:02}Z"
+            "</time><extensions><TrackPointExtension>"
+            f"<hr>{120 + k % 40}</hr><cad>85</cad></TrackPointExtension></extensions></trkpt>\n"
+            for k in range(first, first + _AT_ONCE)
+        )
+        first += _AT_ONCE
+
+
+def write_gpx(place: Path, size: int = BYTES) -> None:
+    """Write a track of about this size."""
+    with place.open("w", encoding="ascii") as out:
+        written = out.write(_HEAD)
+        for piece in points():
+            written += out.write(piece)
+            if written >= size:
+                break
+        out.write("</trkseg></trk></gpx>")
+
+
+def write_laps(tcx: Path, fit: Path) -> None:
+    """Write a TCX and a FIT of a few points and a million laps."""
+    lap = '<Lap StartTime="2024-05-01T00:00:00Z"><TotalTimeSeconds>1</TotalTimeSeconds></Lap>\n'
+    stamp = "<Time>2024-05-01T00:00:{:02}Z</Time><HeartRateBpm><Value>120</Value></HeartRateBpm>"
+    track = "".join(f"<Trackpoint>{stamp.format(k)}</Trackpoint>" for k in range(30))
+    with tcx.open("w", encoding="ascii") as out:
+        out.write('<TrainingCenterDatabase><Activities><Activity Sport="Running">')
+        out.write(f'<Lap StartTime="2024-05-01T00:00:00Z"><Track>{track}</Track></Lap>')
+        for _ in range(LAPS // 1_000):
+            out.write(1_000 * lap)
+        out.write("</Activity></Activities></TrainingCenterDatabase>")
+    made: Fit = run_fit(30)
+    fields = {"timestamp": 1, "start_time": 1_130_000_000, "total_elapsed_time": 1_000}
+    made.define(3, LAP, tuple(fields))
+    before = len(made.body)
+    made.data(3, **fields)
+    made.body += made.body[before:] * (LAPS - 1)
+    with fit.open("wb") as out:
+        out.write(_framed(made.body))
+
+
+def _framed(body: bytearray) -> bytes:
+    """A FIT file whose check sum is left out, for reckoning it bit by bit takes minutes."""
+    size = len(body).to_bytes(4, "little")
+    return bytes([12, 0x20, 0x34, 0x08]) + size + b".FIT" + bytes(body) + b"\0\0"
+
+
+def said(place: Path, call: Callable[[Path], str]) -> None:
+    """Print what a call said in this process, its time, and the peak of memory."""
+    began, cpu = time.perf_counter(), time.process_time()
+    words = call(place)
+    spent, used = time.perf_counter() - began, time.process_time() - cpu
+    peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    print(f"  {words}\n  {spent:.2f} s, {used:.2f} s of them at work, peak {peak:.0f} MB")
+
+
+def read(place: Path) -> str:
+    """Read only."""
+    found = formats.read_path(place)
+    if isinstance(found, Failed):
+        return found.reason
+    assert isinstance(found, list)
+    return f"{found[0].records:,} records, {len(found[0].laps):,} laps. {found[0].damage}"
+
+
+def judge(place: Path) -> str:
+    """Read, judge and pack, as a worker of an import does."""
+    found = reading.read_file(str(place), Terms())
+    return f"{found.status}, {len(found.runs)} run. {found.problem}"
+
+
+def stopped(place: Path, after_s: float, folder: Path) -> float:
+    """Seconds until an import that is stopped so late has ended."""
+    library, stop = Library(folder / f"store-{after_s}"), threading.Event()
+    asked = 0.0
+
+    def ask() -> None:
+        nonlocal asked
+        asked = time.perf_counter()
+        stop.set()
+
+    timer = threading.Timer(after_s, ask)
+    timer.start()
+    report = library.take_in([place], stop=stop)
+    took = time.perf_counter() - asked
+    assert report.stopped and not report.runs, report
+    library.close()
+    return took
+
+
+def main() -> None:
+    """Print every figure; each file is read in a process of its own."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        gpx, tcx, fit = folder / "long.gpx", folder / "laps.tcx", folder / "laps.fit"
+        write_gpx(gpx)
+        write_laps(tcx, fit)
+        print(f"load: {os.getloadavg()[0]:.1f}")
+        for place in (gpx, tcx, fit):
+            for way in ("read", "judge"):
+                print(f"{way} {place.name}, {place.stat().st_size / 1e6:.0f} MB", flush=True)
+                subprocess.run(
+                    [sys.executable, "-m", "tests.bench.large", way, str(place)], check=True
+                )
+        print(f"(wanted of {gpx.name}: <= {WITHIN_S} s, <= {MEMORY_MB} MB)")
+        for after_s in (0.2, 1.0, 2.5):
+            took = stopped(gpx, after_s, folder)
+            print(f"stopped after {after_s} s: answered in {took:.2f} s (wanted <= {ANSWER_S})")
+
+
+if __name__ == "__main__":
+    if sys.argv[1:]:
+        said(Path(sys.argv[2]), {"read": read, "judge": judge}[sys.argv[1]])
+    else:
+        main()
