@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 from tercet.domain import Changes, Planned
+from tercet.engine.shades import Shade
 from tercet.language import tr
 from tercet.library import operations
 from tercet.library.next_week import LATELY, Amounts, NextWeek
@@ -66,7 +67,8 @@ def lines(
         room = easy - BEFORE_S - AFTER_S
         fast = min(fast, int(room / EASE_S), int(most / (FAST_S + EASE_S)))
         seconds = fast * FAST_S or min(steady, most) // 60 * 60
-        day = _day_for_work(free, worked, amounts.not_before, spacing)
+        usual_first = _by_work(free, lately, Shade.HARD if fast else Shade.MODERATE)
+        day = _day_for_work(usual_first, worked, amounts.not_before, spacing)
         if seconds < LEAST_WORK_S or day is None or room < 0:
             continue
         work = f"{fast} x {FAST_S:.0f} s fast / {EASE_S:.0f} s jog"
@@ -104,6 +106,14 @@ def plan(store: Store, wanted: Sequence[Planned]) -> Changes:
     with store.atomic(NAME):
         operations.plan_fresh(store, wanted)
     return Changes(plan=True, step=NAME)
+
+
+def _by_work(free: Sequence[date], lately: Sequence[SessionView], shade: Shade) -> list[date]:
+    """Days by how much of a shade was run on their weekday lately, the most first."""
+    run = dict.fromkeys(range(7), 0.0)
+    for item in lately:
+        run[item.day.weekday()] += item.seconds[shade]
+    return sorted(free, key=lambda day: (-run[day.weekday()], day))
 
 
 def _day_for_work(
