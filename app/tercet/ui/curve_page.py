@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -9,7 +10,7 @@ from tercet.engine.shades import whole_shares
 from tercet.language import mark, tr
 from tercet.library import insight
 from tercet.library.insight import CurvePage
-from tercet.library.shape import Shape
+from tercet.library.shape import Drawn, Shape
 from tercet.library.views import SeasonView
 from tercet.ui import theme, words
 from tercet.ui.curve_view import CurveView
@@ -48,6 +49,7 @@ class IntensityCurvePage(Page):
         self._to_latest = False
         self.data: CurvePage | None = None
         self.small: list[CurveView] = []
+        self._blocks: list[_BlockRow] = []
         self.chooser = SpanChooser()
         self.chooser.chosen.connect(self.choose)
         self.middle = button(tr("Where the middle came from"))
@@ -162,39 +164,22 @@ class IntensityCurvePage(Page):
         return lt1, lt2
 
     def _fill_blocks(self, data: CurvePage, paces: tuple[str, str]) -> None:
-        while self._rows.count() > 1:
-            held = self._rows.takeAt(0)
-            widget = held.widget() if held is not None else None
-            if widget is not None:
-                widget.deleteLater()
         drawn = [*data.blocks, *([data.drawn] if data.drawn else [])]
         curves = [c for d in drawn for c in (d.run, d.wanted) if c is not None]
         highest = max((float(curve.density.max()) for curve in curves), default=1.0)
-        self.small = []
-        for item in data.blocks:
-            row = QWidget()
-            column = QVBoxLayout(row)
-            column.setContentsMargins(0, 0, 0, 6)
-            column.setSpacing(0)
-            head = QHBoxLayout()
-            head.addWidget(Label(item.span.name, "small_bold"), 1)
-            short = item.shares[0] < item.span.shares[0] - 0.005
-            easy = whole_shares(item.shares)[0]
-            wanted = round(100 * item.span.shares[0])
-            text = tr("{n} % easy", n=easy)
-            if short:
-                text = tr("{n} % easy, short of {wanted}", n=easy, wanted=wanted)
-            head.addWidget(Label(text, "small_bold" if short else "small", "text_2"))
-            column.addLayout(head)
-            small = CurveView(small=True)
-            small.setAccessibleName(
-                tr("{block}, {share}; opens it large", block=item.span.name, share=text)
-            )
-            small.show_curve(item, paces, highest)
-            small.opened.connect(lambda key=item.span.key: self.choose(key))
-            column.addWidget(small)
-            self._rows.insertWidget(self._rows.count() - 1, row)
-            self.small.append(small)
+        # Rows are kept: making them anew for ten years of blocks would hold the window up.
+        while len(self._blocks) > len(data.blocks):
+            gone = self._blocks.pop()
+            self._rows.removeWidget(gone)
+            gone.deleteLater()
+        while len(self._blocks) < len(data.blocks):
+            row = _BlockRow()
+            row.asked.connect(self.choose)
+            self._rows.insertWidget(len(self._blocks), row)
+            self._blocks.append(row)
+        for row, item in zip(self._blocks, data.blocks, strict=True):
+            row.show_block(item, paces, highest)
+        self.small = [row.curve for row in self._blocks]
         self._to_latest = True
 
     def _range_changed(self, _low: int, high: int) -> None:
@@ -217,6 +202,47 @@ class IntensityCurvePage(Page):
         super().resizeEvent(event)
         narrow = self.width() / theme.current().scale < STACK_BELOW
         self._right.setVisible(not narrow)
+
+
+class _BlockRow(QWidget):
+    """A block's name, its share of easy and its curve in small."""
+
+    asked = Signal(str)  # show it large, by its key
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._key = ""
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 6)
+        column.setSpacing(0)
+        head = QHBoxLayout()
+        self._name = Label("", "small_bold")
+        self._share = Label("", "small", "text_2")
+        self._short = Label("", "small_bold", "text_2")
+        head.addWidget(self._name, 1)
+        head.addWidget(self._share)
+        head.addWidget(self._short)
+        column.addLayout(head)
+        self.curve = CurveView(small=True)
+        self.curve.opened.connect(lambda: self.asked.emit(self._key))
+        column.addWidget(self.curve)
+
+    def show_block(self, item: Drawn, paces: tuple[str, str], highest: float) -> None:
+        """Show a block; ``highest`` is the top of the scale that all share."""
+        self._key = item.span.key
+        short = item.shares[0] < item.span.shares[0] - 0.005
+        easy = whole_shares(item.shares)[0]
+        wanted = round(100 * item.span.shares[0])
+        text = tr("{n} % easy", n=easy)
+        if short:
+            text = tr("{n} % easy, short of {wanted}", n=easy, wanted=wanted)
+        self._name.setText(item.span.name)
+        for label, shown in ((self._share, not short), (self._short, short)):
+            label.setText(text if shown else "")
+            label.setVisible(shown)
+        name = tr("{block}, {share}; opens it large", block=item.span.name, share=text)
+        self.curve.setAccessibleName(name)
+        self.curve.show_curve(item, paces, highest)
 
 
 def class_words(shape: Shape) -> str:
