@@ -7,8 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from tercet import week_days
-from tercet.ui.sheet_rows import Cell, Row, Sheet
+from tercet.ui.sheet_rows import Cell, Sheet
 from tercet.ui.stairs import DOUBLE_GAP
 
 Needs = tuple[tuple[tuple[float, float], ...], ...]
@@ -56,8 +55,9 @@ def solve(
         Least width of a column [px].
     """
     hour, widths = 0.0, [LEAST_PX] * 7
+    days = _days(sheet, extra)
     for part in (1.0, 0.5, 0.0):
-        needs = _needs(sheet, extra, part)
+        needs = _needs(days, part)
         hour, widths = _longest_hour(needs, room, max(least, LEAST_PX))
         if hour >= _TIGHT_PX_PER_HOUR:
             break
@@ -105,17 +105,26 @@ def part_edges(placed: Sequence[Bar], width: float, least: float = 24.0) -> tupl
     return tuple(edges)
 
 
-def _needs(sheet: Sheet, extra: Callable[[Cell], float], part: float) -> Needs:
+def _days(sheet: Sheet, extra: Callable[[Cell], float]) -> list[set[tuple[float, float, float]]]:
+    """What the days of each column ask for: hours, pixels besides, and what may be left out."""
+    found: list[set[tuple[float, float, float]]] = [set() for _ in range(7)]
+    for row in sheet.rows:
+        for asked, cell in zip(found, row.cells, strict=False):
+            if cell.sessions or cell.race or cell.ahead_s:
+                ahead = cell.ahead_s
+                hours = min(cell.total_s + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
+                gaps = DOUBLE_GAP * max(0, len(cell.sessions) + len(ahead) - 1)
+                asked.add((hours, LEFT + RIGHT + gaps, extra(cell)))
+    return found
+
+
+def _needs(days: Sequence[set[tuple[float, float, float]]], part: float) -> Needs:
     """For each weekday the days that may set its width, as (hours, pixels besides)."""
-    found: list[set[tuple[float, float]]] = [{(LEAST_S / 3600.0, LEFT + RIGHT)} for _ in range(7)]
-    for cell in _cells(sheet.rows):
-        if cell.sessions or cell.race or cell.ahead_s:
-            ahead = cell.ahead_s
-            hours = min(cell.total_s + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
-            gaps = DOUBLE_GAP * max(0, len(cell.sessions) + len(ahead) - 1)
-            besides = LEFT + RIGHT + gaps + part * extra(cell)
-            found[week_days.column_of(cell.day)].add((hours, besides))
-    return tuple(_upper(pairs) for pairs in found)
+    least = (LEAST_S / 3600.0, LEFT + RIGHT)
+    return tuple(
+        _upper({least, *((hours, fixed + part * more) for hours, fixed, more in asked)})
+        for asked in days
+    )
 
 
 def _upper(pairs: set[tuple[float, float]]) -> tuple[tuple[float, float], ...]:
@@ -132,7 +141,3 @@ def _widths(needs: Needs, px_per_hour: float, least: float) -> list[float]:
         float(math.ceil(max(least, *(h * px_per_hour + besides for h, besides in days))))
         for days in needs
     ]
-
-
-def _cells(rows: Sequence[Row]) -> list[Cell]:
-    return [cell for row in rows for cell in row.cells]
