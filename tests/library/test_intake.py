@@ -136,7 +136,7 @@ def test_a_table_line_and_a_recording_of_it_are_one_run(library: Library, tmp_pa
 
 
 def test_members_are_files_of_their_own(library: Library, tmp_path: Path) -> None:
-    fit, tcx = (SAMPLES / FIT).read_bytes(), (SAMPLES / FIT).read_bytes()[:900]
+    fit, tcx = (SAMPLES / FIT).read_bytes(), (SAMPLES / "2026-08-11-1820.fit").read_bytes()[:900]
     inner = io.BytesIO()
     with zipfile.ZipFile(inner, "w") as made:
         made.writestr("läufe/🏃 run.fit", fit)
@@ -216,3 +216,18 @@ def test_the_list_of_the_last_import_is_kept_and_undone_with_it(
     assert library.call(intake.last_import) == report.taken
     library.call(operations.undo)
     assert not library.call(intake.last_import) and not library.call(queries.sessions)
+
+
+def test_a_file_cut_short_is_the_run_of_the_whole_one_whichever_comes_first(
+    library: Library, tmp_path: Path
+) -> None:
+    whole = (SAMPLES / "2026-04-15-1806.fit").read_bytes()
+    (tmp_path / "half.fit").write_bytes(whole[: len(whole) // 2])
+    (tmp_path / "third.fit").write_bytes(whole[: len(whole) // 3])
+    (tmp_path / "whole.fit").write_bytes(whole)
+    for name, outcome in (("half", "new"), ("whole", "same run"), ("third", "same run")):
+        (taken,) = library.take_in([tmp_path / f"{name}.fit"]).taken
+        assert taken.outcome == outcome, taken
+    (number,) = library.call(queries.run_ids)
+    row = library.call(queries.run, number)
+    assert row is not None and row["damage"] == "" and row["elapsed_s"] > 1500

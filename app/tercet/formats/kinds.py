@@ -10,7 +10,7 @@ from tercet.language import mark, tr
 _MAGIC = (
     (
         b"PK\x03\x04",
-        mark("This is a zip archive in a place where it is not opened, not a recording."),
+        mark("This is a zip archive in a place where it is not opened."),
     ),
     (b"PK\x05\x06", mark("This is an empty zip archive, not a recording.")),
     (b"%PDF", mark("This is a PDF document, not a recording.")),
@@ -18,10 +18,10 @@ _MAGIC = (
     (b"\xff\xd8\xff", mark("This is a picture, not a recording.")),
     (b"GIF8", mark("This is a picture, not a recording.")),
     (b"SQLite format 3\x00", mark("This is a database, not a recording.")),
-    (b"7z\xbc\xaf\x27\x1c", mark("This is a 7z archive; unpack it first, not a recording.")),
-    (b"Rar!", mark("This is a rar archive; unpack it first, not a recording.")),
-    (b"BZh", mark("This is a bzip2 file; unpack it first, not a recording.")),
-    (b"\xfd7zXZ\x00", mark("This is an xz file; unpack it first, not a recording.")),
+    (b"7z\xbc\xaf\x27\x1c", mark("This is a 7z archive, not a recording; unpack it first.")),
+    (b"Rar!", mark("This is a rar archive, not a recording; unpack it first.")),
+    (b"BZh", mark("This is a bzip2 file, not a recording; unpack it first.")),
+    (b"\xfd7zXZ\x00", mark("This is an xz file, not a recording; unpack it first.")),
     (b"\x7fELF", mark("This is a program, not a recording.")),
     (b"MZ", mark("This is a program, not a recording.")),
 )

@@ -13,6 +13,7 @@ from tercet.language import tr
 from tercet.library.operations import apply_season
 from tercet.store import queries
 from tercet.store.database import Row, Store
+from tercet.store.piece_queries import FIRST_MADE
 
 if TYPE_CHECKING:
     from tercet.library.reading import ReadFile, ReadRun
@@ -25,6 +26,9 @@ SAME_START_S = 300.0
 SAME_OVERLAP = 0.8
 #: ... and differ by no more than this in distance.
 SAME_DISTANCE = 0.05
+#: One that is shorter than this share of the other is a part of it (cut off, trimmed) if their
+#: mean speeds differ by no more than this. Common practice, no source.
+PART_OF, PART_SPEED = 0.9, 0.3
 
 
 @dataclass(frozen=True)
@@ -153,7 +157,8 @@ def _take_run(store: Store, sha256: str, item: ReadRun) -> str:
     elif not name:
         name = tr("{format} recording", format=other["format"])
     told = {"name": name, "day": _when(other)}
-    if _richness(item.run) > _richness(other):
+    richer = _richness(item.run) > _richness(other)
+    if (_is_part(other, item.run) or richer) and not _is_part(item.run, other):
         store.put(
             "attachment", {"sha256": other["sha256"], "part": other["part"], "run_id": other["id"]}
         )
@@ -195,6 +200,19 @@ def _richness(row: Row) -> tuple[int, int]:
     return len(str(row["channels"]).split()), int(row["records"])
 
 
+def _is_part(part: Row, whole: Row) -> bool:
+    """Whether one recording of a file is the beginning of another, by length and speed."""
+    made = any(int(row["part"]) >= FIRST_MADE or row.get("notation") for row in (part, whole))
+    if (
+        made
+        or part["sport"] != whole["sport"]
+        or not part["elapsed_s"] < PART_OF * whole["elapsed_s"]
+    ):
+        return False
+    speeds = [row["distance_m"] / row["elapsed_s"] for row in (part, whole)]
+    return bool(min(speeds) > 0 and max(speeds) - min(speeds) <= PART_SPEED * max(speeds))
+
+
 def _same_run(store: Store, run: Row) -> Row | None:
     start, elapsed = float(run["start_utc"]), float(run["elapsed_s"])
     for row in queries.runs_between(store, start - SAME_START_S, start + SAME_START_S):
@@ -205,6 +223,8 @@ def _same_run(store: Store, run: Row) -> Row | None:
         )
         if shorter <= 0 or shared < SAME_OVERLAP * shorter:
             continue
+        if _is_part(run, other) or _is_part(other, run):
+            return other
         longer_m = max(run["distance_m"], other["distance_m"])
         apart = abs(run["distance_m"] - other["distance_m"])
         if min(run["distance_m"], other["distance_m"]) > 0 and apart > SAME_DISTANCE * longer_m:
