@@ -13,6 +13,7 @@ from tercet.formats.calendar import Entry
 from tercet.language import tr
 from tercet.library import plan_words
 from tercet.library.operations import checked, plan_fresh, replace_blocks
+from tercet.library.season_file import BLOCK_NAMES
 from tercet.store import plan_queries, queries
 from tercet.store.database import Store
 
@@ -214,7 +215,7 @@ def laid_blocks(
             made = Block(
                 part.start,
                 part.end,
-                part.kind.capitalize(),
+                tr(BLOCK_NAMES[part.kind]),
                 part.kind,
                 easy,
                 None,

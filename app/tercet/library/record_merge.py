@@ -26,27 +26,11 @@ from tercet.library.record import (
 )
 from tercet.library.record_files import STEP, take_files
 from tercet.library.record_pieces import fingerprint
+from tercet.library.record_words import FIELD_COUNTS, FIELD_WORDS, PART_WORDS
 from tercet.library.review import choices
 from tercet.store import queries
 from tercet.store import record_queries as rows
 from tercet.store.database import Row, Store
-
-#: What each part is called where a conflict is told.
-PART_WORDS = {
-    "threshold": mark("thresholds"),
-    "block": mark("blocks"),
-    "race": mark("races"),
-    "planned": mark("planned sessions"),
-    "test": mark("tests"),
-}
-FIELD_WORDS = {
-    "note": mark("note"),
-    "effort": mark("effort said"),
-    "meant": mark("whether it was meant"),
-    "kind": mark("kind"),
-    "day": mark("start"),
-    "corrections": mark("stretches shaded by hand"),
-}
 
 
 @dataclass(frozen=True)
@@ -309,9 +293,7 @@ def _merge_runs(
                     continue
                 if verdict != "same" or theirs not in ("", None, []):
                     store.put("shared", {"what": what, "hash": fingerprint(theirs)})
-    taken = [
-        tr("{n} {what}", n=count, what=tr(FIELD_WORDS[name])) for name, count in counts.items()
-    ]
+    taken = [several(count, *FIELD_COUNTS[name]) for name, count in counts.items()]
     return taken, conflicts, Changes(runs=True, step=tr(STEP)) if taken else Changes()
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from tercet.language import tr
+from tercet.language import mark, tr
 from tercet.library import season
 from tercet.library.views import BlockView, SeasonView
 from tercet.store import queries
@@ -17,7 +17,7 @@ from tercet.store.errors import StoreError
 
 FOLDER = "runners"
 #: What the first runner is called until a name is given.
-NAMELESS = "Your season"
+NAMELESS = mark("Your season")
 
 
 @dataclass(frozen=True)
@@ -63,7 +63,7 @@ def _named(folder: Path) -> Runner:
     except StoreError as error:
         return Runner(folder.name, folder, str(error))
     try:
-        return Runner(queries.setting(store, "runner") or NAMELESS, folder)
+        return Runner(queries.setting(store, "runner") or tr(NAMELESS), folder)
     except StoreError as error:
         return Runner(folder.name, folder, str(error))
     finally:

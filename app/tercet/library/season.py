@@ -16,6 +16,7 @@ from tercet.engine.shades import Shade, Thresholds, easy_share
 from tercet.language import tr
 from tercet.library import plans
 from tercet.library.dated import in_force
+from tercet.library.engine_words import worded
 from tercet.library.planned_rows import planned_views
 from tercet.library.session_rows import session_views
 from tercet.library.views import (
@@ -317,7 +318,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
         if entry is None
         else tr(
             "{source}, in force from {day} {month} {year}",
-            source=tr(entry.source) if entry.source else "",
+            source=worded(entry.source),
             day=entry.start.day,
             month=language.month(entry.start.month),
             year=entry.start.year,

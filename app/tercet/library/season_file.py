@@ -13,11 +13,21 @@ from typing import Any
 from tercet.domain import Block, DatedThresholds, Planned, Race
 from tercet.engine import Thresholds, check_thresholds
 from tercet.engine.countback import Volume
-from tercet.language import tr
+from tercet.language import mark, tr
+from tercet.library.engine_words import worded
 
 #: No more of a season file is read. [bytes]
 MAX_BYTES = 1_000_000
-BLOCK_KINDS = ("base", "support", "specific", "taper", "race week", "recovery")
+#: What a block is called that bears no name, by its kind.
+BLOCK_NAMES = {
+    "base": mark("Base"),
+    "support": mark("Support"),
+    "specific": mark("Specific"),
+    "taper": mark("Taper"),
+    "race week": mark("Race week"),
+    "recovery": mark("Recovery"),
+}
+BLOCK_KINDS = tuple(BLOCK_NAMES)
 _PACE = re.compile(r"(\d{1,2}):([0-5]\d(?:\.\d+)?)\s*/?\s*(km|mile|mi)")
 _METRES = {"km": 1000.0, "mile": 1609.344, "mi": 1609.344}
 _HEART = ("hr_rest", "hr_max", "lt1_hr", "lt2_hr")
@@ -124,8 +134,10 @@ def parse(text: str) -> SeasonFile:
 def _part(table: Mapping[str, Any], name: str, kind: type, default: Any) -> Any:
     value = table.get(name, default)
     if not isinstance(value, kind):
-        want = "[[...]] entries" if kind is list else "a [table]"
-        raise SeasonFileError(tr("{name} should be {want}", name=name, want=want))
+        want = mark("{name} should be [[...]] entries")
+        if kind is not list:
+            want = mark("{name} should be a [table]")
+        raise SeasonFileError(tr(want, name=name))
     return value
 
 
@@ -170,7 +182,10 @@ def _thresholds(row: Mapping[str, Any]) -> DatedThresholds:
         if name in row:
             values[name] = speed_of(row[name])
     thresholds = Thresholds(**values)
-    check_thresholds(thresholds)
+    try:
+        check_thresholds(thresholds)
+    except ValueError as error:
+        raise ValueError(worded(str(error))) from error
     return DatedThresholds(_day(row, "from"), thresholds, str(row.get("source", "season file")))
 
 
@@ -197,7 +212,7 @@ def _block(row: Mapping[str, Any]) -> Block:
     return Block(
         start,
         end,
-        str(row.get("name", kind.capitalize())),
+        str(row.get("name", tr(BLOCK_NAMES[kind]))),
         kind,
         float(target),
         moderate_target=moderate,
@@ -248,7 +263,7 @@ def _race(row: Mapping[str, Any]) -> Race:
     goal = row.get("goal")
     return Race(
         _day(row, "day"),
-        str(row.get("name", "Race")),
+        str(row.get("name", tr("Race"))),
         None if distance is None else float(distance),
         goal_s=None if goal is None else _clock(str(goal), "goal", "h:mm:ss"),
         main=row.get("main") is True,

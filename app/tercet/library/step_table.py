@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from tercet.engine import lactate
 from tercet.language import mark, tr
+from tercet.library.engine_words import worded
 
 #: Headings of the four columns of a row.
 COLUMNS = (mark("speed or pace"), mark("heart rate"), mark("lactate"), mark("step, min"))
@@ -74,19 +75,22 @@ def speed_of_cell(text: str, unit_metres: float = 1000.0) -> float:
         if seconds == 0:
             raise ValueError(tr('"{text}" is no pace: write 4:48', text=text))
         return unit_metres / seconds
-    return number_of_cell(text, tr("speed: write 12.5 for km/h, or 4:48 for a pace")) * KMH
+    return (
+        number_of_cell(text, mark('"{text}" is no speed: write 12.5 for km/h, or 4:48 for a pace'))
+        * KMH
+    )
 
 
-def number_of_cell(text: str, right: str) -> float:
+def number_of_cell(text: str, wrong: str) -> float:
     """A number with a point or a comma.
 
     Raises
     ------
     ValueError
-        If it is none; ``right`` says what it should be and how to write it.
+        If it is none; ``wrong`` says of ``{text}`` what it should be and how to write it.
     """
     if not _NUMBER.match(text.strip()):
-        raise ValueError(tr('"{text}" is no {right}', text=text.strip(), right=right))
+        raise ValueError(tr(wrong, text=text.strip()))
     return float(text.strip().replace(",", "."))
 
 
@@ -109,20 +113,38 @@ def test_of(
             continue
         speeds.append(_read(k, 0, cells[0], lambda text: speed_of_cell(text, unit_metres)))
         if cells[1]:
-            beats.append(_read(k, 1, cells[1], lambda t: number_of_cell(t, tr("heart rate: 152"))))
+            beats.append(
+                _read(
+                    k,
+                    1,
+                    cells[1],
+                    lambda t: number_of_cell(t, mark('"{text}" is no heart rate: 152')),
+                )
+            )
         else:
             beats.append(float("nan"))
-        values.append(_read(k, 2, cells[2], lambda t: number_of_cell(t, tr("lactate: write 1.8"))))
+        values.append(
+            _read(
+                k,
+                2,
+                cells[2],
+                lambda t: number_of_cell(t, mark('"{text}" is no lactate: write 1.8')),
+            )
+        )
         if cells[3]:
             lengths.append(60.0 * _read(k, 3, cells[3], minutes_of_cell))
     if lengths and len(lengths) != len(speeds):
         raise ValueError(tr("Give every step its length, or none: 4 for minutes, or 3:30."))
-    before = number_of_cell(resting, tr("lactate: write 1.1")) if resting.strip() else float("nan")
+    before = (
+        number_of_cell(resting, mark('"{text}" is no lactate: write 1.1'))
+        if resting.strip()
+        else float("nan")
+    )
     try:
         return lactate.step_test(speeds, values, beats, lengths or None, resting=before)
     except ValueError as error:
-        words = str(error)
-        raise ValueError(tr("{upper}{words}.", upper=words[:1].upper(), words=words[1:])) from error
+        words = worded(str(error))
+        raise ValueError(f"{words[:1].upper()}{words[1:]}.") from error
 
 
 def minutes_of_cell(text: str) -> float:
@@ -130,7 +152,7 @@ def minutes_of_cell(text: str) -> float:
     clock = _CLOCK.match(text.strip())
     if clock:
         return int(clock[1]) + int(clock[2]) / 60.0
-    return number_of_cell(text, "length: write 4, or 3:30")
+    return number_of_cell(text, mark('"{text}" is no length: write 4, or 3:30'))
 
 
 def _read(row: int, column: int, text: str, how: object) -> float:

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from tercet.domain import Changes, Planned
 from tercet.engine.shades import Shade
-from tercet.language import tr
+from tercet.language import mark, tr
 from tercet.library import operations
 from tercet.library.next_week import LATELY, Amounts, NextWeek
 from tercet.library.views import PlannedView, SeasonView, SessionView
@@ -26,7 +26,7 @@ STEP_S = 300.0
 #: A long run is this many times an even share of the easy running.
 LONG = 1.5
 MOST_DAYS = 6
-NAME = tr("Plan the week as suggested")
+NAME = mark("Plan the week as suggested")
 
 
 def lines(
@@ -103,9 +103,10 @@ def of_week(
 
 def plan(store: Store, wanted: Sequence[Planned]) -> Changes:
     """Put lines into the plan, in one undo step; a line that its day has is left out."""
-    with store.atomic(NAME):
+    step = tr(NAME)
+    with store.atomic(step):
         operations.plan_fresh(store, wanted)
-    return Changes(plan=True, step=NAME)
+    return Changes(plan=True, step=step)
 
 
 def _by_work(free: Sequence[date], lately: Sequence[SessionView], shade: Shade) -> list[date]:

@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from tercet.language import tr
+from tercet.library.engine_words import worded
 from tercet.ui import words
 from tercet.ui.flow import FlowLayout
 from tercet.ui.widgets import Label, button
@@ -84,6 +85,6 @@ class ThresholdStrip(QFrame):
 
     def show_estimate(self, entry: DatedThresholds, units: words.Units = "km") -> None:
         """Show an estimate."""
-        origin = tr("From: {source}.", source=entry.source)
+        origin = tr("From: {source}.", source=worded(entry.source))
         self.lines.setText(f"{about_lines(entry, units)}  {origin}")
         self.show()

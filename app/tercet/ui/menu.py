@@ -112,7 +112,7 @@ class Menu:
             (self.redo, mark("Redo"), mark("Redo: {step}"), redo),
         ):
             action.setEnabled(name is not None)
-            action.setText(tr(named, step=name) if name else tr(word))
+            action.setText(tr(named, step=tr(name)) if name else tr(word))
 
     def _pages(self, menu: QMenu, group: str) -> None:
         """An entry for each further page that is reached from here."""

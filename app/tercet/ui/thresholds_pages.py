@@ -24,6 +24,7 @@ from tercet.library.season_file import speed_of
 from tercet.ui import theme, words
 from tercet.ui.fields import beats_box
 from tercet.ui.flow import FlowLayout
+from tercet.ui.lines.words import problem_in_words
 from tercet.ui.widgets import Label
 
 DISTANCES = (
@@ -239,7 +240,8 @@ class MaximumPage(Page):
             check_thresholds(rates.values)
         except ValueError as error:
             raise FieldError(
-                tr("{problem}. Write such as 186.", problem=error), self.maximum
+                tr("{problem} Write such as 186.", problem=problem_in_words(str(error))),
+                self.maximum,
             ) from error
 
         def find(library: Library) -> DatedThresholds:
@@ -349,19 +351,9 @@ class TypedPage(Page):
         named = [name for name in fields if name in problem]
         # Of a pair that belongs together the missing one is the wrong one.
         wrong = next((n for n in named if getattr(values, n) is None), next(iter(named), ""))
-        said = problem
-        for name, word in (
-            ("lt1_hr", tr("LT1 heart rate")),
-            ("lt2_hr", tr("LT2 heart rate")),
-            ("hr_rest", tr("resting heart rate")),
-            ("hr_max", tr("highest heart rate")),
-            ("lt1_speed", tr("LT1 pace")),
-            ("lt2_speed", tr("LT2 pace")),
-            ("top_speed", tr("top speed")),
-        ):
-            said = said.replace(name, word)
+        said = problem_in_words(problem)
         example = tr("Right would be LT1 5:20 and 150, LT2 4:30 and 170.")
-        return f"{said[:1].upper()}{said[1:]}. {example}", fields.get(wrong, self.lt1_pace)
+        return f"{said} {example}", fields.get(wrong, self.lt1_pace)
 
     def _speed(self, field: QLineEdit) -> float | None:
         text = field.text().strip().removesuffix(f"/{self._units}").strip()

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QWidget
 
+from tercet import language
 from tercet.language import mark, several, tr
 from tercet.library import operations
 from tercet.library.library import Library
@@ -67,7 +68,7 @@ class Actions(QObject):
             if changes is not None:
                 worded = tr(changes.step)
                 # English goes on in small letters; a translation keeps its nouns' capitals.
-                english = worded == changes.step
+                english = language.code() == language.SOURCE
                 step = worded[:1].lower() + worded[1:] if english else worded
                 say(tr(done, step=step))
                 self.changed.emit(changes)

@@ -8,6 +8,7 @@ from datetime import date
 
 from tercet.domain import DatedThresholds, Race
 from tercet.language import tr
+from tercet.library.engine_words import worded
 from tercet.library.review import figures
 from tercet.library.review.blocks import months
 from tercet.library.review.content import Page, Table
@@ -72,7 +73,7 @@ def levels(
         rows.append(
             (
                 figures.day(entry.start),
-                tr("thresholds, {source}", source=tr(entry.source) if entry.source else ""),
+                tr("thresholds, {source}", source=worded(entry.source)),
                 *(
                     figures.NOTHING
                     if speed is None

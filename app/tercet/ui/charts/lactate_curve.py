@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QButtonGroup, QRadioButton, QSizePolicy, QWidget
 from tercet.engine import lactate
 from tercet.engine.shades import Shade
 from tercet.language import mark, tr
+from tercet.library.engine_words import worded
 from tercet.ui import stairs, theme, words
 
 LINES = ("LT1", "LT2")
@@ -60,8 +61,8 @@ class LactateChart(QWidget):
             for item in self._of(line):
                 radio = QRadioButton(tr(METHODS.get(item.method, item.method)), self)
                 radio.setEnabled(not item.reason)
-                radio.setToolTip(item.reason)
-                said = item.reason or words.pace(item.speed, self._units)
+                radio.setToolTip(worded(item.reason))
+                said = worded(item.reason) or words.pace(item.speed, self._units)
                 radio.setAccessibleName(f"{line}, {radio.text()}: {said}")
                 group.addButton(radio)
                 self.radios[item.method] = radio
@@ -185,7 +186,7 @@ class LactateChart(QWidget):
             painter.drawText(QPointF(look.px(NAMES) - wide, middle + lift), text)
             painter.setFont(look.font("small"))
             if item.reason:
-                painter.drawText(QPointF(area.left(), middle + lift), item.reason)
+                painter.drawText(QPointF(area.left(), middle + lift), worded(item.reason))
                 continue
             painter.setPen(QPen(look.color("text"), 1.5))
             x = x_of(item.speed)

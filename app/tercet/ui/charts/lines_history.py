@@ -14,6 +14,7 @@ from tercet.domain import DatedThresholds
 from tercet.engine.shades import Shade
 from tercet.language import mark, several, tr
 from tercet.library.dated import in_force
+from tercet.library.engine_words import worded
 from tercet.ui import stairs, theme, words
 from tercet.ui.panes import KEYBOARD
 
@@ -243,7 +244,7 @@ class HistoryChart(QWidget):
             if k:
                 painter.setPen(look.color("edge"))
                 painter.drawLine(QPointF(x, area.top() - 4), QPointF(x, area.bottom()))
-            source = tr(entry.source)
+            source = worded(entry.source)
             source = tr("about, {source}", source=source) if entry.estimated else source
             painter.setFont(look.font("small_italic" if entry.estimated else "small"))
             start = max(x, area.left())

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QVBoxLayo
 
 from tercet.domain import DatedThresholds
 from tercet.language import mark, tr
+from tercet.library.engine_words import worded
 from tercet.ui import words
 from tercet.ui.charts.lines_history import HistoryChart, beats_quantity, pace_quantity
 from tercet.ui.flow import FlowLayout
@@ -112,7 +113,7 @@ class HistoryPane(Pane):
         ]
         change = tr("straight line") if entry.change == "linear" else tr("step")
         day = f"{words.short_day(entry.start)} {entry.start.year}"
-        return [day, *paces, *beats, change, tr(entry.source)]
+        return [day, *paces, *beats, change, worded(entry.source)]
 
     def _toggle(self) -> None:
         self._by_beats = not self._by_beats

@@ -12,6 +12,7 @@ from tercet.domain import DatedThresholds
 from tercet.engine.steady import Meeting
 from tercet.language import mark, several, tr
 from tercet.library.dated import in_force
+from tercet.library.engine_words import worded
 from tercet.library.lines import Flag, Own
 from tercet.ui import theme, words
 from tercet.ui.flow import FlowLayout
@@ -110,7 +111,7 @@ class InForcePane(Pane):
                 weeks,
                 mark("{source}, {day}, {n} week old"),
                 mark("{source}, {day}, {n} weeks old"),
-                source=tr(now.source),
+                source=worded(now.source),
                 day=words.short_day(now.start),
             )
         )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tercet.language import mark, tr
+from tercet.library.engine_words import worded
 
 NAMES = (
     ("lt1_hr", mark("LT1 heart rate")),
@@ -71,6 +72,5 @@ GUIDE = (
 
 def problem_in_words(problem: str) -> str:
     """An error of the engine in the words of the page."""
-    for name, word in NAMES:
-        problem = problem.replace(name, tr(word))
+    problem = worded(problem, {name: tr(word) for name, word in NAMES})
     return f"{problem[:1].upper()}{problem[1:].rstrip('.')}."

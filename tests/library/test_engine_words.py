@@ -1,0 +1,67 @@
+"""English of the engine and of the store is known again, and worded in the language in use."""
+
+from __future__ import annotations
+
+import pytest
+
+from tercet import language
+from tercet.engine import lactate
+from tercet.engine.shades import Thresholds, check_thresholds
+from tercet.library.engine_words import PROBLEMS, SOURCES, worded
+
+
+@pytest.fixture
+def loud(monkeypatch: pytest.MonkeyPatch) -> None:
+    told = {(text, ""): f"<{text}>" for text in (*SOURCES, *PROBLEMS)}
+    monkeypatch.setattr(language, "_words", told)
+
+
+@pytest.mark.parametrize(
+    ("kept", "shown"),
+    [
+        ("10 km in 42:30", "<10 km in 42:30>"),
+        ("step test: log-log, Dmax", "<step test: log-log, Dmax>"),
+        ("heart rate in steady running", "<heart rate in steady running>"),
+        (
+            "a usual maximal heart rate, none was recorded, usual pace alone",
+            "<a usual maximal heart rate, none was recorded>, <usual pace alone>",
+        ),
+        ("own words, usual pace alone", "own words, usual pace alone"),
+        ("a test in June", "a test in June"),
+        ("", ""),
+    ],
+)
+def test_sources_are_known_again(loud: None, kept: str, shown: str) -> None:
+    assert worded(kept) == shown
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        Thresholds(),
+        Thresholds(lt1_hr=150.0),
+        Thresholds(lt1_hr=150.0, lt2_hr=140.0),
+        Thresholds(lt1_hr=15.0, lt2_hr=140.0),
+        Thresholds(lt1_speed=0.1, lt2_speed=4.0),
+        Thresholds(lt1_hr=150.0, lt2_hr=180.0, hr_max=170.0),
+    ],
+)
+def test_problems_of_thresholds_are_known_again(loud: None, wrong: Thresholds) -> None:
+    with pytest.raises(ValueError) as caught:
+        check_thresholds(wrong)
+    assert worded(str(caught.value)) == f"<{caught.value}>"
+
+
+def test_names_are_worded_inside(loud: None) -> None:
+    text = "lt1_hr must be below lt2_hr: 150 and 140"
+    assert worded(text, {"lt1_hr": "A", "lt2_hr": "B"}) == "<A must be below B: 150 and 140>"
+
+
+def test_reasons_of_methods_are_known_again(loud: None) -> None:
+    flat = lactate.step_test([2.5, 3.0, 3.5, 4.0, 4.5], [1.0, 1.1, 1.2, 1.3, 3.0])
+    reasons = [item.reason for item in lactate.candidates(flat) if item.reason]
+    assert reasons and all(worded(reason) == f"<{reason}>" for reason in reasons)
+    for steps in ([2.5, 3.0], [2.5, 3.0, 3.0, 4.0, 4.5]):
+        with pytest.raises(ValueError) as caught:
+            lactate.step_test(steps, [1.0 + k for k in range(len(steps))])
+        assert worded(str(caught.value)) == f"<{caught.value}>"
