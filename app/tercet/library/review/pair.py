@@ -180,7 +180,7 @@ def _monday(part: _Weeks, to_go: int) -> date:
 
 def _week_words(to_go: int, raced: bool) -> str:
     if to_go < 0:
-        return tr("{n} after", "weeks after the race", n=-to_go)
+        return tr("{n} after", n=-to_go)
     if to_go == 0:
         return tr("race") if raced else tr("last", "week")
     return str(to_go)
