@@ -50,6 +50,24 @@ PROBLEMS = (
     mark("the curve has no bend below its chord"),
     mark("the lines in logarithms do not bend upwards"),
 )
+#: Why recordings do not tell the lines.
+REFUSALS = (
+    mark("There was no hard effort of 2 to 20 minutes."),
+    mark("{n} hard effort of 2 to 20 minutes: {fewest} are needed, short and long ones."),
+    mark("{n} hard efforts of 2 to 20 minutes: {fewest} are needed, short and long ones."),
+    mark("The hard efforts all lasted about as long: a short and a long one are needed."),
+    mark("The hard efforts do not agree on one line: not all were all out."),
+    mark("Fewer than {n} runs with ten minutes of steady running."),
+    mark("No steady running came near that heart rate."),
+    mark("Heart rates: Fewer than {n} runs with ten minutes of steady running."),
+    mark("Heart rates: there was no steady running near LT2."),
+    mark(
+        "No field test was recognised in it: neither half an hour at one even speed with easier "
+        "running before and after, nor one trial of about 3 and one of about 12 minutes."
+    ),
+)
+#: Classes of a distribution.
+CLASSES = (mark("polarised"), mark("pyramidal"), mark("threshold"), mark("high-intensity"))
 #: Places that hold words and not figures.
 _WORDS = ("race", "first", "second", "lt1_method", "lt2_method")
 
@@ -59,7 +77,7 @@ def worded(text: str, names: Mapping[str, str] = MappingProxyType({})) -> str:
 
     ``names`` words what a problem calls by its name in the program.
     """
-    for source in (*SOURCES, *PROBLEMS):
+    for source in (*SOURCES, *PROBLEMS, *REFUSALS):
         found = _pattern(source).fullmatch(text)
         if found is not None:
             told = {name: _part(part, names) for name, part in found.groupdict().items()}

@@ -13,6 +13,7 @@ from tercet.domain import Changes, DatedThresholds
 from tercet.engine.shades import Shade, Thresholds
 from tercet.language import mark, month, number, several, tr
 from tercet.library.dated import in_force
+from tercet.library.engine_words import worded
 from tercet.store import lines_queries, queries
 from tercet.store.database import Store
 from tercet.store.lines_queries import KeptTest, RunPrint
@@ -104,7 +105,7 @@ def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
             mark("Looked at: {n} runs of the last {days} days."),
             days=span_days,
         )
-        refusal = f"{tr(str(error))} {looked}"
+        refusal = f"{worded(str(error))} {looked}"
     late = [item for item in since(STEADY_DAYS) if prints[item.id].steady_at]
     pieces = steady.pieces_of([prints[item.id] for item in late])
     now = in_force(held.entries, today)
@@ -116,7 +117,7 @@ def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
         except ValueError as error:
             met.append(None)
             looked = tr("Looked at: the last {days} days.", days=STEADY_DAYS)
-            silence = silence or f"{tr(str(error))} {looked}"
+            silence = silence or f"{worded(str(error))} {looked}"
     if not met or (now is not None and now.values.lt1_hr is None):
         silence = tr("No heart rate at LT1 is in force.")
     ceiling, hard_end = met if met else (None, None)
@@ -270,7 +271,10 @@ def field_test(store: Store, run_id: int) -> FieldTest:
     packed = queries.streams(store, row["sha256"], row["part"])
     judged = reading.stored_judgement(packed, row["stops"], None)
     running = judged.shades != Shade.NOT_RUNNING
-    return engine_field_test.recognise(judged.level_speed, running, judged.heart_rate)
+    try:
+        return engine_field_test.recognise(judged.level_speed, running, judged.heart_rate)
+    except ValueError as error:
+        raise ValueError(worded(str(error))) from error
 
 
 def paired(values: Thresholds, now: DatedThresholds | None) -> Thresholds:

@@ -62,7 +62,7 @@ class CauseView:
     @property
     def name(self) -> str:
         """What the screens call it."""
-        return NAMES[self.cause]
+        return tr(NAMES[self.cause])
 
     @property
     def slower(self) -> tuple[float, float] | None:

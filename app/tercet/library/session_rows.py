@@ -120,7 +120,17 @@ _NAMES = {
 }
 
 
+_SPORTS = {
+    "cycling": mark("Cycling"),
+    "walking": mark("Walking"),
+    "hiking": mark("Hiking"),
+    "swimming": mark("Swimming"),
+    "unknown": mark("Other session"),
+}
+
+
 def _default_name(sport: str, kind: str) -> str:
     if sport == "running":
         return tr(_NAMES.get(kind, RUN))
-    return tr(sport.replace("_", " ").capitalize()) if sport != "unknown" else tr("Other session")
+    other = _SPORTS.get(sport)
+    return tr(other) if other else sport.replace("_", " ").capitalize()

@@ -14,6 +14,7 @@ from tercet.domain import DatedThresholds
 from tercet.engine import curve, distribution, load
 from tercet.engine.curve import Curve
 from tercet.language import tr
+from tercet.library.engine_words import worded
 from tercet.library.figures import Figures, Span
 from tercet.library.views import Five
 from tercet.store import queries
@@ -41,7 +42,7 @@ class Shape:
             return tr("nothing judged")
         if self.structure == "polarised" and not self.polarised:
             return tr("between polarised and pyramidal")
-        return tr("no class: shares tie") if self.structure == "none" else tr(self.structure)
+        return tr("no class: shares tie") if self.structure == "none" else worded(self.structure)
 
 
 @dataclass(frozen=True, eq=False)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QVBoxLayout
 
 from tercet.domain import DatedThresholds
 from tercet.language import mark, several, tr
+from tercet.library.engine_words import worded
 from tercet.library.library import Library
 from tercet.library.lines import Own
 from tercet.ui import words
@@ -123,7 +124,7 @@ class RecordedPage(Page):
                     efforts=words.listed(told),
                 )
             )
-            self.silence.setText(" ".join(found.silence))
+            self.silence.setText(" ".join(map(worded, found.silence)))
 
     def _rows(self) -> list[tuple[str, str, str]]:
         assert self._own is not None and self._own.recorded is not None
