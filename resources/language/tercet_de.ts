@@ -61,12 +61,28 @@
         <translation>„{name}“: die Tage darin waren nicht lesbar.</translation>
     </message>
     <message>
+        <source>&quot;{text}&quot; is no heart rate: 152</source>
+        <translation>„{text}“ ist keine Herzfrequenz: 152</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is no lactate: write 1.1</source>
+        <translation>„{text}“ ist kein Laktatwert: schreibe 1.1</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is no lactate: write 1.8</source>
+        <translation>„{text}“ ist kein Laktatwert: schreibe 1.8</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is no length: write 4, or 3:30</source>
+        <translation>„{text}“ ist keine Länge: schreibe 4 oder 3:30</translation>
+    </message>
+    <message>
         <source>&quot;{text}&quot; is no pace: write 4:48</source>
         <translation>„{text}“ ist kein Tempo: schreibe 4:48</translation>
     </message>
     <message>
-        <source>&quot;{text}&quot; is no {right}</source>
-        <translation>„{text}“ ist nicht lesbar als {right}</translation>
+        <source>&quot;{text}&quot; is no speed: write 12.5 for km/h, or 4:48 for a pace</source>
+        <translation>„{text}“ ist keine Geschwindigkeit: schreibe 12.5 für km/h oder 4:48 für ein Tempo</translation>
     </message>
     <message>
         <source>&quot;{typed}&quot; has over 59 minutes or seconds: write 44:10.</source>
@@ -87,7 +103,6 @@
     </message>
     <message>
         <source>&quot;{value}&quot; is no speed: give m/s such as 3.1, or a pace such as &quot;5:20/km&quot;</source>
-        <extracomment>No more of a season file is read. [bytes]</extracomment>
         <translation>„{value}“ ist keine Geschwindigkeit: m/s angeben, etwa 3.1, oder ein Tempo, etwa „5:20/km“</translation>
     </message>
     <message>
@@ -329,7 +344,6 @@
     </message>
     <message>
         <source>A runner needs a name.</source>
-        <extracomment>What the first runner is called until a name is given.</extracomment>
         <translation>Ein Läufer braucht einen Namen.</translation>
     </message>
     <message>
@@ -615,6 +629,7 @@
     </message>
     <message>
         <source>Base</source>
+        <extracomment>No more of a season file is read. [bytes] What a block is called that bears no name, by its kind.</extracomment>
         <translation>Grundlage</translation>
     </message>
     <message>
@@ -3321,6 +3336,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Renntempi sind aus {distance} in {time} nach dem Potenzgesetz berechnet.</translation>
     </message>
     <message>
+        <source>Race week</source>
+        <translation>Rennwoche</translation>
+    </message>
+    <message>
         <source>Race: {before} to {after}</source>
         <translation>Rennen: {before} zu {after}</translation>
     </message>
@@ -4585,6 +4604,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
     </message>
     <message>
         <source>There was no hard effort of 2 to 20 minutes.</source>
+        <extracomment>Why recordings do not tell the lines.</extracomment>
         <translation>Es gab keine harte Belastung von 2 bis 20 Minuten.</translation>
     </message>
     <message>
@@ -5318,6 +5338,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>Your season</source>
+        <extracomment>What the first runner is called until a name is given.</extracomment>
         <translation>Deine Saison</translation>
     </message>
     <message>
@@ -5366,10 +5387,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>ein Stück ohne Messwerte oder mit zu vielen</translation>
     </message>
     <message>
-        <source>a race of 3.5 to 230 minutes tells; shorter and longer ones don&apos;t</source>
-        <translation>ein Rennen von 3,5 bis 230 Minuten sagt etwas; kürzere und längere nicht</translation>
-    </message>
-    <message>
         <source>a run neither meant nor not</source>
         <translation>ein Lauf, weder beabsichtigt noch nicht</translation>
     </message>
@@ -5385,14 +5402,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <source>a stretch is one of {letters}, not {letter}</source>
         <extracomment>What may be said of a stretch, by letter, as the screens name it. Speeds that a belt runs at. [m/s]</extracomment>
         <translation>ein Abschnitt ist einer von {letters}, nicht {letter}</translation>
-    </message>
-    <message>
-        <source>a trial of {n} minutes</source>
-        <translation>ein Versuch von {n} Minuten</translation>
-    </message>
-    <message>
-        <source>a trial of {n} minutes, {beats} /min over its last {last} minutes</source>
-        <translation>ein Versuch von {n} Minuten, {beats} /min über die letzten {last} Minuten</translation>
     </message>
     <message>
         <source>a usual maximal heart rate, none was recorded</source>
@@ -6042,10 +6051,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Herzfrequenz, Mittel</translation>
     </message>
     <message>
-        <source>heart rate: 152</source>
-        <translation>Herzfrequenz: 152</translation>
-    </message>
-    <message>
         <source>heart rate; each run is judged by the line of its day</source>
         <translation>Herzfrequenz; jeder Lauf wird nach der Linie seines Tages beurteilt</translation>
     </message>
@@ -6071,6 +6076,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>highest heart rate recorded</source>
+        <extracomment>Where thresholds are from, as they are kept.</extracomment>
         <translation>höchste aufgezeichnete Herzfrequenz</translation>
     </message>
     <message>
@@ -6182,20 +6188,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Laktat endet nicht höher, als es begann</translation>
     </message>
     <message>
-        <source>lactate rises by less than {least} mmol/L: the test ended too early to tell</source>
-        <translation>Laktat steigt um weniger als {least} mmol/L: der Test endete zu früh für eine Aussage</translation>
+        <source>lactate rises by less than {rise} mmol/L: the test ended too early to tell</source>
+        <translation>Laktat steigt um weniger als {rise} mmol/L: der Test endete zu früh für eine Aussage</translation>
     </message>
     <message>
         <source>lactate rises only in the last step</source>
         <translation>Laktat steigt erst in der letzten Stufe</translation>
-    </message>
-    <message>
-        <source>lactate: write 1.1</source>
-        <translation>Laktat: schreibe 1.1</translation>
-    </message>
-    <message>
-        <source>lactate: write 1.8</source>
-        <translation>Laktat: schreibe 1.8</translation>
     </message>
     <message>
         <source>last</source>
@@ -6284,10 +6282,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>longitude</source>
         <translation>Länge (Grad)</translation>
-    </message>
-    <message>
-        <source>lt2_hr must not exceed hr_max: {low} and {high}</source>
-        <translation>lt2_hr darf hr_max nicht übersteigen: {low} und {high}</translation>
     </message>
     <message>
         <source>maximal heart rate</source>
@@ -6499,8 +6493,8 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>keine Läufe: „{why}“, aus Notizen</translation>
     </message>
     <message>
-        <source>no step rises by {least} mmol/L</source>
-        <translation>keine Stufe steigt um {least} mmol/L</translation>
+        <source>no step rises by {rise} mmol/L</source>
+        <translation>keine Stufe steigt um {rise} mmol/L</translation>
     </message>
     <message>
         <source>no such part</source>
@@ -6707,7 +6701,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>polarised</source>
-        <extracomment>Each as the engine says it; a place stands for what it fills in.</extracomment>
+        <extracomment>Classes of a distribution.</extracomment>
         <translation>polarisiert</translation>
     </message>
     <message>
@@ -6961,10 +6955,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Geschwindigkeit, Meilen/h</translation>
     </message>
     <message>
-        <source>speed: write 12.5 for km/h, or 4:48 for a pace</source>
-        <translation>Geschwindigkeit: schreibe 12.5 für km/h oder 4:48 für ein Tempo</translation>
-    </message>
-    <message>
         <source>speeds {uneven} % uneven</source>
         <translation>Geschwindigkeiten {uneven} % ungleichmäßig</translation>
     </message>
@@ -6997,8 +6987,8 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Stufentest im Labor</translation>
     </message>
     <message>
-        <source>step test: {one}, {other}</source>
-        <translation>Stufentest: {one}, {other}</translation>
+        <source>step test: {lt1_method}, {lt2_method}</source>
+        <translation>Stufentest: {lt1_method}, {lt2_method}</translation>
     </message>
     <message>
         <source>step {n} is not faster than the one before</source>
@@ -7045,6 +7035,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>stretches shaded by hand</source>
         <translation>von Hand eingestufte Abschnitte</translation>
+    </message>
+    <message>
+        <source>stretches shaded by hand in {n} run</source>
+        <translation>von Hand eingestufte Abschnitte in {n} Lauf</translation>
+    </message>
+    <message>
+        <source>stretches shaded by hand in {n} runs</source>
+        <translation>von Hand eingestufte Abschnitte in {n} Läufen</translation>
     </message>
     <message>
         <source>such as Europe/Madrid</source>
@@ -7251,10 +7249,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Laufen auf dem Laufband</translation>
     </message>
     <message>
-        <source>trials of {short} and {long} minutes: critical speed and {reserve} m above it</source>
-        <translation>Versuche von {short} und {long} Minuten: kritische Geschwindigkeit und {reserve} m darüber</translation>
-    </message>
-    <message>
         <source>type or paste; one line a day</source>
         <translation>tippen oder einfügen; eine Zeile je Tag</translation>
     </message>
@@ -7344,6 +7338,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>whether it was meant</source>
         <translation>ob es beabsichtigt war</translation>
+    </message>
+    <message>
+        <source>whether {n} run was meant</source>
+        <translation>ob {n} Lauf beabsichtigt war</translation>
+    </message>
+    <message>
+        <source>whether {n} runs were meant</source>
+        <translation>ob {n} Läufe beabsichtigt waren</translation>
     </message>
     <message>
         <source>which are</source>
@@ -7590,10 +7592,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{distance} in {time} wären {pace}, das ist kein Laufen. Eine Zeit schreibt man 44:10, oder 1:35:20 mit Stunden.</translation>
     </message>
     <message>
-        <source>{distance} m in {time} s is no running speed</source>
-        <translation>{distance} m in {time} s ist keine Laufgeschwindigkeit</translation>
-    </message>
-    <message>
         <source>{effort} of 10</source>
         <translation>{effort} von 10</translation>
     </message>
@@ -7677,7 +7675,20 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>{first} must be below {second}: {low} and {high}</source>
+        <extracomment>What is wrong with thresholds or with a step test.</extracomment>
         <translation>{first} muss unter {second} liegen: {low} und {high}</translation>
+    </message>
+    <message>
+        <source>{first} must lie between {low} and {high} beats/min: {value}</source>
+        <translation>{first} muss zwischen {low} und {high} Schlägen/min liegen: {value}</translation>
+    </message>
+    <message>
+        <source>{first} must lie between {low} and {high} m/s: {value}</source>
+        <translation>{first} muss zwischen {low} und {high} m/s liegen: {value}</translation>
+    </message>
+    <message>
+        <source>{first} must not exceed {second}: {low} and {high}</source>
+        <translation>{first} darf {second} nicht übersteigen: {low} und {high}</translation>
     </message>
     <message>
         <source>{first} ran {before}, {second} {after}</source>
@@ -7846,8 +7857,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{name} ist keine gewöhnliche Datei</translation>
     </message>
     <message>
-        <source>{name} must lie between {low} and {high} {unit}: {value}</source>
-        <translation>{name} muss zwischen {low} und {high} {unit} liegen: {value}</translation>
+        <source>{name} should be [[...]] entries</source>
+        <translation>{name} soll aus [[...]]-Einträgen bestehen</translation>
+    </message>
+    <message>
+        <source>{name} should be a [table]</source>
+        <translation>{name} soll eine [Tabelle] sein</translation>
     </message>
     <message>
         <source>{name} should be a number in beats/min</source>
@@ -7856,10 +7871,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{name} should be a positive number of kilometres</source>
         <translation>{name} soll eine positive Zahl in Kilometern sein</translation>
-    </message>
-    <message>
-        <source>{name} should be {want}</source>
-        <translation>{name} soll sein: {want}</translation>
     </message>
     <message>
         <source>{name} should lie between 0 and 1</source>
@@ -7987,6 +7998,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{n} freie Tage</translation>
     </message>
     <message>
+        <source>{n} effort said</source>
+        <translation>{n} empfundene Anstrengung</translation>
+    </message>
+    <message>
+        <source>{n} efforts said</source>
+        <translation>{n} empfundene Anstrengungen</translation>
+    </message>
+    <message>
         <source>{n} file and {folders} would be added</source>
         <translation>{n} Datei und {folders} würden hinzugefügt</translation>
     </message>
@@ -8056,10 +8075,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{n} harte Belastungen von 2 bis 20 Minuten: gebraucht werden {fewest}, kurze und lange.</translation>
     </message>
     <message>
-        <source>{n} hard efforts recorded</source>
-        <translation>{n} harte Belastungen aufgezeichnet</translation>
-    </message>
-    <message>
         <source>{n} hour</source>
         <translation>{n} Stunde</translation>
     </message>
@@ -8082,6 +8097,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{n} joined, cut or typed otherwise here and left so</source>
         <translation>{n} hier anders verbunden, geteilt oder getippt und so gelassen</translation>
+    </message>
+    <message>
+        <source>{n} kind</source>
+        <translation>{n} Art</translation>
+    </message>
+    <message>
+        <source>{n} kinds</source>
+        <translation>{n} Arten</translation>
     </message>
     <message>
         <source>{n} left out</source>
@@ -8115,6 +8138,15 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{n} not read</source>
         <translation>{n} nicht gelesen</translation>
+    </message>
+    <message>
+        <source>{n} note</source>
+        <extracomment>What was taken of one run and of several, by the field.</extracomment>
+        <translation>{n} Notiz</translation>
+    </message>
+    <message>
+        <source>{n} notes</source>
+        <translation>{n} Notizen</translation>
     </message>
     <message>
         <source>{n} of other sports</source>
@@ -8276,6 +8308,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{n} Serien von {inner}?</translation>
     </message>
     <message>
+        <source>{n} start</source>
+        <translation>{n} Startzeit</translation>
+    </message>
+    <message>
+        <source>{n} starts</source>
+        <translation>{n} Startzeiten</translation>
+    </message>
+    <message>
         <source>{n} steps are too few: {fewest} at least tell a curve</source>
         <translation>{n} Stufen sind zu wenige: mindestens {fewest} ergeben eine Kurve</translation>
     </message>
@@ -8361,10 +8401,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{n} {times} etwa {length}</translation>
     </message>
     <message>
-        <source>{n} {what}</source>
-        <translation>{n} {what}</translation>
-    </message>
-    <message>
         <source>{n} × {metres} m on {day} {month} stands in a base block; common practice keeps fast ones at {longest} or shorter there.</source>
         <translation>{n} × {metres} m am {day}. {month} steht in einem Grundlagenblock; übliche Praxis hält schnelle dort bei {longest} oder kürzer.</translation>
     </message>
@@ -8405,12 +8441,16 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{percent} % sicher</translation>
     </message>
     <message>
-        <source>{problem}. Write such as 186.</source>
-        <translation>{problem}. Schreibe etwa 186.</translation>
+        <source>{problem} Write such as 186.</source>
+        <translation>{problem} Schreibe etwa 186.</translation>
     </message>
     <message>
         <source>{races}, as recorded. One race tells little; course and weather differ.</source>
         <translation>{races}, wie aufgezeichnet. Ein Rennen sagt wenig; Strecke und Wetter sind verschieden.</translation>
+    </message>
+    <message>
+        <source>{race} in {time}</source>
+        <translation>{race} in {time}</translation>
     </message>
     <message>
         <source>{race}, {day}, goal {goal}.</source>

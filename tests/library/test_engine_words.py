@@ -5,14 +5,15 @@ from __future__ import annotations
 import pytest
 
 from tercet import language
-from tercet.engine import lactate
+from tercet.engine import critical, lactate, steady
+from tercet.engine.efforts import Effort
 from tercet.engine.shades import Thresholds, check_thresholds
-from tercet.library.engine_words import PROBLEMS, SOURCES, worded
+from tercet.library.engine_words import PROBLEMS, REFUSALS, SOURCES, worded
 
 
 @pytest.fixture
 def loud(monkeypatch: pytest.MonkeyPatch) -> None:
-    told = {(text, ""): f"<{text}>" for text in (*SOURCES, *PROBLEMS)}
+    told = {(text, ""): f"<{text}>" for text in (*SOURCES, *PROBLEMS, *REFUSALS)}
     monkeypatch.setattr(language, "_words", told)
 
 
@@ -65,3 +66,15 @@ def test_reasons_of_methods_are_known_again(loud: None) -> None:
         with pytest.raises(ValueError) as caught:
             lactate.step_test(steps, [1.0 + k for k in range(len(steps))])
         assert worded(str(caught.value)) == f"<{caught.value}>"
+
+
+def test_refusals_of_recordings_are_known_again(loud: None) -> None:
+    said = []
+    for lengths in ((), (200.0,), (200.0, 300.0), (200.0, 205.0, 210.0, 215.0)):
+        with pytest.raises(ValueError) as caught:
+            critical.critical_speed([Effort(s, 5.0 * s, 0.9, 170.0) for s in lengths])
+        said.append(str(caught.value))
+    with pytest.raises(ValueError) as caught:
+        steady.meeting(steady.pieces_of(()), 140.0)
+    said.append(str(caught.value))
+    assert len(set(said)) == 5 and all(worded(text) == f"<{text}>" for text in said)
