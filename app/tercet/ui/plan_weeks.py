@@ -231,7 +231,13 @@ class PlanWeeks(QWidget):
         px, now, later = look.px, week.monday == self.chosen, week.state == "to come"
         painter.setFont(look.font("small_bold" if now else "small"))
         painter.setPen(look.color("text" if now else "text_2"))
-        to_go = "" if week.to_go is None else tr("race") if week.to_go == 0 else str(week.to_go)
+        to_go = (
+            ""
+            if week.to_go is None
+            else tr("race", "in a column of weeks to go")
+            if week.to_go == 0
+            else str(week.to_go)
+        )
         painter.drawText(QRectF(px(BRACKET) + 4, rect.top(), px(38), rect.height()), _RIGHT, to_go)
         day = words.short_day(week.monday)
         painter.drawText(QRectF(px(WEEK_OF), rect.top(), px(70), rect.height()), _LEFT, day)
