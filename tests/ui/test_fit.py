@@ -102,6 +102,10 @@ def test_every_page_fits(qtbot, shown, width, height, scale, dark) -> None:
     bar = window.undo_bar
     assert window.foot.geometry().contains(QRect(bar.pos(), bar.size()))
     assert width / scale < 800 or bar.geometry().right() < window.foot.right.geometry().left()
+    bar.say("Moved")
+    counts = window.foot.left
+    words = min(counts.fontMetrics().horizontalAdvance(counts.text()), counts.width())
+    assert bar.geometry().right() >= counts.x() + words
     window.show_recordings(True)
     check(qtbot, window, size)
     window.show_recordings(False)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QTimer, Signal
 from PySide6.QtGui import QAccessible, QAccessibleEvent, QKeySequence
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QWidget
 
 from tercet.language import tr
 from tercet.ui import theme
@@ -25,7 +25,7 @@ class UndoBar(QFrame):
         self.setProperty("raised", True)
         self._forward = False
         self._below: QWidget | None = None
-        self._beside: QWidget | None = None
+        self._covered: QLabel | None = None
         self._line = line = QHBoxLayout(self)
         line.setContentsMargins(14, 0, 8, 0)
         self.words = ElidedLabel("", "body")
@@ -44,11 +44,11 @@ class UndoBar(QFrame):
         theme.changed.connect(self._look_changed)
         self.hide()
 
-    def lie_over(self, strip: QWidget, beside: QWidget) -> None:
-        """Lie over this strip, up to a control at its right end."""
-        self._below, self._beside = strip, beside
+    def lie_over(self, strip: QWidget, words: QLabel) -> None:
+        """Lie over all of these words at the left of a strip, up to what stands beside them."""
+        self._below, self._covered = strip, words
         strip.installEventFilter(self)
-        beside.installEventFilter(self)
+        words.installEventFilter(self)
 
     def say(self, done: str) -> None:
         """Say what was done, with a way back."""
@@ -98,14 +98,17 @@ class UndoBar(QFrame):
         height = max(theme.current().px(30), self.undo.minimumSizeHint().height() + 2)
         self._line.activate()
         wanted = self.sizeHint().width() + 8
-        strip, beside = self._below, self._beside
-        if strip is None or beside is None:
+        strip, covered = self._below, self._covered
+        if strip is None or covered is None:
             foot = theme.current().px(44)
             width = min(wanted, parent.width() - 48)
             self.setGeometry(24, parent.height() - height - foot, width, height)
             return
         corner = strip.mapTo(parent, QPoint(0, 0))
-        room = beside.x() - 16
+        room = covered.geometry().right() - 8
+        words = covered.fontMetrics().horizontalAdvance(covered.text())
+        # A rest of the words beside it would read as if it went on with what is said here.
+        wanted = max(wanted, covered.x() + words + 4)
         # In a narrow window the way back counts for more than the way to the recordings.
         if room < self.minimumSizeHint().width():
             room = strip.width() - 16
@@ -115,7 +118,8 @@ class UndoBar(QFrame):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Follow the window's and the strip's size."""
-        moved = (QEvent.Type.Resize, QEvent.Type.Move, QEvent.Type.Show, QEvent.Type.Hide)
+        kinds = QEvent.Type
+        moved = (kinds.Resize, kinds.Move, kinds.Show, kinds.Hide, kinds.LayoutRequest)
         if event.type() in moved and self.isVisible():
             self._place()
         return False

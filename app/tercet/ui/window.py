@@ -172,7 +172,7 @@ class MainWindow(QMainWindow):
         session.back_asked.connect(lambda: self.show_view("season"))
         session.words.asked.connect(self.show_view)
         page.sheet.plan_asked.connect(lambda day: self.show_view(f"plan:{day}"))
-        self.undo_bar.lie_over(self.foot, self.foot.right)
+        self.undo_bar.lie_over(self.foot, self.foot.left)
         page.offer(SheetMenu(self))
         context = Context(self._library, self._answers, self.acts, self._settings)
         self.further = Pages(self.pages, context)
