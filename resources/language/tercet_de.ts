@@ -140,7 +140,7 @@
     </message>
     <message>
         <source>&amp;Distances and paces</source>
-        <translation>&amp;Strecken und Tempo</translation>
+        <translation>Strecken &amp;und Tempo</translation>
     </message>
     <message>
         <source>&amp;Effort said</source>
