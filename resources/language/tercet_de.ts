@@ -3643,6 +3643,10 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Messwerte weggelassen, bevor die Uhr gestellt war: {n}.</translation>
     </message>
     <message>
+        <source>Samples left out, hours away from any run: {n}.</source>
+        <translation>Messwerte weggelassen, Stunden von jedem Lauf entfernt: {n}.</translation>
+    </message>
+    <message>
         <source>Samples of one run</source>
         <translation>Messwerte eines Laufs</translation>
     </message>

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time as time_module
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -50,3 +52,11 @@ def test_summary_is_of_the_samples_as_they_are() -> None:
     )
     assert (plain.elapsed_s, plain.moving_s, plain.distance_m) == (100.0, 100.0, 250.0)
     assert plain.hr_mean == plain.hr_max == 140.0
+
+
+def test_days_of_gaps_are_laid_out_at_once() -> None:
+    time = np.arange(0.0, 240 * 3600.0, 31.0)  # each a gap: quadratic work would take a minute
+    began = time_module.process_time()
+    line = timeline.build({}, time, [(100.4, 100.4)])
+    assert time_module.process_time() - began < 2.0
+    assert not line.running_clock.any() and len(line) == time[-1]

@@ -7,11 +7,12 @@ This is the engine's one door for judging. The method inside may be replaced; ca
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from tercet.engine import cleaning, demand, known, repetitions, slope, timeline, way
+from tercet.engine import cleaning, demand, known, long_lines, repetitions, slope, timeline, way
 from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
@@ -66,16 +67,36 @@ def judge(
     rate, its lag undone, tells how much ground and wind may have added over the whole run, never
     in a single second. A second gets the shade that is most probable. Without speed, heart rate
     judges alone; where neither judged any second, the runner's effort does; else the second is
-    unjudged.
+    unjudged. A recording longer than ``long_lines.LONGEST_S`` is judged in pieces.
     """
     mended, mends = cleaning.mend_samples(streams)
     line = timeline.build(mended, sample_time, stops)
     line, told = known.on_belts(line, beside.belts)
-    moved = read_motion(line, indoor="latitude" not in mended, told=told)
+    indoor = "latitude" not in mended
+
+    def piece(begin: int, end: int) -> Judgement:
+        part, laps = line.piece(begin, end), beside.laps
+        if len(part) < len(line):
+            laps = tuple(lap - begin for lap in laps if begin <= lap <= end)
+        return _judge_line(part, told[begin:end], indoor, thresholds, laps, beside.effort)
+
+    judged = long_lines.in_pieces(len(line), piece)
+    return replace(judged, mends={**mends, **judged.mends})
+
+
+def _judge_line(
+    line: timeline.Timeline,
+    told: NDArray[np.bool_],
+    indoor: bool,
+    thresholds: Thresholds | None,
+    laps: tuple[float, ...],
+    effort: int | None,
+) -> Judgement:
+    """Judge what is on the grid; ``told`` is where the runner gave a belt's speed."""
+    moved = read_motion(line, indoor=indoor, told=told)
     nothing = np.full(len(line), np.nan)
     cadence = line.channels.get("cadence")
-    heart, found = cleaning.clean_heart_rate(line.channels.get("heart_rate", nothing), cadence)
-    mends |= found
+    heart, mends = cleaning.clean_heart_rate(line.channels.get("heart_rate", nothing), cadence)
     altitude = line.channels.get("altitude", nothing)
     ahead = np.minimum(np.arange(len(line)) + ALTITUDE_LAG_S, max(len(line) - 1, 0))
     hills = slope.slope_along(altitude[ahead], line.covered[:-1])
@@ -110,9 +131,9 @@ def judge(
             # What heart rate judged alone is not known any better: it stands in both ends.
             more = np.bincount(shades[alone], minlength=3)[:3].tolist()
             sure = tuple((a + m, b + m) for (a, b), m in zip(sure, more, strict=False))
-    shades, evidence, scale = _by_effort(shades, evidence, scale, beside.effort)
+    shades, evidence, scale = _by_effort(shades, evidence, scale, effort)
     bouts = repetitions.find(judged.even_speed, moved, judged.work_speed, sprints)
-    bouts = repetitions.at_laps(bouts, beside.laps)
+    bouts = repetitions.at_laps(bouts, laps)
     bout_shades = [
         Shade(int(np.bincount(shades[begin:end], minlength=5).argmax())) for begin, end in bouts
     ]

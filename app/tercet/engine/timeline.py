@@ -35,6 +35,16 @@ class Timeline:
     def __len__(self) -> int:
         return len(self.metres)
 
+    def piece(self, begin: int, end: int) -> Timeline:
+        """Seconds ``begin`` to ``end`` as a line of their own, its distance still the whole's."""
+        return Timeline(
+            {name: values[begin:end] for name, values in self.channels.items()},
+            self.metres[begin:end],
+            self.covered[begin : end + 1],
+            self.running_clock[begin:end],
+            self.last_second_s if end == len(self) else 1.0,
+        )
+
 
 @dataclass(frozen=True)
 class Summary:
@@ -180,10 +190,10 @@ def build(
         covered[0] = _counter_start(distance)
     clock = np.ones(n, dtype=bool)
     middle = np.arange(n) + 0.5
-    for begin, end in stops:
-        clock &= ~((middle >= begin - origin) & (middle < end - origin))
-    if len(samples) >= 2:
-        gaps = np.flatnonzero(np.diff(samples) > GAP_S)
-        for k in gaps.tolist():
-            clock &= ~((middle >= samples[k] - origin) & (middle < samples[k + 1] - origin))
+    still = list(stops)
+    gaps = np.flatnonzero(np.diff(samples) > GAP_S)
+    still += zip(samples[gaps].tolist(), samples[gaps + 1].tolist(), strict=True)
+    for begin, end in still:
+        off = np.searchsorted(middle, (begin - origin, end - origin))
+        clock[off[0] : off[1]] = False
     return Timeline(channels, np.diff(covered), covered, clock, last)

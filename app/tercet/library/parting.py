@@ -9,7 +9,9 @@ from datetime import UTC, datetime
 import numpy as np
 
 from tercet.domain import Recording, Stream
+from tercet.engine.long_lines import LONGEST_S
 from tercet.engine.scale import Floats
+from tercet.language import grouped, tr
 
 #: Without a sample for so long a recording holds two runs: a rest on the way is shorter, from a
 #: morning to an evening it is longer (common practice, no source). [s]
@@ -23,22 +25,45 @@ MOST_RUNS = 50
 def at_long_gaps(recordings: Sequence[Recording]) -> list[Recording]:
     """The recordings of a file, each cut where nothing was recorded for hours.
 
+    One of days is cut at every such gap, and what is no run is left out; else a stretch too short
+    for a run stays with the run beside it.
+
     The first run of each keeps its place, so that parts of a file keep their numbers; further
     ones come behind all of them. Joining two of them takes it back.
     """
-    firsts, rest = [], []
+    firsts: list[Recording] = []
+    rest: list[Recording] = []
     for recording in recordings:
-        whole = recording
-        for at_s in reversed(long_gaps(recording.time)):
-            whole, after = parted(whole, at_s)
-            rest.append(after)
-        firsts.append(whole)
+        pieces, at = [recording], long_gaps(recording.time)
+        if recording.elapsed_s > LONGEST_S:
+            at = [float(recording.time[place]) for place in _after_gaps(recording.time)]
+        for at_s in reversed(at):
+            pieces[:1] = parted(pieces[0], at_s)
+        if recording.elapsed_s > LONGEST_S:
+            pieces = _runs_among(pieces)
+        firsts.append(pieces[0])
+        rest += pieces[1:]
     return firsts + sorted(rest, key=lambda recording: recording.start)
+
+
+def _runs_among(pieces: list[Recording]) -> list[Recording]:
+    """Pieces of a recording of days that are runs; the others are left out, which is told.
+
+    A single wrong time would make its timer run for days. Where no piece is a run, the one that
+    lasts longest stays, of equal ones that with the most samples.
+    """
+    kept = [piece for piece in pieces if piece.elapsed_s >= RUN_S]
+    kept = kept or [max(pieces, key=lambda piece: (piece.elapsed_s, piece.records))]
+    lost = sum(piece.records for piece in pieces) - sum(piece.records for piece in kept)
+    if lost:
+        told = tr("Samples left out, hours away from any run: {n}.", n=grouped(lost))
+        kept[0] = replace(kept[0], damage=f"{kept[0].damage} {told}".strip())
+    return kept
 
 
 def long_gaps(clock: Floats) -> list[float]:
     """Where a recording's runs begin, but the first [s]; none where a piece would be no run."""
-    after: list[int] = (np.flatnonzero(np.diff(clock) >= APART_S) + 1).tolist()
+    after = _after_gaps(clock)
     if not 0 < len(after) < MOST_RUNS:
         return []
     found: list[float] = []
@@ -49,6 +74,12 @@ def long_gaps(clock: Floats) -> list[float]:
             found.append(float(clock[place]))
             begin = place
     return found
+
+
+def _after_gaps(clock: Floats) -> list[int]:
+    """Places of the samples behind a gap of hours."""
+    places: list[int] = (np.flatnonzero(np.diff(clock) >= APART_S) + 1).tolist()
+    return places
 
 
 def parted(whole: Recording, at_s: float) -> tuple[Recording, Recording]:
