@@ -204,10 +204,13 @@ def mend_samples(
             can_be = (value >= low) & (value <= high)
             impossible += int(np.count_nonzero(good & ~can_be))
             good &= can_be
-        time, value = time[good], value[good]
+        if not good.all():
+            time, value = time[good], value[good]
         # One sample a moment, in order: a copy of a sample must change nothing.
-        time, first = np.unique(time, return_index=True)
-        out[name] = (time, value[first])
+        if not (np.diff(time) > 0).all():
+            time, first = np.unique(time, return_index=True)
+            value = value[first]
+        out[name] = (time, value)
     if impossible:
         mends["values that cannot be, left out"] = impossible
     lost: list[tuple[float, float]] = []

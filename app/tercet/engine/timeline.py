@@ -63,7 +63,7 @@ def _pair(stream: tuple[ArrayLike, ArrayLike] | None) -> tuple[Floats, Floats]:
     time = np.asarray(stream[0], dtype=np.float64)
     values = np.asarray(stream[1], dtype=np.float64)
     good = np.isfinite(time) & np.isfinite(values)
-    return time[good], values[good]
+    return (time, values) if good.all() else (time[good], values[good])
 
 
 def distance_track(streams: Streams) -> tuple[Floats, Floats]:

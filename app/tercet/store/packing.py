@@ -92,12 +92,16 @@ def rounded(recording: Recording) -> Recording:
         step = RESOLUTION[name]
         return np.rint(np.asarray(values, dtype=np.float64) / step) * step
 
+    time = at(recording.time, "time")
     streams = {
-        name: Stream(at(stream.time, "time"), at(stream.values, name))
+        name: Stream(
+            time if stream.time is recording.time else at(stream.time, "time"),
+            at(stream.values, name),
+        )
         for name, stream in recording.streams.items()
         if name in RESOLUTION
     }
-    return replace(recording, time=at(recording.time, "time"), streams=streams)
+    return replace(recording, time=time, streams=streams)
 
 
 def pack_streams(recording: Recording) -> dict[str, bytes]:
