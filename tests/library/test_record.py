@@ -187,6 +187,33 @@ def test_a_kind_said_on_one_side_only_is_no_conflict(
     assert [row["kind"] for row in athlete.call(queries.sessions)].count("race") == 1
 
 
+def test_a_log_read_in_two_zones_is_looked_into_once(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    coach, athlete = Library(tmp_path / "coach"), Library(tmp_path / "athlete")
+    log = tmp_path / "log.txt"
+    log.write_text("".join(f"2025-03-{day:02}: {20 + day} min easy\n" for day in range(1, 29)))
+    for library, zone in ((coach, "Europe/Zurich"), (athlete, "America/New_York")):
+        library.call(operations.set_setting, "zone", zone)
+        library.take_in([log])
+    looked: list[str] = []
+    read_file = record_merge.reading.read_file
+
+    def look(place: str, terms: record_merge.reading.Terms) -> record_merge.reading.ReadFile:
+        looked.append(place)
+        return read_file(place, terms)
+
+    monkeypatch.setattr(record_merge.reading, "read_file", look)
+    archive = handed(coach, tmp_path / "one.zip")
+    done = record_merge.take_in(athlete, archive)
+    # Each time what stands here is but what the log says in this zone.
+    assert done.taken == ["28 starts"] and done.conflicts == []
+    assert len(looked) == 1
+    assert record_merge.take_in(athlete, archive).taken == [] and len(looked) == 1
+    coach.close()
+    athlete.close()
+
+
 def test_a_stopped_writing_leaves_no_file(two: tuple[Library, Library], tmp_path: Path) -> None:
     stop = Event()
     stop.set()

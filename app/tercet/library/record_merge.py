@@ -268,6 +268,7 @@ def _merge_runs(
     """What was said about runs, field by field; of a fresh run all of it is taken."""
     counts: dict[str, int] = {}
     conflicts: list[Conflict] = []
+    read: dict[str, dict[int, Row]] = {}
     here, numbers = rows.shared(store), rows.run_numbers(store)
     mine = {(run["sha256"], run["part"]): run for run in rows.runs(store)}
     by_number = {numbers[place]: run for place, run in mine.items()}
@@ -284,7 +285,7 @@ def _merge_runs(
                 if verdict == "both" and run["sha256"] in fresh:
                     verdict = "theirs"
                 elif verdict == "both" and name in ("kind", "day"):
-                    verdict = _against_file(store, own, name, own_value, theirs)
+                    verdict = _against_file(store, own, name, own_value, theirs, read)
                 if verdict == "theirs":
                     put_field(store, number, run, name)
                     counts[name] = counts.get(name, 0) + 1
@@ -297,18 +298,23 @@ def _merge_runs(
     return taken, conflicts, Changes(runs=True, step=tr(STEP)) if taken else Changes()
 
 
-def _against_file(store: Store, run: Row, name: str, mine: Any, theirs: Any) -> str:
-    """Whose word holds where one of the two is only what the file itself says."""
-    zone = queries.setting(store, "zone")
-    found = reading.read_file(str(store.originals.path(run["sha256"])), reading.Terms(zone=zone))
-    for item in found.runs:
-        if item.run["part"] == run["part"]:
-            raw = said({**run, **item.run})[name]
-            if raw == mine:
-                return "theirs"
-            if raw == theirs:
-                return "mine"
-    return "both"
+def _against_file(
+    store: Store, run: Row, name: str, mine: Any, theirs: Any, read: dict[str, dict[int, Row]]
+) -> str:
+    """Whose word holds where one of the two is only what the file itself says.
+
+    ``read`` keeps what files said: a log of many runs is read once and not for each of them.
+    """
+    sha256 = run["sha256"]
+    if sha256 not in read:
+        terms = reading.Terms(zone=queries.setting(store, "zone"))
+        found = reading.read_file(str(store.originals.path(sha256)), terms)
+        read[sha256] = {item.run["part"]: item.run for item in found.runs}
+    own = read[sha256].get(run["part"])
+    raw = said({**run, **own})[name] if own is not None else None
+    if own is None or raw not in (mine, theirs):
+        return "both"
+    return "theirs" if raw == mine else "mine"
 
 
 def _capital(words: str) -> str:
