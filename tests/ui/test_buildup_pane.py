@@ -115,9 +115,9 @@ def test_ctrl_t_changes_chart_and_table_and_keeps_focus(pane: BuildUpPane, qtbot
 def test_numbers_are_copied_with_tabs(pane: BuildUpPane) -> None:
     pane.twin.copy_numbers.trigger()
     lines = QGuiApplication.clipboard().text().split("\n")
-    assert lines[0] == "block\teasy\tmoderate\thard\tshare of easy"
-    assert lines[5] == "Races\t–\t–\t–\t–"
-    assert all(line.count("\t") == 4 for line in lines)
+    assert lines[0].startswith("block\teasy\tmoderate\thard\tshare of easy\tsessions")
+    assert lines[5] == "Races\t–\t–\t–\t–\t–"
+    assert all(line.count("\t") == 5 for line in lines)
 
 
 def test_picture_is_copied(pane: BuildUpPane) -> None:

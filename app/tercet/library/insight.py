@@ -7,9 +7,10 @@ from datetime import date, timedelta
 
 from tercet.domain import DatedThresholds, Planned
 from tercet.engine import load
+from tercet.library import counted, next_week, shape, standing, suggested
 from tercet.library import figures as kept
 from tercet.library import middle as middles
-from tercet.library import next_week, shape, standing, suggested
+from tercet.library.counted import Behind
 from tercet.library.figures import Span
 from tercet.library.middle import Middle
 from tercet.library.next_week import NextWeek
@@ -33,6 +34,7 @@ class CurvePage:
     shapes: tuple[Shape, ...]
     blocks: tuple[Drawn, ...]
     thresholds: DatedThresholds | None  # whose paces stand at the boundaries
+    behind: Behind | None = None  # the totals of the stretch shown
 
 
 @dataclass(frozen=True)
@@ -87,6 +89,7 @@ def curve_page(store: Store, view: SeasonView, key: str) -> CurvePage:
         shape.shapes(shown),
         tuple(item for item in blocks if item is not None),
         entry,
+        counted.behind(store, shown.start, shown.end),
     )
 
 

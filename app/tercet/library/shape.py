@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -11,9 +10,10 @@ from functools import lru_cache
 import numpy as np
 
 from tercet.domain import DatedThresholds
-from tercet.engine import curve, distribution, load
+from tercet.engine import curve, distribution
 from tercet.engine.curve import Curve
 from tercet.language import tr
+from tercet.library import counted
 from tercet.library.engine_words import worded
 from tercet.library.figures import Figures, Span
 from tercet.library.views import Five
@@ -61,8 +61,7 @@ def shapes(span: Span) -> tuple[Shape, Shape, Shape]:
     """Class and index of a stretch by time, by distance and by sessions."""
     # Plain sums: turning thousands of tuples into arrays takes longer than adding them.
     judged = [s for s in (run.seconds for run in span.runs) if s[0] + s[1] + s[2] > 0]
-    counted = Counter(load.session_shade(s[1], s[2]) for s in judged)
-    sessions = np.array([counted[k] for k in range(3)], dtype=np.float64)
+    sessions = np.array(counted.sessions(span.runs), dtype=np.float64)
     return (
         shape("time", _sums(judged)),
         shape("distance", _sums([run.metres for run in span.runs])),

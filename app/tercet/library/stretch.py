@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from datetime import date
 
 from tercet.engine.shades import easy_share
+from tercet.library.counted import Counts
+from tercet.library.counted import sessions as sessions_that_count
 from tercet.library.views import ZERO, Five, SeasonView
 
 
@@ -21,6 +23,7 @@ class Stretch:
     metres: Five
     share: float | None  # easy of judged running time; None where none was run
     estimated: bool
+    sessions: Counts = (0, 0, 0)  # that count as easy, moderate and hard
 
     @property
     def weeks(self) -> int:
@@ -56,6 +59,7 @@ def stretch(view: SeasonView, first: date, last: date) -> Stretch:
         _sum([session.metres for session in runs]),
         easy_share(seconds),
         any(session.estimated for session in runs),
+        sessions_that_count(runs),
     )
 
 

@@ -55,3 +55,33 @@ def spacing(store: Store) -> int:
     """Least days from one hard day to the next that this runner wants."""
     found = store.rows("SELECT value FROM setting WHERE name = 'spacing'")
     return int(found[0]["value"]) if found else 2
+
+
+def behind(store: Store, first: date, last: date) -> sqlite3.Row:
+    """Sums of how the running of a span of local days was judged: one row, none of it kept."""
+    ends = ", ".join(
+        f"SUM(json_extract(ends, '$[{k}][{side}]')) AS {name}_{shade}"
+        for side, name in enumerate(("low", "high"))
+        for k, shade in enumerate("emh")
+    )
+    return store.rows(
+        "WITH judged AS (SELECT r.id, j.unjudged_s, "
+        "COALESCE(j.easy_s + j.moderate_s + j.hard_s, 0) AS shaded, r.notation <> '' AS worded, "
+        "j.threshold_id IS NOT NULL AS known, COALESCE(t.estimated, 0) AS guess, "
+        "instr(r.channels, 'heart_rate') AND t.lt1_hr > 0 AND t.lt2_hr > 0 AS beats, "
+        "(instr(r.channels, 'speed') OR instr(r.channels, 'distance') "
+        "OR instr(r.channels, 'latitude')) AND t.lt1_speed > 0 AND t.lt2_speed > 0 AS paced, "
+        "EXISTS (SELECT 1 FROM correction c WHERE c.run_id = r.id) AS spoken, "
+        "CASE WHEN json_array_length(NULLIF(j.intervals, '')) = 3 THEN j.intervals END AS ends "
+        "FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
+        "LEFT JOIN threshold t ON t.id = j.threshold_id "
+        "WHERE r.sport = 'running' AND r.day BETWEEN ? AND ?) "
+        "SELECT COUNT(*) AS runs, SUM(shaded > 0 AND worded) AS words, "
+        "SUM(shaded > 0 AND NOT worded AND beats AND paced) AS both, "
+        "SUM(shaded > 0 AND NOT worded AND paced AND beats IS NOT 1) AS pace, "
+        "SUM(shaded > 0 AND NOT worded AND beats AND paced IS NOT 1) AS heart, "
+        "SUM(shaded <= 0) AS unjudged, SUM(unjudged_s) AS unjudged_s, SUM(spoken) AS said, "
+        "SUM(shaded > 0 AND known) AS known, SUM(shaded > 0 AND known AND guess) AS estimated, "
+        f"COUNT(ends) AS ranged, {ends} FROM judged",
+        (first.isoformat(), last.isoformat()),
+    )[0]

@@ -11,16 +11,22 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 
 from tercet.engine.shades import Shade
 from tercet.language import mark, several, tr
+from tercet.library.counted import Behind, sessions_of
 from tercet.library.stretch import Stretch
 from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.charts import BuildUpChart
+from tercet.ui.total_values import TotalValues
+from tercet.ui.total_words import Total, block_total, sessions_words, stretch_total, total_words
 from tercet.ui.twin import Twin
 from tercet.ui.values import TARGET, Value
 
 EMPTY = mark("Nothing has been run in this season yet. Recordings or a paper log fill this chart.")
-HEADINGS = (mark("block"), mark("easy"), mark("moderate"), mark("hard"), mark("share of easy"))
+HEADINGS = (
+    mark("block"), mark("easy"), mark("moderate"), mark("hard"), mark("share of easy"),
+    mark("sessions easy / moderate / hard"),
+)  # fmt: skip
 TIME = mark("time in hours")
 DISTANCE = {"km": mark("distance in kilometres"), "miles": mark("distance in miles")}
 SHOW_TIME = mark("Show time in hours")
@@ -49,6 +55,7 @@ class BuildUpPane(QFrame):
 
     week_pointed = Signal(object)
     stretch_chosen = Signal(object)  # first and last day of a stretch of weeks, or None
+    why_asked = Signal(object, object)  # first and last day of the totals shown
     folded = Signal()  # the chart was shown or hidden, on asking
 
     def __init__(self, units: words.Units = "km") -> None:
@@ -82,7 +89,8 @@ class BuildUpPane(QFrame):
         self._empty = QLabel(tr(EMPTY))
         self._empty.setWordWrap(True)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._values = QWidget()
+        self._values = TotalValues()
+        self._values.asked.connect(self._ask_why)
         self._column = QVBoxLayout(self)
         self._arrange()
         themes.changed.connect(self.restyle)
@@ -143,6 +151,24 @@ class BuildUpPane(QFrame):
         """What may take the focus of this pane, the chart first."""
         return (self.chart, self.twin.table, self.show_chart)
 
+    def show_why(self, first: date, last: date, told: Behind) -> None:
+        """Say how the totals of these days came about, if they are still shown."""
+        shown = self._total()
+        if shown is not None and (shown.first, shown.last) == (first, last):
+            self._values.show_why(total_words(shown, told))
+
+    def _ask_why(self) -> None:
+        shown = self._total()
+        if shown is not None:
+            self.why_asked.emit(shown.first, shown.last)
+
+    def _total(self) -> Total | None:
+        """What the values are the totals of: the stretch chosen, or the current block."""
+        if self._stretch is not None:
+            return stretch_total(stretch_words(self._stretch), self._stretch)
+        current = self.chart.current
+        return block_total(current.block) if current is not None else None
+
     def fold(self, folded: bool) -> None:
         """Keep the values, with the chart only on asking."""
         if folded == self._folded:
@@ -191,6 +217,7 @@ class BuildUpPane(QFrame):
         unit = "metres" if by_distance else "time"
         self.chart.set_data(blocks, self._today, self._races, unit, self._units)
         current = self.chart.current
+        self._values.forget(self._total())
         ran = any(shape.share is not None for shape in self.chart.shapes)
         for widget, shown in (
             (self._values, ran),
@@ -248,7 +275,7 @@ class BuildUpPane(QFrame):
         rows = []
         for shape in self.chart.shapes:
             if shape.share is None:
-                rows.append((shape.block.name, *[words.NOTHING] * 4))
+                rows.append((shape.block.name, *[words.NOTHING] * 5))
                 continue
             ends = (shape.easy[-1], shape.moderate[-1], shape.hard[-1])
             rows.append(
@@ -256,6 +283,7 @@ class BuildUpPane(QFrame):
                     shape.block.name,
                     *(self.chart.value(end) for end in ends),
                     words.share(shape.share, estimated=shape.block.estimated),
+                    sessions_words(sessions_of(shape.block)),
                 )
             )
         return rows

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from tercet.engine.shades import whole_shares
 from tercet.language import mark, tr
 from tercet.library import insight
+from tercet.library.counted import DIFFER
 from tercet.library.insight import CurvePage
 from tercet.library.shape import Drawn, Shape
 from tercet.library.views import SeasonView
@@ -16,6 +17,7 @@ from tercet.ui import theme, words
 from tercet.ui.curve_view import CurveView
 from tercet.ui.page import Context, Page
 from tercet.ui.span_chooser import SpanChooser
+from tercet.ui.total_words import why_total
 from tercet.ui.twin import Twin
 from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
 
@@ -59,6 +61,7 @@ class IntensityCurvePage(Page):
         self._about = Label("", "small", "text_2")
         self._said = Label("", "body", "text_2", wrap=True)
         self._classes = [Label("", "body", wrap=True) for _ in range(3)]
+        self._why = Label("", "body", "text_2", wrap=True)
         self._left, self._right = Pane(), Pane()
         self.twin = Twin(self.curve, tr("Shares of every stretch"), self._left)
         self._outer = QVBoxLayout(self)
@@ -91,7 +94,9 @@ class IntensityCurvePage(Page):
         column.addWidget(Rule())
         for label in self._classes:
             column.addWidget(label)
-        column.addWidget(Label(tr(HELP), "small", "text_2", wrap=True))
+        column.addWidget(self._why)
+        for text in (DIFFER, HELP):
+            column.addWidget(Label(tr(text), "small", "text_2", wrap=True))
         side = QVBoxLayout(self._right)
         side.setContentsMargins(16, 10, 4, 8)
         side.addWidget(Label(tr("Block by block"), "pane_title"))
@@ -151,6 +156,9 @@ class IntensityCurvePage(Page):
             label.setText(class_words(shape))
         for label in self._classes:
             label.setVisible(bool(data.shapes) and drawn is not None)
+        told = data.behind if drawn is not None else None
+        self._why.setText(why_total(span.name, told) if told is not None and span else "")
+        self._why.setVisible(bool(self._why.text()))
         self._fill_blocks(data, paces)
         self._fill_table(data)
 

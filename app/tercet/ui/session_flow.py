@@ -16,6 +16,7 @@ from tercet.ui.jobs import Answers
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.session_page import SessionPage
 from tercet.ui.session_wiring import keep_what_is_said, show_run
+from tercet.ui.total_why import TotalWhy
 from tercet.ui.user_actions import Actions
 
 #: Sessions kept as read; four hours at one second are about 2 MB.
@@ -49,6 +50,7 @@ class SessionFlow(QObject):
         keep_what_is_said(page, acts, self.find)
         season_page.session_asked.connect(self.open)
         season_page.trace_wanted.connect(self._small_trace)
+        TotalWhy(library, answers, season_page)
 
     def chosen(self) -> list[SessionView]:
         """The session whose page is shown, or those chosen on the sheet."""

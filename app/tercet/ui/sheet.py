@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QModelIndex, QPoint, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
+    QHelpEvent,
     QHideEvent,
     QKeyEvent,
     QMouseEvent,
@@ -27,6 +28,7 @@ class SeasonSheet(SheetView):
     session_activated = Signal(int)  # by click or Enter
     week_pointed = Signal(object)  # Monday of the week pointed at, or None
     block_asked = Signal(str)  # a block's first day, ISO 8601: its heading was clicked, or B
+    total_asked = Signal(object, object)  # block, and where on the screen to say it
     plan_asked = Signal(object)  # the day to plan
     menu_asked = Signal(object)  # place on the screen of a menu for the sessions chosen
     next_found = Signal(int)  # to the next (1) or previous (-1) of what a search found
@@ -78,6 +80,8 @@ class SeasonSheet(SheetView):
             self._today()
         elif key == Qt.Key.Key_B and not control:
             self._ask_block(self.currentIndex().row())
+        elif key == Qt.Key.Key_W and not control and self.currentIndex().isValid():
+            self._ask_total(self.currentIndex().row())
         elif key in (Qt.Key.Key_N, Qt.Key.Key_E) and not control and self._current_day():
             self.plan_asked.emit(self._current_day())
         elif control and key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
@@ -122,6 +126,13 @@ class SeasonSheet(SheetView):
         rows = self._model.rows()
         if 0 <= row < len(rows):
             self.block_asked.emit(rows[row].block.start.isoformat())
+
+    def _ask_total(self, row: int, at: QPoint | None = None) -> None:
+        """Ask how the totals of a row's block came about."""
+        if at is None:
+            place = self.visualRect(self.currentIndex()).bottomLeft()
+            at = self.viewport().mapToGlobal(place)
+        self.total_asked.emit(self._model.rows()[row].block, at)
 
     def _today(self) -> None:
         if self._model.sheet is not None:
@@ -271,6 +282,12 @@ class SeasonSheet(SheetView):
         if event.type() == QEvent.Type.Leave:
             self._point(None)
             self.card.leave()
+        elif event.type() == QEvent.Type.ToolTip:
+            assert isinstance(event, QHelpEvent)
+            row = self.rowAt(event.pos().y())
+            if row >= 0 and self._model.rows()[row].week is None:
+                self._ask_total(row, event.globalPos())
+                return True
         return super().viewportEvent(event)
 
     def _point(self, monday: date | None) -> None:

@@ -9,8 +9,9 @@ from itertools import pairwise
 
 from tercet import language
 from tercet.engine.scale import Shade
+from tercet.engine.shades import easy_share
 from tercet.language import tr
-from tercet.library import season
+from tercet.library import counted, season
 from tercet.library.review import figures
 from tercet.library.review.content import Page, Table
 from tercet.library.review.overview import running, total
@@ -36,6 +37,8 @@ def build_up(view: SeasonView) -> Page:
             figures.share(block.easy_share, estimated=block.estimated),
             *(figures.hours(value) for value in block.seconds[:3]),
             *_in_hand(block),
+            figures.share(easy_share(block.metres), estimated=block.estimated),
+            _sessions(block),
         )
         for block in view.blocks
     )
@@ -63,7 +66,8 @@ def build_up(view: SeasonView) -> Page:
         tr("Build-up by block"),
         title,
         tr(
-            "Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for."
+            "Hours, easy up, moderate and hard down, dashed: easy asked for. Sessions count whole "
+            "by their work, so their shares differ."
         ),
         BuildUpPicture(
             parts,
@@ -75,7 +79,8 @@ def build_up(view: SeasonView) -> Page:
         else None,
         Table(
             (tr("block"), tr("for", "what a block is for"), tr("easy wanted"), tr("easy run"),
-             tr("easy"), tr("moderate"), tr("hard"), tr("in hand"), tr("short", "of easy time")),
+             tr("easy"), tr("moderate"), tr("hard"), tr("in hand"), tr("short", "of easy time"),
+             tr("easy by distance"), tr("sessions easy / moderate / hard")),
             rows,
             frozenset({0, 1}),
             tuple(tuple(session.id for session in running(block)) for block in view.blocks),
@@ -153,6 +158,12 @@ def months(first: date, last: date, most: int = 12) -> tuple[tuple[float, str], 
         return ((float(first.toordinal()), figures.short_day(first)),)
     every = max(1, math.ceil(len(out) / most))
     return tuple(out[::every])
+
+
+def _sessions(block: BlockView) -> str:
+    """Sessions that count as easy, moderate and hard."""
+    counts = counted.sessions_of(block)
+    return " / ".join(map(str, counts)) if any(counts) else figures.NOTHING
 
 
 def _in_hand(block: BlockView) -> tuple[str, str]:

@@ -1,0 +1,81 @@
+"""How the totals of a stretch of days came about: runs by what judged them, and in how much doubt.
+
+Sessions are counted beside time and metres as coaches and papers do: one shade a session, by its
+work (:func:`tercet.engine.load.session_shade`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+
+from tercet.engine import load
+from tercet.language import mark
+from tercet.library.views import BlockView, SessionView
+from tercet.store import season_queries
+from tercet.store.database import Store
+
+Counts = tuple[int, int, int]
+
+#: Why time, distance and sessions give three answers.
+DIFFER = mark(
+    "The three counts differ because a session counts whole by its work though most of its "
+    "minutes are easy, and because faster running covers more ground in a minute."
+)
+
+
+@dataclass(frozen=True)
+class Behind:
+    """What stands behind a total; numbers of runs where nothing else is said.
+
+    ``low`` and ``high`` are the ends of the runs' 90 % intervals added up [s]: easy, moderate,
+    hard of the ``ranged`` runs that have one. Added ends hold even if all runs err alike.
+    """
+
+    runs: int = 0
+    both: int = 0  # by pace and heart rate
+    pace: int = 0  # by pace alone
+    heart: int = 0  # by heart rate alone
+    words: int = 0  # by what was written
+    unjudged: int = 0  # nothing of them
+    unjudged_s: float = 0.0  # of all runs [s]
+    said: int = 0  # with a stretch that the runner spoke for
+    known: int = 0  # judged by thresholds
+    estimated: int = 0  # of these by thresholds that nobody has confirmed
+    ranged: int = 0
+    low: tuple[float, float, float] = (0.0, 0.0, 0.0)
+    high: tuple[float, float, float] = (0.0, 0.0, 0.0)
+
+
+def sessions(runs: Iterable[SessionView]) -> Counts:
+    """Sessions that count as easy, moderate and hard; those without a judged second count not."""
+    counts = [0, 0, 0]
+    for run in runs:
+        easy, moderate, hard = run.seconds[:3]
+        if run.sport == "running" and easy + moderate + hard > 0:
+            counts[load.session_shade(moderate, hard)] += 1
+    return counts[0], counts[1], counts[2]
+
+
+def sessions_of(block: BlockView) -> Counts:
+    """The same of a block."""
+    return sessions(run for week in block.weeks for day in week.days for run in day)
+
+
+def behind(store: Store, first: date, last: date) -> Behind:
+    """Read what stands behind the total of some days, both included."""
+    row = season_queries.behind(store, first, last)
+    ends = [float(row[name] or 0.0) for name in ("low_e", "low_m", "low_h")]
+    tops = [float(row[name] or 0.0) for name in ("high_e", "high_m", "high_h")]
+    counts = {
+        name: int(row[name] or 0)
+        for name in ("runs", "both", "pace", "heart", "words", "unjudged", "said", "known",
+                     "estimated", "ranged")
+    }  # fmt: skip
+    return Behind(
+        **counts,
+        unjudged_s=float(row["unjudged_s"] or 0.0),
+        low=(ends[0], ends[1], ends[2]),
+        high=(tops[0], tops[1], tops[2]),
+    )
