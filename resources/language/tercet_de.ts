@@ -7866,6 +7866,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{name} ist keine gewöhnliche Datei</translation>
     </message>
     <message>
+        <source>{name} is a link to a file that cannot be reached</source>
+        <translation>{name} ist eine Verknüpfung auf eine Datei, die nicht zu erreichen ist</translation>
+    </message>
+    <message>
         <source>{name} should be [[...]] entries</source>
         <translation>{name} soll aus [[...]]-Einträgen bestehen</translation>
     </message>

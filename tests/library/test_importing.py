@@ -11,9 +11,10 @@ from threading import Event
 
 import pytest
 
-from tercet.library import importing
+from tercet.library import importing, reading
 from tercet.library.importing import Progress, Report, in_order_of_ending
 from tercet.library.intake import Taken
+from tercet.library.reading import Terms
 from tercet.library.sources import find_files
 
 
@@ -43,8 +44,22 @@ def test_links_in_a_folder_are_not_followed(tmp_path: Path) -> None:
     make(tmp_path, "logs/a.fit", "elsewhere/b.fit")
     (tmp_path / "logs" / "link.fit").symlink_to(tmp_path / "elsewhere" / "b.fit")
     (tmp_path / "logs" / "loop").symlink_to(tmp_path / "logs", target_is_directory=True)
-    (tmp_path / "logs" / "dead.fit").symlink_to(tmp_path / "nowhere")
     assert [path.name for path in find_files([tmp_path / "logs"])] == ["a.fit"]
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="links need rights there")
+def test_a_link_that_leads_nowhere_is_refused_with_the_reason(tmp_path: Path) -> None:
+    make(tmp_path, "logs/a.fit")
+    (tmp_path / "logs" / "dead.fit").symlink_to(tmp_path / "nowhere")
+    (tmp_path / "logs" / "itself.fit").symlink_to(tmp_path / "logs" / "itself.fit")
+    found = find_files([tmp_path / "logs"])
+    assert [path.name for path in found] == ["a.fit", "dead.fit", "itself.fit"]
+    for place in found[1:]:
+        read = reading.read_file(str(place), Terms())
+        assert read.status == "refused"
+        assert read.problem == (
+            f"It cannot be read: {place.name} is a link to a file that cannot be reached."
+        )
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no pipes there")

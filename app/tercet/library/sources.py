@@ -62,6 +62,8 @@ class Source:
         if self.member >= 0:
             return archive.open_member(self.path, self.member)
         place = Path(self.path)
+        if _leads_nowhere(place):
+            raise OSError(tr("{name} is a link to a file that cannot be reached", name=self.name))
         if not stat.S_ISREG(place.stat().st_mode):
             raise OSError(tr("{name} is no ordinary file", name=self.name))
         return place.open("rb")
@@ -81,7 +83,10 @@ def why(error: BaseException) -> str:
 
 
 def find_files(paths: Iterable[str | Path]) -> list[Path]:
-    """Files among the paths and in folders below them, sorted; no hidden ones, no links."""
+    """Files among the paths and in folders below them, sorted; no hidden ones.
+
+    Links in folders are not followed; those that lead nowhere are named, so that they are listed.
+    """
     found: dict[Path, None] = {}
     for given in paths:
         place = Path(given)
@@ -99,12 +104,24 @@ def _below(folder: Path, depth: int) -> Iterator[Path]:
     except OSError:
         return
     for entry in entries:
-        if entry.name.startswith(".") or entry.is_symlink():
+        if entry.name.startswith("."):
             continue
-        if entry.is_dir() and depth > 0:
+        if entry.is_symlink():
+            if _leads_nowhere(Path(entry.path)):
+                yield Path(entry.path)
+        elif entry.is_dir() and depth > 0:
             yield from _below(Path(entry.path), depth - 1)
         elif entry.is_file():
             yield Path(entry.path)
+
+
+def _leads_nowhere(place: Path) -> bool:
+    """Whether it is a link whose end is gone, goes in a circle or lies where nobody may look."""
+    try:
+        place.stat()
+    except OSError:
+        return place.is_symlink()
+    return False
 
 
 def opened_up(files: Iterable[Path], folder: Path) -> Iterator[Source | tuple[Source, Failed]]:
