@@ -15,6 +15,7 @@ from tercet.library.review.content import Review
 from tercet.store.database import Store
 from tercet.ui import theme
 from tercet.ui.application import application
+from tercet.ui.look import look_of
 from tercet.ui.review import looks, saving
 
 
@@ -52,7 +53,8 @@ def write(asked: Namespace, folder: Path | None, out: TextIO) -> int:
 
 
 def of_store(asked: Namespace, folder: Path) -> Review:
-    """A review of a store, which may be open elsewhere meanwhile."""
+    """A review of a store, which may be open meanwhile, in weeks as its runner counts them."""
+    look_of(folder).begin_weeks()
     store = Store.to_read(folder)
     try:
         return build.review(store, asked.about, units=asked.units)[0]
