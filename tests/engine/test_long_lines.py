@@ -18,6 +18,7 @@ def judged(seconds: float, monkeypatch: pytest.MonkeyPatch) -> Judgement:
     run = simulate(Runner(), prescribe("reps_400", stream(11, 0)), 11)
     samples = run.samples["time"] + np.where(run.samples["time"] > 3_000, 0.4, 0.0)
     monkeypatch.setattr(long_lines, "LONGEST_S", seconds)
+    monkeypatch.setattr(long_lines, "PIECE_S", seconds)
     return judge(streams_of(run), samples, thresholds_of(run), stops=[(300.0, 340.0)])
 
 

@@ -16,6 +16,8 @@ Intervals = tuple[tuple[float, float], ...]
 
 #: A line of more seconds is judged in pieces: longer than nearly all races of one go. [s]
 LONGEST_S = 36 * 3600
+#: Pieces last at most so long. [s]
+PIECE_S = 12 * 3600
 
 
 def in_pieces(n: int, judge: Callable[[int, int], Judgement]) -> Judgement:
@@ -36,7 +38,7 @@ def in_pieces(n: int, judge: Callable[[int, int], Judgement]) -> Judgement:
     """
     if n <= LONGEST_S:
         return judge(0, n)
-    edges = np.linspace(0, n, math.ceil(n / LONGEST_S) + 1).astype(np.int64).tolist()
+    edges = np.linspace(0, n, math.ceil(n / PIECE_S) + 1).astype(np.int64).tolist()
     arrays: dict[str, Any] = {}
     repetitions: list[Repetition] = []
     mends: dict[str, int] = {}
