@@ -1159,6 +1159,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Locker</translation>
     </message>
     <message>
+        <source>Easy / moderate / hard: by time {time}, by distance {distance}, by sessions {sessions} ({counts}).</source>
+        <translation>Locker / mittel / hart: nach Zeit {time}, nach Strecke {distance}, nach Einheiten {sessions} ({counts}).</translation>
+    </message>
+    <message>
         <source>Easy about {time}</source>
         <translation>Locker etwa {time}</translation>
     </message>
@@ -1662,12 +1666,12 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Stunden je Woche, der längste Lauf jeder Woche als Balken.</translation>
     </message>
     <message>
-        <source>Hours in each block. Easy rises, moderate and hard hang below; dashed: easy asked for.</source>
-        <translation>Stunden in jedem Block. Lockeres steigt, Mittleres und Hartes hängen darunter; gestrichelt: verlangtes Lockeres.</translation>
-    </message>
-    <message>
         <source>Hours or minutes?</source>
         <translation>Stunden oder Minuten?</translation>
+    </message>
+    <message>
+        <source>Hours, easy up, moderate and hard down, dashed: easy asked for. Sessions count whole by their work, so their shares differ.</source>
+        <translation>Stunden, Lockeres nach oben, Mittleres und Hartes nach unten, gestrichelt: verlangtes Lockeres. Einheiten zählen ganz nach ihrer Belastung, darum weichen ihre Anteile ab.</translation>
     </message>
     <message>
         <source>Hours: {before} to {after}</source>
@@ -3644,6 +3648,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
     </message>
     <message>
         <source>Samples left out, hours away from any run: {n}.</source>
+        <extracomment>Without a sample for so long a recording holds two runs: a rest on the way is shorter, from a morning to an evening it is longer (common practice, no source). [s] What lasts less on either side of it is no run of its own. [s] More runs in one recording are not looked for.</extracomment>
         <translation>Messwerte weggelassen, Stunden von jedem Lauf entfernt: {n}.</translation>
     </message>
     <message>
@@ -4537,6 +4542,11 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Der Text in &lt;{element}&gt; ist zu lang.</translation>
     </message>
     <message>
+        <source>The three counts differ because a session counts whole by its work though most of its minutes are easy, and because faster running covers more ground in a minute.</source>
+        <extracomment>Why time, distance and sessions give three answers.</extracomment>
+        <translation>Die drei Zählungen weichen ab, weil eine Einheit ganz nach ihrer Belastung zählt, obwohl die meisten ihrer Minuten locker sind, und weil schnelleres Laufen in einer Minute mehr Strecke macht.</translation>
+    </message>
+    <message>
         <source>The thresholds themselves</source>
         <translation>Die Schwellen selbst</translation>
     </message>
@@ -4839,6 +4849,11 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>Top speed, as a pace</source>
         <translation>Höchstgeschwindigkeit, als Tempo</translation>
+    </message>
+    <message>
+        <source>Totals, and how they came about</source>
+        <extracomment>What was asked for by key stays up so long, unless the focus goes. [ms]</extracomment>
+        <translation>Summen, und wie sie zustande kamen</translation>
     </message>
     <message>
         <source>Trace of the session</source>
@@ -5587,6 +5602,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>nach</translation>
     </message>
     <message>
+        <source>by thresholds that you gave</source>
+        <translation>nach Schwellen, die du angegeben hast</translation>
+    </message>
+    <message>
         <source>cadence</source>
         <translation>Schrittfrequenz</translation>
     </message>
@@ -5792,6 +5811,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>easy at</source>
         <translation>locker bei</translation>
+    </message>
+    <message>
+        <source>easy by distance</source>
+        <translation>locker nach Strecke</translation>
     </message>
     <message>
         <source>easy in hand</source>
@@ -6115,6 +6138,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <source>ill</source>
         <extracomment>Days in a row without running that make a gap worth a word. Fewer weeks with running than this have no usual week. Notes this close to a gap are read for its reason. Only the word of the reason goes on the page, never the note itself.</extracomment>
         <translation>krank</translation>
+    </message>
+    <message>
+        <source>in 9 of 10 cases or more the {n} measured hold {shades}</source>
+        <translation>in 9 von 10 Fällen oder mehr enthalten die {n} gemessenen {shades}</translation>
+    </message>
+    <message>
+        <source>in 9 of 10 cases or more {shades}</source>
+        <translation>in 9 von 10 Fällen oder mehr {shades}</translation>
     </message>
     <message>
         <source>in hand</source>
@@ -6886,6 +6917,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Einheiten</translation>
     </message>
     <message>
+        <source>sessions easy / moderate / hard</source>
+        <translation>Einheiten locker / mittel / hart</translation>
+    </message>
+    <message>
         <source>set</source>
         <translation>Serie</translation>
     </message>
@@ -7381,6 +7416,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>der Rede wert</translation>
     </message>
     <message>
+        <source>you spoke for a part of {n}</source>
+        <translation>bei {n} sprachst du für einen Teil</translation>
+    </message>
+    <message>
+        <source>you spoke for parts of {n}</source>
+        <translation>bei {n} sprachst du für Teile</translation>
+    </message>
+    <message>
         <source>{amount} easy to go.</source>
         <translation>Noch {amount} locker.</translation>
     </message>
@@ -7857,17 +7900,17 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{name} darin ist größer als {most} MB.</translation>
     </message>
     <message>
+        <source>{name} is a link to a file that cannot be reached</source>
+        <extracomment>Folders are searched this deep. What a file that cannot be read raises.</extracomment>
+        <translation>{name} ist ein Verweis auf eine Datei, die nicht erreichbar ist</translation>
+    </message>
+    <message>
         <source>{name} is missing, a date such as 2026-04-13</source>
         <translation>{name} fehlt, ein Datum wie 2026-04-13</translation>
     </message>
     <message>
         <source>{name} is no ordinary file</source>
-        <extracomment>Folders are searched this deep. What a file that cannot be read raises.</extracomment>
         <translation>{name} ist keine gewöhnliche Datei</translation>
-    </message>
-    <message>
-        <source>{name} is a link to a file that cannot be reached</source>
-        <translation>{name} ist eine Verknüpfung auf eine Datei, die nicht zu erreichen ist</translation>
     </message>
     <message>
         <source>{name} should be [[...]] entries</source>
@@ -7934,6 +7977,18 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{name}, {runner}, Tabellen</translation>
     </message>
     <message>
+        <source>{name}: nothing was run.</source>
+        <translation>{name}: nichts gelaufen.</translation>
+    </message>
+    <message>
+        <source>{name}: {n} run, {how}</source>
+        <translation>{name}: {n} Lauf, {how}</translation>
+    </message>
+    <message>
+        <source>{name}: {n} runs, {how}</source>
+        <translation>{name}: {n} Läufe, {how}</translation>
+    </message>
+    <message>
         <source>{now} to {then} % easy</source>
         <translation>{now} zu {then} % locker</translation>
     </message>
@@ -7976,6 +8031,23 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{n} blocks in hours</source>
         <translation>{n} Blöcke nach Stunden</translation>
+    </message>
+    <message>
+        <source>{n} by heart rate alone</source>
+        <translation>{n} nach Herzfrequenz allein</translation>
+    </message>
+    <message>
+        <source>{n} by pace alone</source>
+        <translation>{n} nach Tempo allein</translation>
+    </message>
+    <message>
+        <source>{n} by pace and heart rate</source>
+        <extracomment>Runs by what judged them.</extracomment>
+        <translation>{n} nach Tempo und Herzfrequenz</translation>
+    </message>
+    <message>
+        <source>{n} by what was written</source>
+        <translation>{n} nach Geschriebenem</translation>
     </message>
     <message>
         <source>{n} chosen</source>
@@ -8149,6 +8221,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{n} neu mit {runs} Läufen</translation>
     </message>
     <message>
+        <source>{n} not judged</source>
+        <translation>{n} nicht beurteilt</translation>
+    </message>
+    <message>
         <source>{n} not read</source>
         <translation>{n} nicht gelesen</translation>
     </message>
@@ -8185,6 +8261,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{n} of {whole} blocks fell short of their easy share</source>
         <translation>{n} von {whole} Blöcken blieben unter ihrem Anteil locker</translation>
+    </message>
+    <message>
+        <source>{n} of {whole} by estimated thresholds</source>
+        <translation>{n} von {whole} nach geschätzten Schwellen</translation>
     </message>
     <message>
         <source>{n} of {whole} from one starting place</source>
@@ -8581,6 +8661,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{time} at {pace}</source>
         <translation>{time} bei {pace}</translation>
+    </message>
+    <message>
+        <source>{time} could not be judged</source>
+        <translation>{time} konnten nicht beurteilt werden</translation>
     </message>
     <message>
         <source>{time} easy</source>
