@@ -809,6 +809,10 @@
         <translation>Worte ändern…</translation>
     </message>
     <message>
+        <source>Change the zone round home</source>
+        <translation>Umkreis ums Zuhause ändern</translation>
+    </message>
+    <message>
         <source>Change this run</source>
         <translation>Diesen Lauf ändern</translation>
     </message>
@@ -1401,6 +1405,14 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Für die Wiederholung, den Kilometer oder die Meile?</translation>
     </message>
     <message>
+        <source>Forget home</source>
+        <translation>Zuhause vergessen</translation>
+    </message>
+    <message>
+        <source>Forget the zone round home</source>
+        <translation>Umkreis ums Zuhause vergessen</translation>
+    </message>
+    <message>
         <source>Four fifths easy: common practice, seen in elite runners (Seiler 2010; Haugen 2022).</source>
         <translation>Vier Fünftel locker: übliche Praxis, bei Spitzenläufern gesehen (Seiler 2010; Haugen 2022).</translation>
     </message>
@@ -1652,6 +1664,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>History of thresholds as a table</source>
         <translation>Verlauf der Schwellen als Tabelle</translation>
+    </message>
+    <message>
+        <source>Home is forgotten. Until Tercet is closed, Undo in the menu brings it back.</source>
+        <translation>Das Zuhause ist vergessen. Bis Tercet geschlossen wird, holt Rückgängig im Menü es zurück.</translation>
     </message>
     <message>
         <source>Home, latitude and longitude in degrees</source>
@@ -4624,6 +4640,10 @@ Sums by shade of a session that was not judged. If more sessions than this were 
     <message>
         <source>These weeks belong to no block.</source>
         <translation>Diese Wochen gehören zu keinem Block.</translation>
+    </message>
+    <message>
+        <source>This home is kept for the next time.</source>
+        <translation>Dieses Zuhause ist für das nächste Mal aufgehoben.</translation>
     </message>
     <message>
         <source>This is JSON text, not a recording.</source>

@@ -58,8 +58,10 @@ def test_a_kept_zone_keeps_its_middle(opened) -> None:
     assert other.told == [(WHOLE, None)]
 
 
-def test_it_fits_and_speaks(opened, qtbot) -> None:
-    dialog = opened()
+@pytest.mark.parametrize("kept", [None, Home(45.1, 7.4)])
+def test_it_fits_and_speaks(opened, qtbot, kept) -> None:
+    dialog = opened(kept)
+    assert dialog.forget.isVisible() == (kept is not None)
     qtbot.wait(20)
     assert not fit.faults(dialog) and not fit.nameless(dialog)
 
@@ -80,3 +82,22 @@ def test_the_squad_page_writes_runs_without_places(
         assert len(archive.namelist()) > 1
         assert not any(b"Latitude" in archive.read(name) for name in archive.namelist())
     assert some_library.call(without_places.home) is None
+
+
+def test_home_is_forgotten_at_once_and_comes_back_by_undo(qtbot, open_window, some_library) -> None:
+    home = Home(45.1, 7.4, 300.0, 40.0, -80.0)
+    some_library.call(without_places.keep, home)
+    window = open_window(some_library)
+    window.show_view("squad")
+    flow = window.further.current.record
+    QTest.mouseClick(flow.hand, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: flow.what is not None, timeout=10_000)
+    dialog = flow.what
+    QTest.mouseClick(dialog.forget, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: some_library.call(without_places.home) is None, timeout=10_000)
+    assert dialog.place.text() == "" and "forgotten" in dialog.kept.text()
+    assert not dialog.forget.isVisible() and dialog.isVisible()
+    dialog.reject()
+    qtbot.waitUntil(lambda: "Forget" in window.undo_bar.words.text(), timeout=10_000)
+    QTest.mouseClick(window.undo_bar.undo, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: some_library.call(without_places.home) == home, timeout=10_000)

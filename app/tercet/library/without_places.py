@@ -18,6 +18,7 @@ import numpy as np
 from tercet.domain import Changes, Recording, Stream
 from tercet.engine.geodesy import plane
 from tercet.formats.tcx_written import write_tcx
+from tercet.language import tr
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import RecordError
@@ -91,12 +92,13 @@ def home(store: Store) -> Home | None:
 
 
 def keep(store: Store, zone: Home | None) -> Changes:
-    """Keep a zone, or forget it."""
+    """Keep a zone, or forget it, which is a step of its own."""
     told = "" if zone is None else (zone.latitude, zone.longitude, zone.radius_m)
     value = " ".join(map(repr, (*told, zone.north_m, zone.east_m))) if zone is not None else ""
-    with store.atomic("Change the zone round home", ("setting", SETTING)):
+    step = tr("Change the zone round home") if value else tr("Forget the zone round home")
+    with store.atomic(step, ("setting", SETTING) if value else None):
         store.put("setting", {"name": SETTING, "value": value})
-    return Changes(settings=True, step="Change the zone round home")
+    return Changes(settings=True, step=step)
 
 
 def proposed(store: Store) -> str:

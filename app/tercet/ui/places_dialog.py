@@ -27,6 +27,7 @@ class PlacesDialog(QDialog):
     """Three ways, each with what goes out in it; nothing is written before a file is chosen."""
 
     chosen = Signal(str, object)  # one of the three, and the zone or None
+    forgotten = Signal()  # the zone that was kept
 
     def __init__(self, zone: Home | None, proposed: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -74,6 +75,7 @@ class PlacesDialog(QDialog):
             column.addWidget(Label(about, "small", "text_2", wrap=True))
             if key == NEAR:
                 column.addWidget(self._home())
+                column.addWidget(self._kept())
         self.wrong = Label("", "small", "not_read", wrap=True)
         self.wrong.hide()
         column.addWidget(self.wrong)
@@ -107,6 +109,30 @@ class PlacesDialog(QDialog):
         for part, stretch in ((self.place, 1), (self.radius, 0), (self.most, 0)):
             line.addWidget(part, stretch)
         return self.home
+
+    def _kept(self) -> QWidget:
+        """The way to forget home, whichever way is chosen; nothing where none is kept."""
+        kept = QWidget()
+        line = QHBoxLayout(kept)
+        line.setContentsMargins(24, 0, 0, 0)
+        self.kept = Label(tr("This home is kept for the next time."), "small", "text_2", wrap=True)
+        self.forget = button(tr("Forget home"), name=tr("Forget the zone round home"))
+        self.forget.clicked.connect(self._forget)
+        line.addWidget(self.kept, 1)
+        line.addWidget(self.forget)
+        kept.setVisible(self._zone is not None)
+        return kept
+
+    def _forget(self) -> None:
+        self._zone = None
+        self.place.clear()
+        self.radius.setValue(without_places.USUAL_RADIUS)
+        self.kept.setText(
+            tr("Home is forgotten. Until Tercet is closed, Undo in the menu brings it back.")
+        )
+        self.go_on.setFocus()
+        self.forget.hide()
+        self.forgotten.emit()
 
     def _ways_changed(self) -> None:
         self.home.setEnabled(self.ways[NEAR].isChecked())

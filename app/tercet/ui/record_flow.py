@@ -76,9 +76,13 @@ class RecordFlow(QObject):
             self.what = PlacesDialog(*found, self.bar.window())
             self.what.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
             self.what.chosen.connect(self._choose_target)
+            self.what.forgotten.connect(self._forget_home)
             self.what.open()
 
         self._context.answers.when(self._context.library.submit(read), ask)
+
+    def _forget_home(self) -> None:
+        self._context.acts.do(without_places.keep, None)
 
     def _choose_target(self, way: str, zone: Home | None) -> None:
         titles = {
