@@ -216,15 +216,14 @@ def _paint_parts(painter: QPainter, mapper: Mapper, main: Main, theme: Theme) ->
         if part.label == "recovery" or part.start_s in begun:
             continue
         left, right = mapper.x(part.start_s) + 2.0, mapper.x(part.end_s) - 2.0
-        width = metrics.horizontalAdvance(part.label)
+        label = tr(part.label)
+        width = metrics.horizontalAdvance(label)
         painter.setPen(line_pen(theme.color("text_2")))
         if right > left:
             level_line(painter, left, right, row, line_pen(theme.color("text_2")))
         if width <= right - left:
             start = math.floor((left + right - width) / 2.0)
-            painter.drawText(
-                QPointF(start, row - theme.px(3) - metrics.descent() + 2.0), part.label
-            )
+            painter.drawText(QPointF(start, row - theme.px(3) - metrics.descent() + 2.0), label)
 
 
 def paint_stretch(painter: QPainter, mapper: Mapper, stretch: tuple[int, int], look: Theme) -> None:
