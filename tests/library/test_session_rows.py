@@ -55,7 +55,9 @@ def do(store: Store, deed: str, place: int) -> None:
         session_views(store)
 
 
-@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(
+    max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
 @given(st.lists(st.tuples(st.sampled_from(DEEDS), st.integers(0, 20)), max_size=12))
 def test_kept_views_are_those_read_anew(season_library: Library, deeds: list) -> None:
     for deed, place in deeds:

@@ -17,12 +17,12 @@ from tercet.library.reading import Terms
 from tercet.library.sources import Source, opened_up
 from tests.formats.test_reading import DAMAGED, mutated
 
-#: Files in all, and the longest that one may take. [files], [s]
-FILES, PATIENCE_S = 20_000, 5.0
+#: Files in all, the longest that one may take, and the most memory. [files], [s], [MB]
+FILES, PATIENCE_S, MEMORY_MB = 20_000, 5.0, 300
 
 
 def main() -> int:
-    """Read them all; 1 if one took too long, was lost or gave no reason."""
+    """Read them all; 1 if one took too long or too much memory, was lost or gave no reason."""
     files = int(sys.argv[1]) if len(sys.argv) > 1 else FILES
     chance = random.Random(20_261_125)
     archive = io.BytesIO()
@@ -52,7 +52,7 @@ def main() -> int:
         print(f"{name:8} {status:12} {count:6}")
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     print(f"{files} files, slowest {slowest:.2f} s, peak {peak:.0f} MB, without a reason {bad}")
-    return int(bad > 0 or slowest > PATIENCE_S)
+    return int(bad > 0 or slowest > PATIENCE_S or peak > MEMORY_MB)
 
 
 if __name__ == "__main__":
