@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
+from tercet import language
 from tercet.domain import Changes
 from tercet.language import tr
 from tercet.library.operations import apply_season
@@ -190,10 +191,15 @@ def keep_said(store: Store, run_id: int, note: str, effort: int | None) -> None:
 
 def _when(row: Row) -> str:
     moment = datetime.fromtimestamp(row["start_utc"] + row["utc_offset_s"], UTC)
+    day = tr(
+        "{day} {month} {year}",
+        day=moment.day,
+        month=language.month(moment.month),
+        year=moment.year,
+    )
     if row.get("clock"):
-        half = "" if row["clock"] == "day" else f", {row['clock']}"
-        return f"{moment.day} {moment:%B %Y}{half}"
-    return f"{moment.day} {moment:%B %Y, %H:%M}"
+        return day if row["clock"] == "day" else f"{day}, {row['clock']}"
+    return f"{day}, {moment:%H:%M}"
 
 
 def _richness(row: Row) -> tuple[int, int]:

@@ -137,7 +137,7 @@ def _stretches(blocks: list[Block], days: list[date]) -> list[tuple[Block, bool]
         end = _first_of_month(*((year, month + 1) if month < 12 else (year + 1, 1))) - DAY
         for part_start, part_end in _outside(start, end, covered):
             if any(part_start <= day <= part_end for day in inside):
-                name = f"{date(year, month, 1):%B %Y}"
+                name = f"{language.month(month)} {year}"
                 out.append(
                     (Block(part_start, part_end, name, "unplanned", UNPLANNED_TARGET), False)
                 )
