@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from tests.accuracy import streams_of, thresholds_of
 from tests.simulator import Runner, prescribe, simulate
 from tests.simulator.noise import stream
 
-from tercet.engine import Evidence, Shade, judge
-from tercet.engine.power import level_speed_by_power
+from tercet.engine import Evidence, Shade, Thresholds, check_thresholds, judge
+from tercet.engine.power import level_speed_by_lines, level_speed_by_power
 
 
 def test_power_is_put_on_the_scale_of_speed() -> None:
@@ -59,3 +61,63 @@ def test_a_tunnel_is_judged_by_power() -> None:
     assert np.mean(told.shades[inside] == truth[inside]) > 0.9
     assert np.mean(without.shades[inside] == Shade.UNJUDGED) > 0.9
     assert told.seconds_by_shade().sum() == pytest.approx(told.elapsed_s)
+
+
+@pytest.mark.parametrize(
+    ("kind", "least"),
+    [("easy", 0.98), ("tempo", 0.9), ("reps_400", 0.96), ("progression", 0.95)],
+)
+def test_power_alone_judges_by_the_lines_in_watts(kind: str, least: float) -> None:
+    """A meter off by a tenth in scale, as meters differ, with noise; no speed and no heart rate."""
+    run = simulate(Runner(), prescribe(kind, stream(2, 1)), 6, sampling="1s", waits=0)
+    clock, lines = run.samples["time"], thresholds_of(run)
+    assert lines.lt1_speed and lines.lt2_speed
+    meter = 70.0
+    at = np.minimum(clock.astype(int), len(run.demand) - 1)
+    noise = np.exp(np.random.default_rng(1).normal(0, 0.03, len(clock)))
+    streams = {"power": (clock, run.demand[at] * meter * noise)}
+    with_watts = replace(
+        lines, lt1_power=meter * lines.lt1_speed, lt2_power=meter * lines.lt2_speed
+    )
+    judged = judge(streams, clock, with_watts)
+    truth = np.array(["EMHRU".index(c) for c in run.truth])[: len(judged.shades)]
+    ran = truth <= Shade.HARD
+    assert np.mean(judged.shades[: len(truth)][ran] == truth[ran]) > least
+    assert set(judged.evidence[judged.shades <= Shade.HARD].tolist()) == {Evidence.POWER}
+    assert judged.seconds_by_shade().sum() == pytest.approx(judged.elapsed_s)
+    # Without lines in watts nothing says what the meter's watts mean to this runner.
+    assert (judge(streams, clock, lines).shades > Shade.HARD).all()
+
+
+def test_lines_in_watts_change_no_run_without_power() -> None:
+    run = simulate(Runner(), prescribe("tempo", stream(2, 0)), 2)
+    streams, clock, lines = streams_of(run), run.samples["time"], thresholds_of(run)
+    streams.pop("power", None)
+    plain = judge(streams, clock, lines)
+    watts = judge(streams, clock, replace(lines, lt1_power=200.0, lt2_power=260.0))
+    np.testing.assert_array_equal(plain.shades, watts.shades)
+    assert plain.intervals == watts.intervals
+
+
+def test_a_watt_on_a_line_is_a_speed_on_it() -> None:
+    lines = Thresholds(lt1_speed=3.0, lt2_speed=3.6, lt1_power=240.0, lt2_power=300.0)
+    found = level_speed_by_lines(np.repeat([120.0, 240.0, 270.0, 300.0, 330.0, 5.0], 20), lines)
+    assert found is not None
+    np.testing.assert_allclose(found[10::20][:5], [1.5, 3.0, 3.3, 3.6, 3.9])
+    assert np.isnan(found[-1])
+    assert level_speed_by_lines(np.full(9, 240.0), Thresholds(lt1_speed=3, lt2_speed=4)) is None
+
+
+@pytest.mark.parametrize(
+    ("watts", "problem"),
+    [
+        ((300.0, 240.0), "must be below"),
+        ((240.0, None), "belong together"),
+        ((9.0, 240.0), " W: 9"),
+    ],
+)
+def test_watts_that_cannot_be_are_refused(watts: tuple, problem: str) -> None:
+    with pytest.raises(ValueError, match=problem):
+        check_thresholds(
+            Thresholds(lt1_speed=3, lt2_speed=4, lt1_power=watts[0], lt2_power=watts[1])
+        )

@@ -7,6 +7,7 @@ import random
 import shutil
 import zipfile
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date
 from hashlib import sha256
 from pathlib import Path
@@ -16,6 +17,7 @@ from typing import Any
 import pytest
 
 from tercet import resources
+from tercet.domain import DatedThresholds
 from tercet.formats.paper import Shorthand
 from tercet.library import figures, operations, paper_keep, pieces, record, record_merge, roster
 from tercet.library.library import Library
@@ -25,6 +27,7 @@ from tercet.library.review import build, choices
 from tercet.library.review.choices import Choices
 from tercet.store import queries
 from tercet.store import record_queries as rows
+from tercet.store.database import Store
 
 SAMPLES = resources.samples()
 SOME = (
@@ -292,6 +295,24 @@ def test_flipped_bytes_end_in_words_or_in_a_sound_store(
             told += 1
             assert str(error)
     assert told  # some of it lay in the lists
+
+
+def test_watts_go_over_and_are_not_named_where_there_are_none(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    """A copy of an earlier version, which knew no watts, is known again by its fingerprint."""
+    coach, athlete = two
+    assert all("lt1_power" not in row for row in coach.call(rows.plan_part, "threshold"))
+    entry = coach.call(queries.thresholds)[-1]
+    watts = replace(entry, values=replace(entry.values, lt1_power=236.0, lt2_power=289.0))
+    coach.call(put_threshold, watts)
+    record_merge.take_in(athlete, handed(coach, tmp_path / "watts.zip"))
+    assert athlete.call(queries.thresholds)[-1].values == watts.values
+
+
+def put_threshold(store: Store, entry: DatedThresholds) -> None:
+    with store.atomic("Change"):
+        store.put("threshold", queries.threshold_row(entry))
 
 
 def test_names_of_a_record_reach_nothing_outside(

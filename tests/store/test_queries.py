@@ -14,7 +14,7 @@ from tercet.store.errors import StoreError
 
 FULL = DatedThresholds(
     date(2026, 7, 6),
-    Thresholds(147, 168, 3.02, 3.7, 47, 186),
+    Thresholds(147, 168, 3.02, 3.7, 47, 186, None, 236.0, 289.0),
     "a race",
     True,
     {"lt2_speed": 0.11, "lt2_hr": 6.0},

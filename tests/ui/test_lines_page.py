@@ -115,6 +115,10 @@ def test_lines_of_a_ventilation_test_and_a_top_speed_are_typed(
     press(qtbot, page.ways.ask)
     assert "LT2 pace must be below top speed" in page.ways.error.text()
     typed.top_pace.setText("2:30")
+    typed.lt1_power.setValue(236)
+    press(qtbot, page.ways.ask)
+    assert "LT1 power and LT2 power belong together" in page.ways.error.text()
+    typed.lt2_power.setValue(289)
     typed.source.setCurrentIndex(1)
     previewed(qtbot, page)
     press(qtbot, page.change.use)
@@ -122,6 +126,7 @@ def test_lines_of_a_ventilation_test_and_a_top_speed_are_typed(
     entry = library.call(queries.thresholds)[1]
     assert entry.source == "step test by ventilation"
     assert entry.values.top_speed == pytest.approx(1000 / 150)
+    assert (entry.values.lt1_power, entry.values.lt2_power) == (236, 289)
 
 
 def test_a_pasted_step_test_is_drawn_chosen_from_and_kept(

@@ -45,8 +45,8 @@ def test_one_sentence_names_every_number() -> None:
     assert total_words.why_total("Hills", told) == (
         "Hills: 22 runs, 14 by pace and heart rate, 2 by pace alone, 1 by heart rate alone, "
         "3 by what was written and 2 not judged; you spoke for a part of 1; 17 of 17 by estimated "
-        "thresholds; in 9 of 10 cases or more the 17 measured hold easy 20:00 to 22:00 and "
-        "moderate 0:30 to 1:30; 0:12 could not be judged."
+        "thresholds; if the thresholds are right, in 9 of 10 cases or more the 17 measured "
+        "runs are easy 20:00 to 22:00 and moderate 0:30 to 1:30; 0:12 could not be judged."
     )
     assert total_words.why_total("Hills", Behind()) == "Hills: nothing was run."
 

@@ -6,11 +6,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from tests.formats.build import activity, tcx, tcx_lap, tcx_point
 
 from tercet import resources
 from tercet.engine import LETTERS
-from tercet.library import season
+from tercet.library import counted, season
 from tercet.library.library import Library
+from tercet.ui.made_from import made_from_words
 from tercet.ui.why import why
 
 
@@ -72,3 +74,29 @@ def test_a_race_day_names_its_longest_run(tmp_path: Path) -> None:
     library.take_in([samples / "season.toml", samples / "2026-07-26-0920.fit"])
     assert [item.name for item in library.call(season.session_views)] == ["Corvaleta Harbour 10"]
     library.close()
+
+
+def test_a_run_with_power_alone_says_what_judged_it(tmp_path: Path) -> None:
+    """Ten minutes at 200 W, ten at 300 W, from a meter whose lines are 236 and 280 W."""
+    season_file, log = tmp_path / "season.toml", tmp_path / "power.tcx"
+    season_file.write_text(
+        '[[thresholds]]\nfrom = 2026-01-01\nlt1_speed = "5:40/km"\nlt2_speed = "4:40/km"\n'
+        "lt1_power = 236\nlt2_power = 280\n",
+        "utf-8",
+    )
+    points = [tcx_point(k, watts=200 if k < 600 else 300) for k in range(1200)]
+    log.write_bytes(tcx(activity(tcx_lap(0, 1199, points))))
+    library = Library(tmp_path / "store")
+    library.take_in([season_file, log])
+    run = library.call(season.session_views)[0]
+    detail = library.call(season.session_detail, run.id)
+    told = library.call(counted.behind, run.day, run.day)
+    library.close()
+    assert detail is not None
+    assert abs(run.seconds[0] - 600) <= 10 and abs(run.seconds[2] - 600) <= 10
+    assert "easy" in why(detail, 300) and "by running power" in why(detail, 300)
+    said = made_from_words(run, detail)
+    assert said.startswith(
+        "Shaded by running power, as no pace was recorded. Power against 236 and"
+    )
+    assert (told.runs, told.power, told.pace, told.heart) == (1, 1, 0, 0)

@@ -17,7 +17,7 @@ from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.motion import read_motion
-from tercet.engine.power import level_speed_by_power
+from tercet.engine.power import level_speed_by_lines, level_speed_by_power
 from tercet.engine.scale import MIDDLE, Floats, Shade, Thresholds, shade_of
 from tercet.engine.sprints import find_sprints, with_sprints
 
@@ -111,9 +111,14 @@ def _judge_line(
         if abs(share - 1.0) >= way.WORTH_SAYING:
             by = f"{100 * abs(share - 1):.1f} % {'faster' if share > 1.0 else 'slower'}"
             remarks.append(f"By its positions the watch's speed was taken {by}.")
-    by_power = level_speed_by_power(line.channels.get("power"), level, moved.running)
+    power = line.channels.get("power")
+    by_lines = level_speed_by_lines(power, thresholds)
+    by_power = level_speed_by_power(power, level, moved.running) if by_lines is None else by_lines
     lost = moved.running & ~(level > demand.LEAST_LEVEL) & np.isfinite(by_power)
     level = np.where(lost, by_power, level)
+    if by_lines is not None and 2 * np.count_nonzero(lost) > np.count_nonzero(moved.running):
+        # Mostly power: as with a belt's own speed, no arm guesses it and no slope hides in it.
+        moved = replace(moved, by_belt=True)
     if not hills.used and np.isfinite(altitude).any():
         remarks.append("Too short a way to know its hills: left out.")
 

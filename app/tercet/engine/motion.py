@@ -11,6 +11,7 @@ from tercet.engine import cleaning, wind
 from tercet.engine.geodesy import step_lengths
 from tercet.engine.known import MOSTLY
 from tercet.engine.lag import earlier, lag_of
+from tercet.engine.power import told_by_power
 from tercet.engine.scale import Floats
 from tercet.engine.timeline import Timeline
 
@@ -79,7 +80,9 @@ def read_motion(line: Timeline, *, indoor: bool, told: NDArray[np.bool_] | None 
     if on_belt.any():
         speed[on_belt] = line.channels["speed"][on_belt]
     steps = None if cadence is None else earlier(cadence, CADENCE_LAG_S)
-    on_foot = _runs(speed, steps, np.isfinite(line.channels.get("heart_rate", speed)))
+    alive = np.isfinite(line.channels.get("heart_rate", speed))
+    powered = told_by_power(line.channels.get("power"))
+    on_foot = _runs(speed, steps, alive if powered is None else alive | powered)
     clock = line.running_clock
     known = int(np.count_nonzero(on_belt & clock & on_foot))
     by_belt = known > 0 and known >= MOSTLY * int(np.count_nonzero(clock & on_foot))

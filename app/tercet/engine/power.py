@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tercet.engine.cleaning import moving_mean
-from tercet.engine.scale import Floats
+from tercet.engine.scale import Floats, Thresholds, intensity
 
 #: Less running with both tells too little of their relation. [s]
 LEAST_S = 300
@@ -16,6 +16,41 @@ POSSIBLE = (60.0, 1200.0)
 CALM_S = 5
 #: What is slower is not running on a way. [m/s]
 LEAST_SPEED = 1.8
+
+
+def told_by_power(power: Floats | None) -> NDArray[np.bool_] | None:
+    """Where power tells of a running person, shape (n,); None without power [W]."""
+    if power is None:
+        return None
+    low, high = POSSIBLE
+    return np.asarray(np.isfinite(power) & (power >= low) & (power <= high), dtype=np.bool_)
+
+
+def level_speed_by_lines(power: Floats | None, t: Thresholds | None) -> Floats | None:
+    """Level-equivalent speed from power by the runner's two lines in watts.
+
+    Parameters
+    ----------
+    power : ndarray, shape (n,), or None
+        [W], NaN where unknown.
+    t : Thresholds or None
+
+    Returns
+    -------
+    ndarray of float64, shape (n,), or None
+        [m/s]: LT1 and LT2 power stand at LT1 and LT2 speed, straight through both above LT1,
+        towards standing below it. NaN where power is missing; None without lines in watts.
+    """
+    there = told_by_power(power)
+    if power is None or there is None or t is None or not t.by_power:
+        return None
+    assert t.lt1_speed and t.lt2_speed and t.lt1_power and t.lt2_power
+    calm = moving_mean(np.where(there, power, np.nan), CALM_S)
+    scale = intensity(calm, rest=0.0, lt1=t.lt1_power, lt2=t.lt2_power)
+    speed = np.where(
+        scale <= 1.0, scale * t.lt1_speed, t.lt1_speed + (scale - 1.0) * (t.lt2_speed - t.lt1_speed)
+    )
+    return np.asarray(np.where(there, speed, np.nan), dtype=np.float64)
 
 
 def level_speed_by_power(

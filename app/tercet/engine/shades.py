@@ -26,7 +26,8 @@ LETTERS = "EMHRU"
 class Thresholds:
     """A runner's two lines, each as heart rate and as level-ground speed.
 
-    ``None`` means not known. Heart rates in beats/min, speeds in m/s.
+    ``None`` means not known. Heart rates in beats/min, speeds in m/s, running power in W as the
+    runner's own meter shows it.
     """
 
     lt1_hr: float | None = None
@@ -36,6 +37,8 @@ class Thresholds:
     hr_rest: float | None = None
     hr_max: float | None = None
     top_speed: float | None = None  # that a sprint reaches
+    lt1_power: float | None = None
+    lt2_power: float | None = None
 
     @property
     def by_speed(self) -> bool:
@@ -46,6 +49,11 @@ class Thresholds:
     def by_heart_rate(self) -> bool:
         """Whether heart rate can be judged."""
         return self.lt1_hr is not None and self.lt2_hr is not None
+
+    @property
+    def by_power(self) -> bool:
+        """Whether running power stands in for speed by its own two lines."""
+        return self.by_speed and self.lt1_power is not None and self.lt2_power is not None
 
 
 def whole_shares(shares: Sequence[float]) -> tuple[int, int, int]:
@@ -80,7 +88,7 @@ def check_thresholds(thresholds: Thresholds) -> None:
     Parameters
     ----------
     thresholds : Thresholds
-        Heart rates in beats/min, speeds in m/s.
+        Heart rates in beats/min, speeds in m/s, power in W.
 
     Raises
     ------
@@ -92,10 +100,12 @@ def check_thresholds(thresholds: Thresholds) -> None:
         value = getattr(thresholds, field.name)
         if value is None:
             continue
-        fastest = 13.0 if field.name == "top_speed" else 9.0
-        low, high = (0.8, fastest) if field.name.endswith("speed") else (25.0, 250.0)
+        low, high, unit = 25.0, 250.0, "beats/min"
+        if field.name.endswith("speed"):
+            low, high, unit = 0.8, 13.0 if field.name == "top_speed" else 9.0, "m/s"
+        elif field.name.endswith("power"):
+            low, high, unit = 60.0, 1200.0, "W"
         if not (math.isfinite(value) and low <= value <= high):
-            unit = "m/s" if field.name.endswith("speed") else "beats/min"
             raise ValueError(
                 f"{field.name} must lie between {low:g} and {high:g} {unit}: {value:g}"
             )
@@ -107,6 +117,7 @@ def check_thresholds(thresholds: Thresholds) -> None:
         ("lt2_speed", "top_speed"),
         ("hr_rest", "hr_max"),
         ("lt1_hr", "hr_max"),
+        ("lt1_power", "lt2_power"),
     ):
         low_value, high_value = getattr(thresholds, first), getattr(thresholds, second)
         if low_value is not None and high_value is not None and not low_value < high_value:
@@ -119,7 +130,11 @@ def check_thresholds(thresholds: Thresholds) -> None:
         raise ValueError(
             f"lt2_hr must not exceed hr_max: {thresholds.lt2_hr:g} and {thresholds.hr_max:g}"
         )
-    for first, second in (("lt1_hr", "lt2_hr"), ("lt1_speed", "lt2_speed")):
+    for first, second in (
+        ("lt1_hr", "lt2_hr"),
+        ("lt1_speed", "lt2_speed"),
+        ("lt1_power", "lt2_power"),
+    ):
         if (getattr(thresholds, first) is None) != (getattr(thresholds, second) is None):
             raise ValueError(f"{first} and {second} belong together: give both or neither")
     if not (thresholds.by_speed or thresholds.by_heart_rate):

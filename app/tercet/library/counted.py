@@ -36,6 +36,7 @@ class Behind:
     runs: int = 0
     both: int = 0  # by pace and heart rate
     pace: int = 0  # by pace alone
+    power: int = 0  # by running power, without a pace
     heart: int = 0  # by heart rate alone
     words: int = 0  # by what was written
     unjudged: int = 0  # nothing of them
@@ -70,7 +71,7 @@ def behind(store: Store, first: date, last: date) -> Behind:
     tops = [float(row[name] or 0.0) for name in ("high_e", "high_m", "high_h")]
     counts = {
         name: int(row[name] or 0)
-        for name in ("runs", "both", "pace", "heart", "words", "unjudged", "said", "known",
+        for name in ("runs", "both", "pace", "power", "heart", "words", "unjudged", "said", "known",
                      "estimated", "ranged")
     }  # fmt: skip
     return Behind(

@@ -32,6 +32,7 @@ PROBLEMS = (
     mark("{first} must not exceed {second}: {low} and {high}"),
     mark("{first} must lie between {low} and {high} m/s: {value}"),
     mark("{first} must lie between {low} and {high} beats/min: {value}"),
+    mark("{first} must lie between {low} and {high} W: {value}"),
     mark("{first} and {second} belong together: give both or neither"),
     mark("give LT1 and LT2 as heart rate, as speed, or as both"),
     mark("every step needs its speed and its lactate"),

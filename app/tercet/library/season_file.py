@@ -32,6 +32,7 @@ _PACE = re.compile(r"(\d{1,2}):([0-5]\d(?:\.\d+)?)\s*/?\s*(km|mile|mi)")
 _METRES = {"km": 1000.0, "mile": 1609.344, "mi": 1609.344}
 _HEART = ("hr_rest", "hr_max", "lt1_hr", "lt2_hr")
 _SPEED = ("lt1_speed", "lt2_speed")
+_POWER = ("lt1_power", "lt2_power")
 
 
 class SeasonFileError(ValueError):
@@ -169,14 +170,17 @@ def _day(row: Mapping[str, Any], name: str) -> date:
 
 
 def _thresholds(row: Mapping[str, Any]) -> DatedThresholds:
-    unknown = set(row) - {"from", "source", *_HEART, *_SPEED}
+    unknown = set(row) - {"from", "source", *_HEART, *_SPEED, *_POWER}
     if unknown:
         raise ValueError(tr("unknown name {name}", name=sorted(unknown)[0]))
     values: dict[str, float] = {}
-    for name in _HEART:
-        if name in row:
+    for names, said in (
+        (_HEART, mark("{name} should be a number in beats/min")),
+        (_POWER, mark("{name} should be a number in W")),
+    ):
+        for name in (name for name in names if name in row):
             if isinstance(row[name], bool) or not isinstance(row[name], (int, float)):
-                raise ValueError(tr("{name} should be a number in beats/min", name=name))
+                raise ValueError(tr(said, name=name))
             values[name] = float(row[name])
     for name in _SPEED:
         if name in row:

@@ -14,7 +14,10 @@ from tercet.engine.countback import Volume
 from tercet.engine.shades import Thresholds
 from tercet.store.database import Row, Store
 
-FIELDS = ("lt1_hr", "lt2_hr", "lt1_speed", "lt2_speed", "hr_rest", "hr_max", "top_speed")
+FIELDS = (
+    "lt1_hr", "lt2_hr", "lt1_speed", "lt2_speed", "hr_rest", "hr_max", "top_speed", "lt1_power",
+    "lt2_power",
+)  # fmt: skip
 SECONDS = ("easy_s", "moderate_s", "hard_s", "not_running_s", "unjudged_s")
 METRES = ("easy_m", "moderate_m", "hard_m", "not_running_m", "unjudged_m")
 

@@ -42,12 +42,19 @@ RUN_COLUMNS = (
 )
 #: Columns that records of earlier versions do not hold, and what they mean then.
 LATER = {"format": "", "zone_from": "", "clock": "", "asks": ""}
+#: Columns of a plan that earlier versions do not write: left out where they say nothing, so that
+#: what earlier copies said is known again.
+LATER_PLAN = frozenset({"lt1_power", "lt2_power"})
 
 
 def plan_part(store: Store, table: str) -> list[Row]:
     """The rows of a part, in order, without their numbers."""
     return [
-        {name: value for name, value in dict(row).items() if name != "id"}
+        {
+            name: value
+            for name, value in dict(row).items()
+            if name != "id" and not (name in LATER_PLAN and value is None)
+        }
         for row in store.rows(f"SELECT * FROM {table} ORDER BY {PLAN_PARTS[table]}")
     ]
 

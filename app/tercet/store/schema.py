@@ -120,6 +120,11 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         """UPDATE run SET clock = 'day' WHERE format = 'table'
             AND CAST(start_utc + utc_offset_s AS INTEGER) % 86400 = 43200""",
     ),
+    (
+        # Running power at the two lines, by the runner's own meter [W].
+        "ALTER TABLE threshold ADD COLUMN lt1_power REAL",
+        "ALTER TABLE threshold ADD COLUMN lt2_power REAL",
+    ),
 )
 
 #: Key columns of the tables that undo follows.

@@ -71,6 +71,7 @@ def behind(store: Store, first: date, last: date) -> sqlite3.Row:
         "instr(r.channels, 'heart_rate') AND t.lt1_hr > 0 AND t.lt2_hr > 0 AS beats, "
         "(instr(r.channels, 'speed') OR instr(r.channels, 'distance') "
         "OR instr(r.channels, 'latitude')) AND t.lt1_speed > 0 AND t.lt2_speed > 0 AS paced, "
+        "instr(r.channels, 'power') AND t.lt1_power > 0 AND t.lt2_power > 0 AS watts, "
         "EXISTS (SELECT 1 FROM correction c WHERE c.run_id = r.id) AS spoken, "
         "CASE WHEN json_array_length(NULLIF(j.intervals, '')) = 3 THEN j.intervals END AS ends "
         "FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
@@ -79,7 +80,8 @@ def behind(store: Store, first: date, last: date) -> sqlite3.Row:
         "SELECT COUNT(*) AS runs, SUM(shaded > 0 AND worded) AS words, "
         "SUM(shaded > 0 AND NOT worded AND beats AND paced) AS both, "
         "SUM(shaded > 0 AND NOT worded AND paced AND beats IS NOT 1) AS pace, "
-        "SUM(shaded > 0 AND NOT worded AND beats AND paced IS NOT 1) AS heart, "
+        "SUM(shaded > 0 AND NOT worded AND watts AND paced IS NOT 1) AS power, "
+        "SUM(shaded > 0 AND NOT worded AND beats AND paced IS NOT 1 AND watts IS NOT 1) AS heart, "
         "SUM(shaded <= 0) AS unjudged, SUM(unjudged_s) AS unjudged_s, SUM(spoken) AS said, "
         "SUM(shaded > 0 AND known) AS known, SUM(shaded > 0 AND known AND guess) AS estimated, "
         f"COUNT(ends) AS ranged, {ends} FROM judged",

@@ -31,11 +31,20 @@ class DayEdit(QDateEdit):
 
 def beats_box(name: str, none: str = mark("not known")) -> QDoubleSpinBox:
     """A heart rate; its lowest value stands for none."""
+    return _whole(name, none, 240, " /min")
+
+
+def watts_box(name: str) -> QDoubleSpinBox:
+    """A running power; its lowest value stands for none."""
+    return _whole(name, mark("not known"), 1200, " W")
+
+
+def _whole(name: str, none: str, most: int, unit: str) -> QDoubleSpinBox:
     box = QDoubleSpinBox()
     box.setDecimals(0)
-    box.setRange(0, 240)
+    box.setRange(0, most)
     box.setSpecialValueText(tr(none))
-    box.setSuffix(" /min")
+    box.setSuffix(unit)
     box.setAccessibleName(name)
     return box
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
+from tercet.engine import Evidence
 from tercet.language import mark, several, tr
 from tercet.library.season import SessionDetail
 from tercet.library.views import SessionView
@@ -29,7 +32,7 @@ def made_from_words(session: SessionView, detail: SessionDetail) -> str:
     elif detail.thresholds is None:
         parts.append(tr("Not judged: there are no thresholds yet."))
     else:
-        parts.append(tr("Shaded by pace and heart rate."))
+        parts += _shaded_by(detail)
         said = mark("Boundaries from {source}.")
         if detail.estimated:
             said = mark("Boundaries estimated from {source}.")
@@ -45,6 +48,28 @@ def made_from_words(session: SessionView, detail: SessionDetail) -> str:
     if detail.file_name:
         parts.append(tr("File {name}.", name=detail.file_name))
     return " ".join(parts)
+
+
+def _shaded_by(detail: SessionDetail) -> list[str]:
+    """Say by which channels it was shaded, and of running power what it rests on."""
+    by = Counter(detail.evidence)
+    if not by[Evidence.POWER]:
+        return [tr("Shaded by pace and heart rate.")]
+    said = [tr("Shaded by pace and heart rate, and by running power where pace was missing.")]
+    if not (by[Evidence.SPEED] or by[Evidence.BOTH]):
+        said = [tr("Shaded by running power, as no pace was recorded.")]
+    values = detail.thresholds
+    if values is not None and values.lt1_power and values.lt2_power:
+        said.append(
+            tr(
+                "Power against {lt1} and {lt2} W, for {time}: meters differ, so this holds for "
+                "the meter that these were found with.",
+                lt1=f"{values.lt1_power:.0f}",
+                lt2=f"{values.lt2_power:.0f}",
+                time=words.duration(float(by[Evidence.POWER])),
+            )
+        )
+    return said
 
 
 def _within(detail: SessionDetail) -> str:

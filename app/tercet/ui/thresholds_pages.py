@@ -22,7 +22,7 @@ from tercet.language import mark, tr
 from tercet.library.library import Library
 from tercet.library.season_file import speed_of
 from tercet.ui import theme, words
-from tercet.ui.fields import beats_box
+from tercet.ui.fields import beats_box, watts_box
 from tercet.ui.flow import FlowLayout
 from tercet.ui.lines.words import problem_in_words
 from tercet.ui.widgets import Label
@@ -266,6 +266,7 @@ class TypedPage(Page):
             beats_box(tr("Resting heart rate")),
             beats_box(tr("Highest heart rate")),
         )
+        self.lt1_power, self.lt2_power = watts_box(tr("LT1 power")), watts_box(tr("LT2 power"))
         self.source = QComboBox()
         self.top_pace = QLineEdit()
         self.top_pace.setPlaceholderText("2:50")
@@ -285,13 +286,16 @@ class TypedPage(Page):
         form.addRow(tr("Resting heart rate"), self.rest)
         form.addRow(tr("Highest heart rate"), self.top)
         form.addRow(tr("Top speed, as a pace"), self.top_pace)
+        form.addRow(tr("Running power at LT1, LT2"), _side_by_side(self.lt1_power, self.lt2_power))
         form.addRow(tr("Where from"), self.source)
         for name, word in SOURCES:
             self.source.addItem(tr(word), name)
         self.source.setAccessibleName(tr("Where these values come from"))
         self.source.currentIndexChanged.connect(lambda _: self.edited.emit())
         self.show_values(values)
-        for field in (self.lt1_hr, self.lt2_hr, self.rest, self.top):
+        for field in (
+            self.lt1_hr, self.lt2_hr, self.rest, self.top, self.lt1_power, self.lt2_power,
+        ):  # fmt: skip
             field.valueChanged.connect(lambda _: self.edited.emit())
 
     def show_values(self, values: Thresholds) -> None:
@@ -307,6 +311,8 @@ class TypedPage(Page):
             (self.lt2_hr, values.lt2_hr),
             (self.rest, values.hr_rest),
             (self.top, values.hr_max),
+            (self.lt1_power, values.lt1_power),
+            (self.lt2_power, values.lt2_power),
         ):
             field.setValue(round(beats) if beats is not None else 0)
 
@@ -319,6 +325,8 @@ class TypedPage(Page):
             hr_rest=self.rest.value() or None,
             hr_max=self.top.value() or None,
             top_speed=self._speed(self.top_pace),
+            lt1_power=self.lt1_power.value() or None,
+            lt2_power=self.lt2_power.value() or None,
         )
         if values.lt1_speed and values.lt2_speed and values.lt1_speed >= values.lt2_speed:
             pair = [words.bare_pace(v, self._units) for v in (values.lt1_speed, values.lt2_speed)]
@@ -347,6 +355,8 @@ class TypedPage(Page):
             "lt1_speed": self.lt1_pace,
             "lt2_speed": self.lt2_pace,
             "top_speed": self.top_pace,
+            "lt1_power": self.lt1_power,
+            "lt2_power": self.lt2_power,
         }
         named = [name for name in fields if name in problem]
         # Of a pair that belongs together the missing one is the wrong one.
@@ -366,13 +376,18 @@ class TypedPage(Page):
 
 
 def _pair(pace: QLineEdit, unit: Label, box: QDoubleSpinBox) -> QWidget:
-    holder = QWidget()
-    row = FlowLayout(holder)
     left = QWidget()
     line = QHBoxLayout(left)
     line.setContentsMargins(0, 0, 0, 0)
     line.addWidget(pace)
     line.addWidget(unit)
-    row.addWidget(left)
-    row.addWidget(box)
+    return _side_by_side(left, box)
+
+
+def _side_by_side(*parts: QWidget) -> QWidget:
+    """Parts in a row, or below one another where there is no room."""
+    holder = QWidget()
+    row = FlowLayout(holder)
+    for part in parts:
+        row.addWidget(part)
     return holder

@@ -17,6 +17,7 @@ from tercet.ui.made_from import WITHIN
 _BY = {
     "both": mark("{n} by pace and heart rate"),
     "pace": mark("{n} by pace alone"),
+    "power": mark("{n} by running power"),
     "heart": mark("{n} by heart rate alone"),
     "words": mark("{n} by what was written"),
     "unjudged": mark("{n} not judged"),
@@ -51,19 +52,27 @@ def stretch_total(name: str, stretch: Stretch) -> Total:
 
 def total_words(total: Total, told: Behind) -> str:
     """Why a total is as it is, its three counts, and why they differ: a line each."""
-    lines = [why_total(total.name, told), ways_words(total)]
+    lines = [why_total(total.name, told), ways_words(total, estimated=told.estimated > 0)]
     return "\n".join([*filter(None, lines), *([tr(DIFFER)] if lines[1] else [])])
 
 
-def ways_words(total: Total) -> str:
+def ways_words(total: Total, *, estimated: bool = False) -> str:
     """Shares of easy, moderate and hard by time, by distance and by sessions."""
     ways = (total.seconds, total.metres, total.sessions)
     if any(sum(way[:3]) <= 0 for way in ways):
         return ""
     time, distance, sessions = (_shares(way[:3]) for way in ways)
-    return tr(
+    said = mark(
         "Easy / moderate / hard: by time {time}, by distance {distance}, by sessions {sessions} "
-        "({counts}).",
+        "({counts})."
+    )
+    if estimated:
+        said = mark(
+            "Easy / moderate / hard: by time about {time}, by distance about {distance}, "
+            "by sessions about {sessions} ({counts})."
+        )
+    return tr(
+        said,
         time=time,
         distance=distance,
         sessions=sessions,
@@ -120,14 +129,20 @@ def _within(told: Behind) -> str:
         for shade, low, high in zip(WITHIN, told.low, told.high, strict=True)
         if high >= 30.0
     ]
-    measured = told.runs - told.words - told.unjudged
-    if told.ranged < measured or told.words:
+    if told.ranged == told.runs:
         return tr(
-            "in 9 of 10 cases or more the {n} measured hold {shades}",
-            n=told.ranged,
+            "if the thresholds are right, in 9 of 10 cases or more {shades}",
             shades=words.listed(said),
         )
-    return tr("in 9 of 10 cases or more {shades}", shades=words.listed(said))
+    return several(
+        told.ranged,
+        mark("if the thresholds are right, in 9 of 10 cases or more {n} measured run is {shades}"),
+        mark(
+            "if the thresholds are right, in 9 of 10 cases or more the {n} measured runs are "
+            "{shades}"
+        ),
+        shades=words.listed(said),
+    )
 
 
 def _shares(amounts: tuple[float, ...]) -> str:

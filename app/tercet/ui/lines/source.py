@@ -17,6 +17,7 @@ PARTS = (
     ("hr_rest",),
     ("hr_max",),
     ("top_speed",),
+    ("lt1_power", "lt2_power"),
 )
 
 

@@ -126,6 +126,9 @@ class InForcePane(Pane):
         ]
         if values.top_speed is not None:
             ends.append(tr("Top speed {pace}", pace=words.pace(values.top_speed, self._units)))
+        if values.lt1_power and values.lt2_power:
+            lt1, lt2 = f"{values.lt1_power:.0f}", f"{values.lt2_power:.0f}"
+            ends.append(tr("Running power {lt1} and {lt2} W", lt1=lt1, lt2=lt2))
         self.ends.setText(
             ". ".join([*ends, ""]).strip() or tr("Resting and highest are not known.")
         )

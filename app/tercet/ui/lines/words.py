@@ -13,6 +13,8 @@ NAMES = (
     ("lt1_speed", mark("LT1 pace")),
     ("lt2_speed", mark("LT2 pace")),
     ("top_speed", mark("top speed")),
+    ("lt1_power", mark("LT1 power")),
+    ("lt2_power", mark("LT2 power")),
 )
 MAXIMAL = mark(
     "Step tests and trials are run to the limit. With heart disease, heart medicines, chest pain, "
