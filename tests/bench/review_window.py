@@ -27,6 +27,7 @@ from tercet.library import operations
 from tercet.library.library import Library
 from tercet.store import queries
 from tercet.ui.application import application
+from tercet.ui.review.organiser import Organiser
 from tercet.ui.review.page_view import PageView
 from tercet.ui.window import MainWindow
 from tests.bench.window import Painted, plain_fill
@@ -97,7 +98,9 @@ def sitting(folder: Path) -> None:
 
     def view() -> PageView | None:
         page = window.further.current
-        return page.page if page is not None and page.review is not None else None
+        # Pages are built in idle time as well; this one counts once it is to be seen.
+        here = isinstance(page, Organiser) and page.isVisible() and page.review is not None
+        return page.page if here else None
 
     first = until_painted(lambda: QTest.mouseClick(click, Qt.MouseButton.LeftButton), view)
     QTest.qWait(300)

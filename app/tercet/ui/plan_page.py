@@ -69,6 +69,7 @@ class PlanPage(Page):
     def _arrange(self) -> None:
         left = Pane()
         head = QHBoxLayout()
+        head.setSpacing(8)
         head.addWidget(Label(tr("Back from race day"), "pane_title"), 1)
         menu = QMenu(self.calendar)
         menu.addAction(tr("Write the plan as a calendar file…")).triggered.connect(self._export)

@@ -14,7 +14,7 @@ from tercet.library.roster import SquadRow
 from tercet.ui import stairs, theme, words
 
 #: Columns as shares of the width: runner, race, block so far, easy, a word.
-COLUMNS = (0.15, 0.14, 0.41, 0.12, 0.18)
+COLUMNS = (0.15, 0.165, 0.34, 0.12, 0.225)
 HEIGHT = 88
 #: A runner without a run for longer than this is worth a word. [days]
 QUIET_DAYS = 7

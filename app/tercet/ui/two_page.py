@@ -81,7 +81,7 @@ class TwoPage(Page):
             chooser.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
-            chooser.setMinimumContentsLength(14)
+            chooser.setMinimumContentsLength(19)
             chooser.activated.connect(lambda _: self._show())
         self._title = Label(tr(SEPARATE), "pane_title")
         self._heads = [Label("", "small", "text_2", wrap=True) for _ in range(2)]
