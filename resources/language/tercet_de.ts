@@ -810,6 +810,7 @@
     </message>
     <message>
         <source>Change the zone round home</source>
+        <extracomment>The zone's middle lies aside from home by at most this share of its radius, so that the ends of many cut tracks, which lie on a circle, do not point at the door.</extracomment>
         <translation>Umkreis ums Zuhause ändern</translation>
     </message>
     <message>
@@ -1667,7 +1668,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Home is forgotten. Until Tercet is closed, Undo in the menu brings it back.</source>
-        <translation>Das Zuhause ist vergessen. Bis Tercet geschlossen wird, holt Rückgängig im Menü es zurück.</translation>
+        <translation>Das Zuhause ist vergessen. Bis Tercet geschlossen wird, holt „Rückgängig“ im Menü es zurück.</translation>
     </message>
     <message>
         <source>Home, latitude and longitude in degrees</source>
@@ -4643,7 +4644,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
     </message>
     <message>
         <source>This home is kept for the next time.</source>
-        <translation>Dieses Zuhause ist für das nächste Mal aufgehoben.</translation>
+        <translation>Dieses Zuhause wird für das nächste Mal behalten.</translation>
     </message>
     <message>
         <source>This is JSON text, not a recording.</source>
