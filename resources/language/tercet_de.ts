@@ -1164,6 +1164,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Locker</translation>
     </message>
     <message>
+        <source>Easy / moderate / hard: by time about {time}, by distance about {distance}, by sessions about {sessions} ({counts}).</source>
+        <translation>Locker / mittel / hart: nach Zeit etwa {time}, nach Strecke etwa {distance}, nach Einheiten etwa {sessions} ({counts}).</translation>
+    </message>
+    <message>
         <source>Easy / moderate / hard: by time {time}, by distance {distance}, by sessions {sessions} ({counts}).</source>
         <translation>Locker / mittel / hart: nach Zeit {time}, nach Strecke {distance}, nach Einheiten {sessions} ({counts}).</translation>
     </message>
@@ -2207,6 +2211,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>LT1 Tempo</translation>
     </message>
     <message>
+        <source>LT1 power</source>
+        <translation>LT1 Leistung</translation>
+    </message>
+    <message>
         <source>LT1, LT2</source>
         <translation>LT1, LT2</translation>
     </message>
@@ -2221,6 +2229,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>LT2 pace</source>
         <translation>LT2 Tempo</translation>
+    </message>
+    <message>
+        <source>LT2 power</source>
+        <translation>LT2 Leistung</translation>
     </message>
     <message>
         <source>LT2 stayed at {pace}</source>
@@ -3284,6 +3296,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Zeige auf die Kurve oder nimm dort die Pfeiltasten, um zu lesen, warum eine Sekunde ihre Stufe hat. Ziehe darüber, oder Leertaste, Pfeile und Eingabe, um zu sagen, was ein Abschnitt war.</translation>
     </message>
     <message>
+        <source>Power against {lt1} and {lt2} W, for {time}: meters differ, so this holds for the meter that these were found with.</source>
+        <translation>Leistung gegen {lt1} und {lt2} W, über {time}: Messgeräte weichen voneinander ab, das gilt also für das Gerät, mit dem diese gefunden wurden.</translation>
+    </message>
+    <message>
         <source>Power law: time grows with distance to the power of 1.06, made on races of 3.5 to 230 minutes; optimistic for marathons from short races. Oxygen cost: the same aerobic capacity at the share of it that lasts so long, made for 3.5 minutes to 4 hours. A dash: outside that range.</source>
         <translation>Potenzgesetz: die Zeit wächst mit der Strecke hoch 1,06, aufgestellt an Rennen von 3,5 bis 230 Minuten; optimistisch für Marathons aus kurzen Rennen. Sauerstoffkosten: dieselbe aerobe Kapazität mit dem Anteil, der so lange durchzuhalten ist, aufgestellt für 3,5 Minuten bis 4 Stunden. Ein Strich: außerhalb dieses Bereichs.</translation>
     </message>
@@ -3596,6 +3612,14 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Laufen wird aufbewahrt, aber erst beurteilt, wenn es Schwellen gibt.</translation>
     </message>
     <message>
+        <source>Running power at LT1, LT2</source>
+        <translation>Laufleistung an LT1, LT2</translation>
+    </message>
+    <message>
+        <source>Running power {lt1} and {lt2} W</source>
+        <translation>Laufleistung {lt1} und {lt2} W</translation>
+    </message>
+    <message>
         <source>Running time of a week nowadays</source>
         <translation>Laufzeit einer Woche zurzeit</translation>
     </message>
@@ -3826,8 +3850,16 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Nach geschätzten Schwellen eingestuft</translation>
     </message>
     <message>
+        <source>Shaded by pace and heart rate, and by running power where pace was missing.</source>
+        <translation>Nach Tempo und Herzfrequenz eingestuft, und nach Laufleistung, wo das Tempo fehlte.</translation>
+    </message>
+    <message>
         <source>Shaded by pace and heart rate.</source>
         <translation>Nach Tempo und Herzfrequenz eingestuft.</translation>
+    </message>
+    <message>
+        <source>Shaded by running power, as no pace was recorded.</source>
+        <translation>Nach Laufleistung eingestuft, da kein Tempo aufgezeichnet wurde.</translation>
     </message>
     <message>
         <source>Shaded by the words alone: no speeds at LT1 and LT2 are known yet.</source>
@@ -6156,17 +6188,21 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>verletzt</translation>
     </message>
     <message>
+        <source>if the thresholds are right, in 9 of 10 cases or more the {n} measured runs are {shades}</source>
+        <translation>stimmen die Schwellen, sind die {n} gemessenen Läufe in 9 von 10 Fällen oder mehr {shades}</translation>
+    </message>
+    <message>
+        <source>if the thresholds are right, in 9 of 10 cases or more {n} measured run is {shades}</source>
+        <translation>stimmen die Schwellen, ist {n} gemessener Lauf in 9 von 10 Fällen oder mehr {shades}</translation>
+    </message>
+    <message>
+        <source>if the thresholds are right, in 9 of 10 cases or more {shades}</source>
+        <translation>stimmen die Schwellen, in 9 von 10 Fällen oder mehr {shades}</translation>
+    </message>
+    <message>
         <source>ill</source>
         <extracomment>Days in a row without running that make a gap worth a word. Fewer weeks with running than this have no usual week. Notes this close to a gap are read for its reason. Only the word of the reason goes on the page, never the note itself.</extracomment>
         <translation>krank</translation>
-    </message>
-    <message>
-        <source>in 9 of 10 cases or more the {n} measured hold {shades}</source>
-        <translation>in 9 von 10 Fällen oder mehr enthalten die {n} gemessenen {shades}</translation>
-    </message>
-    <message>
-        <source>in 9 of 10 cases or more {shades}</source>
-        <translation>in 9 von 10 Fällen oder mehr {shades}</translation>
     </message>
     <message>
         <source>in hand</source>
@@ -7752,6 +7788,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{first} muss unter {second} liegen: {low} und {high}</translation>
     </message>
     <message>
+        <source>{first} must lie between {low} and {high} W: {value}</source>
+        <translation>{first} muss zwischen {low} und {high} W liegen: {value}</translation>
+    </message>
+    <message>
         <source>{first} must lie between {low} and {high} beats/min: {value}</source>
         <translation>{first} muss zwischen {low} und {high} Schlägen/min liegen: {value}</translation>
     </message>
@@ -7942,6 +7982,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{name} soll eine [Tabelle] sein</translation>
     </message>
     <message>
+        <source>{name} should be a number in W</source>
+        <translation>{name} soll eine Zahl in W sein</translation>
+    </message>
+    <message>
         <source>{name} should be a number in beats/min</source>
         <translation>{name} soll eine Zahl in Schlägen/min sein</translation>
     </message>
@@ -8065,6 +8109,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <source>{n} by pace and heart rate</source>
         <extracomment>Runs by what judged them.</extracomment>
         <translation>{n} nach Tempo und Herzfrequenz</translation>
+    </message>
+    <message>
+        <source>{n} by running power</source>
+        <translation>{n} nach Laufleistung</translation>
     </message>
     <message>
         <source>{n} by what was written</source>
