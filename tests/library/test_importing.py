@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import os
+import struct
 import sys
 import time
 from collections.abc import Iterator
+from concurrent.futures.process import BrokenProcessPool
+from multiprocessing.connection import Connection
 from pathlib import Path
-from threading import Event
+from threading import Event, Thread
 
 import pytest
 
@@ -94,6 +97,18 @@ def end_the_worker(number: int) -> int:
     return 2 * number
 
 
+def half_an_answer(begun: Path) -> bytes:
+    """Answer so that only the beginning is ever written, as a worker stopped just then does."""
+
+    def send(self: Connection, answer: memoryview) -> None:
+        os.write(self.fileno(), struct.pack("!i", len(answer)) + bytes(answer[:10]))
+        begun.touch()
+        time.sleep(60)
+
+    Connection._send_bytes = send  # type: ignore[attr-defined]
+    return b"whole"
+
+
 def calls(function, count: int) -> Iterator[tuple]:
     for number in range(count):
         yield str(number), function, (number,)
@@ -117,6 +132,20 @@ def test_a_call_that_kills_its_worker_is_named_and_the_rest_go_on() -> None:
         workers.close()
     assert len(ended) == 14
     assert dict(ended) == {str(n): None if n == 5 else 2 * n for n in range(14)}
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="answers go through another kind of pipe")
+def test_workers_stopped_in_the_middle_of_an_answer_are_not_waited_for(tmp_path: Path) -> None:
+    workers = importing.Workers(1)
+    future = workers.submit(half_an_answer, tmp_path / "begun")
+    while not (tmp_path / "begun").exists():
+        time.sleep(0.01)
+    ended = Thread(target=workers.end, daemon=True)
+    ended.start()
+    ended.join(10)
+    assert not ended.is_alive()
+    with pytest.raises(BrokenProcessPool):
+        future.result(1)
 
 
 def test_few_calls_are_in_flight() -> None:

@@ -125,6 +125,10 @@ class Workers:
         if self._pool is not None:
             for process in list((self._pool._processes or {}).values()):
                 process.terminate()
+            # One that was stopped while it answered leaves half an answer, whose end the pool
+            # would wait for as long as anyone can still write it: that is we alone.
+            answers: Any = self._pool._result_queue
+            answers._writer.close()
         self.close()
 
     def renew(self) -> None:
