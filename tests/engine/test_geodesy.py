@@ -107,3 +107,12 @@ def test_the_plane_keeps_lengths_near_its_middle_also_where_the_day_changes(
         truth = Geodesic.WGS84.Inverse(lats[a], lons[a], lats[b], lons[b])["s12"]
         found = math.hypot(north[b] - north[a], east[b] - east[a])
         assert found == pytest.approx(truth, rel=2e-4)
+
+
+def test_a_plane_about_a_place_tells_how_far_fixes_lie_from_it() -> None:
+    home = (64.0, 179.999)
+    lats, lons = [64.0, 64.004, 63.998], [-179.999, 179.999, 179.99]
+    far = np.hypot(*plane(lats, lons, home))
+    for k, (lat, lon) in enumerate(zip(lats, lons, strict=True)):
+        truth = Geodesic.WGS84.Inverse(*home, lat, lon)["s12"]
+        assert far[k] == pytest.approx(truth, rel=2e-4)

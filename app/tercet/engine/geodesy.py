@@ -46,13 +46,17 @@ def step_lengths(latitude: ArrayLike, longitude: ArrayLike) -> Floats:
     return np.asarray(np.hypot(north * d_lat, east * d_lon), dtype=np.float64)
 
 
-def plane(latitude: ArrayLike, longitude: ArrayLike) -> tuple[Floats, Floats]:
-    """Metres north and east of the middle fix, on the plane that touches the ellipsoid there.
+def plane(
+    latitude: ArrayLike, longitude: ArrayLike, about: tuple[float, float] | None = None
+) -> tuple[Floats, Floats]:
+    """Metres north and east of a place, on the plane that touches the ellipsoid there.
 
     Parameters
     ----------
     latitude, longitude : array_like, shape (n,)
-        Fixes on WGS84, at least one known; NaN gives NaN. [degrees]
+        Fixes on WGS84, at least one known unless there is ``about``; NaN gives NaN. [degrees]
+    about : (float, float) or None
+        Latitude and longitude of the place; the middle fix if None. [degrees]
 
     Returns
     -------
@@ -62,12 +66,15 @@ def plane(latitude: ArrayLike, longitude: ArrayLike) -> tuple[Floats, Floats]:
     """
     lat = np.radians(np.asarray(latitude, dtype=np.float64))
     lon = np.radians(np.asarray(longitude, dtype=np.float64))
-    known = np.flatnonzero(np.isfinite(lat) & np.isfinite(lon))
-    first = lon[known[0]]
-    turned = _turned(lon - first)
-    middle = float(np.median(lat[known]))
+    if about is None:
+        known = np.flatnonzero(np.isfinite(lat) & np.isfinite(lon))
+        first = lon[known[0]]
+        turned = _turned(lon[known] - first)
+        middle, across = float(np.median(lat[known])), float(first + np.median(turned))
+    else:
+        middle, across = np.radians(about).tolist()
     north, east = _metres_a_radian(np.asarray(middle))
-    return north * (lat - middle), east * (turned - float(np.median(turned[known])))
+    return north * (lat - middle), east * _turned(lon - across)
 
 
 def _turned(angle: Floats) -> Floats:

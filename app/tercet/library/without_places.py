@@ -16,7 +16,7 @@ from types import MappingProxyType
 import numpy as np
 
 from tercet.domain import Changes, Recording, Stream
-from tercet.engine.geodesy import plane
+from tercet.engine.geodesy import plane, step_lengths
 from tercet.formats.tcx_written import write_tcx
 from tercet.language import tr
 from tercet.library.importing import Progress
@@ -31,7 +31,6 @@ USUAL_RADIUS = 500
 #: The zone's middle lies aside from home by at most this share of its radius, so that the ends of
 #: many cut tracks, which lie on a circle, do not point at the door.
 ASIDE = 0.5
-_METRES = 111_195.0  # in a degree of latitude, on a sphere of 6,371 km
 ABOUT = """What is in this archive
 
 One TCX file a run: its clock in UTC, heart rate, speed, distance, altitude, cadence and power as
@@ -122,14 +121,12 @@ def left_out(streams: Mapping[str, Stream], zone: Home | None) -> dict[str, Stre
     latitude, longitude = north.values[a], east.values[b]
     if not {"distance", "speed"} & rest.keys() and len(both):
         # Else nothing would be left of a recording that holds its way only.
-        steps = np.hypot(*(np.diff(x, prepend=x[:1]) for x in plane(latitude, longitude)))
-        rest["distance"] = Stream(both, np.cumsum(steps))
+        steps = step_lengths(latitude, longitude)
+        rest["distance"] = Stream(both, np.cumsum(np.concatenate(([0.0], steps))))
     if zone is None:
         return rest
-    shrink = math.cos(math.radians(zone.latitude))
-    dy = (latitude - zone.latitude) * _METRES - zone.north_m
-    dx = ((longitude - zone.longitude + 180.0) % 360.0 - 180.0) * _METRES * shrink - zone.east_m
-    outside = np.hypot(dx, dy) > zone.radius_m
+    up, right = plane(latitude, longitude, (zone.latitude, zone.longitude))
+    outside = np.hypot(up - zone.north_m, right - zone.east_m) > zone.radius_m
     rest["latitude"] = Stream(both[outside], latitude[outside])
     rest["longitude"] = Stream(both[outside], longitude[outside])
     return rest
@@ -174,8 +171,11 @@ def write(
         part.replace(target)
     except OSError as error:
         raise RecordError(
-            f"The runs could not be written: {error.strerror or error}. Choose another place, or "
-            "make room there, and write them again."
+            tr(
+                "The runs could not be written: {error}. Choose another place, or make room there, "
+                "and write them again.",
+                error=error.strerror or error,
+            )
         ) from error
     finally:
         part.unlink(missing_ok=True)
