@@ -434,6 +434,10 @@
         <translation>Ungefähr: {values}</translation>
     </message>
     <message>
+        <source>Above LT1 by heart rate for {n} min of easy running (warmth, fatigue?).</source>
+        <translation>Nach Herzfrequenz {n} min lockeres Laufen über LT1 (Wärme, Müdigkeit?).</translation>
+    </message>
+    <message>
         <source>Add a block</source>
         <translation>Block hinzufügen</translation>
     </message>
@@ -745,6 +749,15 @@
         <source>By estimated thresholds.</source>
         <extracomment>Pages whose numbers come from the shades of running, and so from the thresholds.</extracomment>
         <translation>Nach geschätzten Schwellen.</translation>
+    </message>
+    <message>
+        <source>By its positions the watch's speed was taken {share} % faster.</source>
+        <extracomment>What stands beside a judgement.</extracomment>
+        <translation>Nach den Positionen wurde die Geschwindigkeit der Uhr {share} % schneller genommen.</translation>
+    </message>
+    <message>
+        <source>By its positions the watch's speed was taken {share} % slower.</source>
+        <translation>Nach den Positionen wurde die Geschwindigkeit der Uhr {share} % langsamer genommen.</translation>
     </message>
     <message>
         <source>By sessions: {said}</source>
@@ -3426,7 +3439,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Recordings</source>
-        <extracomment>How the problem of a file begins whose start must be said.</extracomment>
         <translation>Aufzeichnungen</translation>
     </message>
     <message>
@@ -4508,6 +4520,10 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Die Läufe</translation>
     </message>
     <message>
+        <source>The runs could not be written: {error}. Choose another place, or make room there, and write them again.</source>
+        <translation>Die Läufe ließen sich nicht schreiben: {error}. Wähle einen anderen Ort oder schaffe dort Platz und schreibe sie noch einmal.</translation>
+    </message>
+    <message>
         <source>The same, with positions, except those in a zone round home. Its middle lies aside from home, but whoever has many runs still sees which streets they begin in.</source>
         <translation>Dasselbe mit Positionen, außer denen in einem Umkreis ums Zuhause. Seine Mitte liegt neben dem Zuhause, aber wer viele Läufe hat, sieht doch, in welchen Straßen sie beginnen.</translation>
     </message>
@@ -4890,6 +4906,10 @@ Sums by shade of a session that was not judged. If more sessions than this were 
 ----------
 A curve from less than this is not drawn. [s] Of less than this no share is told. [s]</extracomment>
         <translation>Von Anfang an zu schnell</translation>
+    </message>
+    <message>
+        <source>Too short a way to know its hills: left out.</source>
+        <translation>Ein zu kurzer Weg, um seine Hügel zu kennen: weggelassen.</translation>
     </message>
     <message>
         <source>Top speed of a sprint, minutes per {unit}</source>

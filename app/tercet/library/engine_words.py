@@ -67,6 +67,13 @@ REFUSALS = (
         "running before and after, nor one trial of about 3 and one of about 12 minutes."
     ),
 )
+#: What stands beside a judgement.
+REMARKS = (
+    mark("By its positions the watch's speed was taken {share} % faster."),
+    mark("By its positions the watch's speed was taken {share} % slower."),
+    mark("Too short a way to know its hills: left out."),
+    mark("Above LT1 by heart rate for {n} min of easy running (warmth, fatigue?)."),
+)
 #: Classes of a distribution.
 CLASSES = (mark("polarised"), mark("pyramidal"), mark("threshold"), mark("high-intensity"))
 #: Places that hold words and not figures.
@@ -78,7 +85,7 @@ def worded(text: str, names: Mapping[str, str] = MappingProxyType({})) -> str:
 
     ``names`` words what a problem calls by its name in the program.
     """
-    for source in (*SOURCES, *PROBLEMS, *REFUSALS):
+    for source in (*SOURCES, *PROBLEMS, *REFUSALS, *REMARKS):
         found = _pattern(source).fullmatch(text)
         if found is not None:
             told = {name: _part(part, names) for name, part in found.groupdict().items()}

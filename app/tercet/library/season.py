@@ -310,7 +310,7 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
                 if row["asks"]
                 else []
             ),
-            *judged.remarks,
+            *map(worded, judged.remarks),
             *([tr("Read as: {words}.", words=row["notation"])] if row["typed"] else []),
         ),
         thresholds=values,
