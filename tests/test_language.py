@@ -75,3 +75,8 @@ def test_a_place_without_a_value_is_an_error_and_braces_alone_are_not() -> None:
     with pytest.raises(KeyError):
         tr("{a} and {b}", a=1)
     assert tr("{as it is}") == "{as it is}"
+
+
+def test_a_text_is_known_again_in_whatever_language_it_was_kept() -> None:
+    assert language.in_every_language("{n} run") == ("{n} run", "{n} Lauf")
+    assert language.in_every_language("Nowhere") == ("Nowhere", "Nowhere")

@@ -94,6 +94,13 @@ def tr(source: str, note: str = "", /, **values: object) -> str:
     return text.format(**values) if values else text
 
 
+def in_every_language(source: str) -> tuple[str, ...]:
+    """A text without a note as each language words it, to know again what was kept in one."""
+    return source, *(
+        _catalogue(name).get((source, ""), source) for name in languages() if name != SOURCE
+    )
+
+
 def several(count: int, one: str, many: str, /, **values: object) -> str:
     """Word a number of things: ``one`` for exactly 1, else ``many``; both know ``{n}``."""
     return tr(one if count == 1 else many, n=count, **values)

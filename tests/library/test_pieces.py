@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from tests.formats.build import run_fit, run_gpx
 
-from tercet import resources
+from tercet import language, resources
 from tercet.formats import fit
 from tercet.library import moments, naming, operations, pieces, season
 from tercet.library.library import Library
@@ -224,3 +224,13 @@ def test_a_recording_that_was_left_on_holds_two_runs(
         assert [s for s in sessions(library) if s.id not in before] == made
     library.take_in([tmp_path / "a.gpx"])
     assert len(sessions(library)) == len(before) + runs
+
+
+def test_a_file_without_a_clock_is_known_in_the_language_it_was_refused_in() -> None:
+    start = datetime(1989, 12, 31, tzinfo=UTC)
+    for spoken in language.languages():
+        language.use(spoken)
+        kept = moments.question(start)
+        language.use(language.SOURCE)
+        assert moments.asks_for_start(kept)
+    assert not moments.asks_for_start("It is larger than 64 MB.")

@@ -12,9 +12,9 @@ from tests.formats.build import run_fit
 from tercet import resources
 from tercet.library import pieces, season
 from tercet.library.library import Library
+from tercet.library.moments import asks_for_start
 from tercet.store import queries
 from tercet.ui.corrections_dialog import CorrectionsDialog
-from tercet.ui.recordings_pane import NO_CLOCK
 from tercet.ui.start_dialog import StartDialog
 
 SAMPLES = resources.samples()
@@ -89,7 +89,7 @@ def test_a_start_is_told(library, tmp_path, monkeypatch, qtbot) -> None:
     (tmp_path / "a.fit").write_bytes(bytes(run_fit(900)))
     library.take_in([tmp_path / "a.fit"])
     (file,) = library.call(queries.files_to_look_at)
-    assert file.problem.startswith(NO_CLOCK)
+    assert asks_for_start(file.problem)
     dialog = StartDialog(library, file)
     qtbot.addWidget(dialog)
     dialog.show()

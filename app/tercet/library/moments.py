@@ -8,7 +8,7 @@ from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
 from tercet.domain import Changes, Recording
-from tercet.language import mark, month, tr
+from tercet.language import in_every_language, mark, month, tr
 from tercet.library import localtime
 from tercet.store import packing, queries
 from tercet.store.database import Store
@@ -29,6 +29,11 @@ NEW_FOR = timedelta(days=30)
 AHEAD = timedelta(days=2)
 DAY_S = 86_400.0
 DEAD = mark("Its clock was not set")
+
+
+def asks_for_start(problem: str) -> bool:
+    """Whether a file was refused because its clock was not set, in whatever language it is kept."""
+    return problem.startswith(in_every_language(DEAD))
 
 
 def dead_clock(start: datetime, now: datetime) -> bool:

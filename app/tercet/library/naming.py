@@ -171,9 +171,7 @@ def tell_start(store: Store, sha256: str, start: datetime, *, alike: bool = Fals
     step = tr("Say when a run started")
     read = []
     for file in queries.files_to_look_at(store):
-        if file.sha256 != sha256 and not (
-            alike and file.problem.startswith((moments.DEAD, tr(moments.DEAD)))
-        ):
+        if file.sha256 != sha256 and not (alike and moments.asks_for_start(file.problem)):
             continue
         own = _clock(store, file.sha256)
         if own is not None:

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from tercet.language import mark, several, tr
 from tercet.library.intake import Taken
+from tercet.library.moments import asks_for_start
 from tercet.store.queries import FileRow
 from tercet.ui import theme
 from tercet.ui.imports_controller import Hover
@@ -53,8 +54,6 @@ DROP = mark("Drop recordings here")
 DROP_WORDS = mark(
     "FIT, TCX, GPX, CSV, zip or a typed log, files or a folder; the originals stay as they are"
 )
-#: How the problem of a file begins whose start must be said.
-NO_CLOCK = "Its clock was not set"
 
 
 class _RowList(QScrollArea):
@@ -325,7 +324,7 @@ class RecordingsPane(Pane):
             )
             name_columns.clicked.connect(lambda: self.columns_asked.emit(row.sha256))
             actions.addWidget(name_columns)
-        if refused and row.problem.startswith((NO_CLOCK, tr(NO_CLOCK))):
+        if refused and asks_for_start(row.problem):
             tell = button(
                 tr("Say when it started"), name=tr("Say when {file} started", file=row.name)
             )
