@@ -4,15 +4,13 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable, Iterator
-from datetime import date
 from threading import Event
 from typing import TYPE_CHECKING, Any
 
 from tercet.engine import judging
 from tercet.language import tr
-from tercet.library import importing, operations, reading
-from tercet.library.library import FEW_RUNS, Library, stored
-from tercet.library.written import said_by
+from tercet.library import importing, operations, reading, rejudge
+from tercet.library.library import FEW_RUNS, Library
 from tercet.store import queries
 
 if TYPE_CHECKING:
@@ -75,11 +73,8 @@ def _calls(library: Library, ids: list[int]) -> Iterator[Call]:
 def _given(store: Store, run_id: int) -> tuple[Mark, tuple[Any, ...]] | None:
     """What judging a run takes, and how the store stood when it was read; None if it is gone."""
     mark, _ = store.touched_since(None)
-    if queries.run(store, run_id) is None:
-        return None
-    row, packed, said, beside = stored(store, run_id)
-    entry = reading.in_force(queries.thresholds(store), date.fromisoformat(row["day"]))
-    return mark, (packed, row["stops"], entry, said_by(row), said, beside)
+    given = rejudge.given(store, run_id)
+    return (mark, given) if given is not None else None
 
 
 def tried_again(*given: Any) -> Row | None:

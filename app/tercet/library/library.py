@@ -17,9 +17,7 @@ from tercet.store.database import Row, Store
 if TYPE_CHECKING:
     from tercet.domain import Changes, DatedThresholds
     from tercet.engine import estimate
-    from tercet.engine.corrections import Correction
     from tercet.engine.fingerprint import Fingerprint
-    from tercet.engine.known import Known
     from tercet.library.importing import Progress, Report
 
 P = ParamSpec("P")
@@ -213,7 +211,7 @@ class Library:
         *,
         token: object = None,
         stop: Event | None = None,
-        step: str = tr("Judge all runs again"),
+        step: str = "",
     ) -> Changes:
         """Judge every stored run by the stored thresholds. Blocks."""
         from tercet.domain import Changes
@@ -222,9 +220,10 @@ class Library:
 
         entries = self.call(queries.thresholds)
         rows = self._judge(entries, progress, stop or Event())
-        return (
-            self.call(operations.judge_again, rows, step=step, token=token) if rows else Changes()
-        )
+        if not rows:
+            return Changes()
+        named = step or tr("Judge all runs again")
+        return self.call(operations.judge_again, rows, step=named, token=token)
 
     def _judge(
         self,
@@ -232,8 +231,7 @@ class Library:
         progress: Callable[[Progress], None],
         stop: Event,
     ) -> dict[int, Row]:
-        from tercet.library import importing, reading
-        from tercet.library.written import said_by
+        from tercet.library import importing, reading, rejudge
         from tercet.store import queries
 
         ids = self.call(queries.run_ids)
@@ -243,10 +241,9 @@ class Library:
 
         def calls() -> Any:
             for run_id in ids:
-                row, packed, said, beside = self.call(stored, run_id)
-                entry = reading.in_force(entries, date.fromisoformat(row["day"]))
-                given = (packed, row["stops"], entry, said_by(row), said, beside)
-                yield str(run_id), reading.judge_again, given
+                given = self.call(rejudge.given, run_id, entries)
+                if given is not None:
+                    yield str(run_id), reading.judge_again, given
 
         judged: dict[int, Row] = {}
         try:
@@ -276,19 +273,3 @@ def fingerprint_of(text: str) -> Fingerprint:
     if values.get("efforts") is not None:
         values["efforts"] = tuple(Effort(*effort) for effort in values["efforts"])
     return Fingerprint(**values)
-
-
-def stored(
-    store: Store, run_id: int
-) -> tuple[Row, dict[str, bytes], tuple[Correction, ...], Known]:
-    """A run's row, its samples, and what is said of it: all that judging it again takes."""
-    from tercet.library.beside import known_of
-    from tercet.store import queries
-    from tercet.store.correction_queries import belts, corrections
-
-    row = queries.run(store, run_id)
-    if row is None:
-        raise LookupError(f"no run {run_id}")
-    packed = queries.streams(store, row["sha256"], row["part"])
-    beside = known_of(row["laps"], row["effort"], belts(store, run_id))
-    return dict(row), packed, corrections(store, run_id), beside

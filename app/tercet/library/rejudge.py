@@ -1,9 +1,12 @@
-"""Judging one stored run anew, with the runner's corrections over it."""
+"""Judging stored runs anew, with the runner's corrections over them: what it takes, and one run."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
+from typing import Any
 
+from tercet.domain import DatedThresholds
 from tercet.library import reading
 from tercet.library.beside import known_of
 from tercet.library.written import said_by
@@ -12,21 +15,34 @@ from tercet.store.correction_queries import belts, corrections
 from tercet.store.database import Row, Store
 
 
-def judge_one(store: Store, run_id: int) -> None:
-    """Judge a run anew inside an open step: what is said about it has changed."""
+def given(
+    store: Store, run_id: int, entries: Sequence[DatedThresholds] | None = None
+) -> tuple[Any, ...] | None:
+    """What :func:`tercet.library.reading.judge_again` takes of a run; None if the run is gone.
+
+    ``entries`` are thresholds to judge by, those of the store if None.
+    """
     row = queries.run(store, run_id)
-    if row is None or row["sport"] != "running":
-        return
-    entry = reading.in_force(queries.thresholds(store), date.fromisoformat(row["day"]))
-    packed = queries.streams(store, row["sha256"], row["part"])
-    judged: Row = reading.judge_again(
-        packed,
+    if row is None:
+        return None
+    dated = queries.thresholds(store) if entries is None else entries
+    return (
+        queries.streams(store, row["sha256"], row["part"]),
         row["stops"],
-        entry,
+        reading.in_force(dated, date.fromisoformat(row["day"])),
         said_by(row),
         corrections(store, run_id),
         known_of(row["laps"], row["effort"], belts(store, run_id)),
     )
+
+
+def judge_one(store: Store, run_id: int) -> None:
+    """Judge a run anew inside an open step: what is said about it has changed."""
+    row = queries.run(store, run_id)
+    told = given(store, run_id) if row is not None and row["sport"] == "running" else None
+    if told is None:
+        return
+    judged: Row = reading.judge_again(*told)
     changed = judged.pop("run", None)
     if changed is not None:
         store.put("run", {**changed, "id": run_id})
