@@ -8,14 +8,12 @@ from datetime import date
 from tercet import language
 from tercet.engine.shades import whole_shares
 from tercet.language import mark, tr
+from tercet.units import METRES, PACE_WORDS, WORDS
 
 NOTHING = "–"
-UNIT_METRES = {"km": 1000.0, "miles": 1609.344}
-UNIT_WORDS = {"km": "km", "miles": "mi"}
 NOTHING_RUN = mark(
     "Nothing has been run in these blocks yet. Recordings or a paper log fill this page."
 )
-PACE_WORDS = {"km": "/km", "miles": "/mile"}
 
 
 def hours(seconds: float) -> str:
@@ -35,15 +33,15 @@ def pace(speed: float, units: str = "km") -> str:
     """Pace with its unit: ``5:09 /km``; a dash for none."""
     if not (math.isfinite(speed) and speed > 0.0):
         return NOTHING
-    whole = math.floor(UNIT_METRES[units] / speed + 0.5)
-    return f"{whole // 60}:{whole % 60:02d} {PACE_WORDS[units]}"
+    whole = math.floor(METRES[units] / speed + 0.5)
+    return f"{whole // 60}:{whole % 60:02d} {tr(PACE_WORDS[units])}"
 
 
 def distance(metres: float, units: str = "km") -> str:
     """One decimal from ten up, two below: ``14.2 km``, ``8.05 km``."""
-    value = metres / UNIT_METRES[units]
+    value = metres / METRES[units]
     decimals = 1 if round(value, 2) >= 10.0 else 2
-    return f"{language.number(value, decimals)} {UNIT_WORDS[units]}"
+    return f"{language.number(value, decimals)} {tr(WORDS[units])}"
 
 
 def share(fraction: float | None, *, estimated: bool = False) -> str:

@@ -19,6 +19,7 @@ from tercet.library.review.scope import bare
 from tercet.library.views import SeasonView
 from tercet.store import packing, queries, review_queries
 from tercet.store.database import Store
+from tercet.units import METRES
 
 #: A kind is shown across the season from this many sessions on.
 LEAST_SESSIONS = 3
@@ -198,7 +199,7 @@ def fastest(store: Store, run_id: int, metres: float) -> float | None:
 
 def pace_marks(slow: float, fast: float, units: str) -> tuple[tuple[float, str], ...]:
     """Three to six round paces between two speeds, as speed and words."""
-    unit = figures.UNIT_METRES[units]
+    unit = METRES[units]
     low, high = unit / fast, unit / slow
     for step in (5, 10, 15, 20, 30, 60, 120, 300):
         count = int(high // step) - int(-(-low // step)) + 1
