@@ -29,6 +29,20 @@ def hidden(tree: ast.AST) -> Iterator[tuple[int, str]]:
             yield getattr(node, "lineno", 0), "put together"
 
 
+def too_early(tree: ast.AST) -> Iterator[tuple[int, str]]:
+    """Texts worded when a module is read, whose language would then stay."""
+    later = {
+        id(node)
+        for made in ast.walk(tree)
+        if isinstance(made, ast.FunctionDef | ast.AsyncFunctionDef | ast.Lambda)
+        for part in (made.body if isinstance(made.body, list) else [made.body])
+        for node in ast.walk(part)
+    }
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and name(node) in {"tr", "several"} and id(node) not in later:
+            yield node.lineno, "worded when the module is read"
+
+
 def worded(node: ast.AST, kind: Any) -> bool:
     """Whether this is a call of ``tr`` or ``mark`` on such an argument."""
     return (
@@ -43,7 +57,8 @@ def test_nothing_is_hidden_from_the_extraction() -> None:
     found = [
         f"{path.relative_to(ROOT)}:{line} {why}"
         for path in modules()
-        for line, why in hidden(ast.parse(path.read_text("utf-8")))
+        for rule in (hidden, too_early)
+        for line, why in rule(ast.parse(path.read_text("utf-8")))
     ]
     assert not found, "\n".join(found)
 
@@ -51,4 +66,7 @@ def test_nothing_is_hidden_from_the_extraction() -> None:
 def test_the_rule_bites() -> None:
     assert list(hidden(ast.parse("f\"{tr('Runs')} here\"")))
     assert list(hidden(ast.parse('tr(f"{n} runs")')))
+    assert list(too_early(ast.parse("NAME = tr('Runs')")))
+    assert list(too_early(ast.parse("def named(step=tr('Runs')): return step")))
+    assert not list(too_early(ast.parse("def named(): return tr('Runs')")))
     assert not list(hidden(ast.parse('x.setText(tr("{n} runs", n=n))')))
