@@ -39,7 +39,8 @@ def level_speed_by_lines(power: Floats | None, t: Thresholds | None) -> Floats |
     -------
     ndarray of float64, shape (n,), or None
         [m/s]: LT1 and LT2 power stand at LT1 and LT2 speed, straight through both above LT1,
-        towards standing below it. NaN where power is missing; None without lines in watts.
+        towards standing below it: power rises with speed in proportion (common practice, no
+        source). NaN where power is missing; None without lines in watts.
     """
     there = told_by_power(power)
     if power is None or there is None or t is None or not t.by_power:
