@@ -20,7 +20,6 @@ from PySide6.QtWidgets import (
 
 from tercet.language import mark, several, tr
 from tercet.library.intake import Taken
-from tercet.library.moments import asks_for_start
 from tercet.store.queries import FileRow
 from tercet.ui import theme
 from tercet.ui.imports_controller import Hover
@@ -315,6 +314,9 @@ class RecordingsPane(Pane):
         name = ElidedLabel(row.name, "body_bold", mode=Qt.TextElideMode.ElideMiddle)
         line.addWidget(name, 1)
         line.addWidget(Label(state, "small_bold", "not_read" if refused else "check"))
+        # Not before there is a file to tell of: it loads what the first picture does without.
+        from tercet.library.moments import asks_for_start
+
         column.addLayout(line)
         column.addWidget(Label(row.problem, "small", "text_2", wrap=True))
         actions = QHBoxLayout()
