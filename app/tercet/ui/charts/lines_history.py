@@ -65,6 +65,7 @@ class HistoryChart(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._entries: list[DatedThresholds] = []
+        self._read = False  # nothing is said of a history that is still being read
         self._today = date.today()
         self._quantity = pace_quantity("km")
         self._proposed: DatedThresholds | None = None
@@ -87,6 +88,7 @@ class HistoryChart(QWidget):
     ) -> None:
         """Show these; ``proposed`` is not applied and drawn as open dots."""
         self._entries = sorted(entries, key=lambda entry: entry.start)
+        self._read = True
         self._today, self._quantity, self._proposed = today, quantity, proposed
         self.setAccessibleDescription(self._spoken())
         self.update()
@@ -137,6 +139,7 @@ class HistoryChart(QWidget):
         if not shown:
             painter.setPen(look.color("text_2"))
             text = tr("Nothing here yet. Add a test or race below, or add recordings.")
+            text = text if self._read else ""
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, text)
             return
         left, right, top, bottom = look.px(52), look.px(150), look.px(24), look.px(24)
