@@ -2,10 +2,10 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
-    <name />
+    <name></name>
     <message>
         <source> as a table</source>
-        <comment>end of a table's name</comment>
+        <comment>end of a table&apos;s name</comment>
         <translation> als Tabelle</translation>
     </message>
     <message>
@@ -28,97 +28,97 @@
         <translation> Jahre</translation>
     </message>
     <message>
-        <source>"{block}" ends before it starts</source>
+        <source>&quot;{block}&quot; ends before it starts</source>
         <translation>„{block}“ endet, bevor er beginnt</translation>
     </message>
     <message>
-        <source>"{block}" would have no day left</source>
+        <source>&quot;{block}&quot; would have no day left</source>
         <translation>„{block}“ hätte keinen Tag mehr</translation>
     </message>
     <message>
-        <source>"{first}" and "{second}" overlap on {start}</source>
+        <source>&quot;{first}&quot; and &quot;{second}&quot; overlap on {start}</source>
         <translation>„{first}“ und „{second}“ überschneiden sich am {start}</translation>
     </message>
     <message>
-        <source>"{meaning}" cannot be read: write a word such as easy or threshold</source>
+        <source>&quot;{meaning}&quot; cannot be read: write a word such as easy or threshold</source>
         <translation>„{meaning}“ ist nicht lesbar: schreibe ein Wort wie easy oder threshold</translation>
     </message>
     <message>
-        <source>"{name}" cannot be compared; easy, moderate, hard, time, distance, pace, effort and climb can: hard &gt; 10 min</source>
+        <source>&quot;{name}&quot; cannot be compared; easy, moderate, hard, time, distance, pace, effort and climb can: hard &gt; 10 min</source>
         <extracomment>What a run may be, beside its shades.</extracomment>
         <translation>„{name}“ lässt sich nicht vergleichen; easy, moderate, hard, time, distance, pace, effort und climb schon: hard &gt; 10 min</translation>
     </message>
     <message>
-        <source>"{name}": in {units}?</source>
+        <source>&quot;{name}&quot;: in {units}?</source>
         <translation>„{name}“: in {units}?</translation>
     </message>
     <message>
-        <source>"{name}": is the day first or the month?</source>
+        <source>&quot;{name}&quot;: is the day first or the month?</source>
         <translation>„{name}“: zuerst der Tag oder der Monat?</translation>
     </message>
     <message>
-        <source>"{name}": its days could not be read.</source>
+        <source>&quot;{name}&quot;: its days could not be read.</source>
         <translation>„{name}“: die Tage darin waren nicht lesbar.</translation>
     </message>
     <message>
-        <source>"{text}" is no heart rate: 152</source>
+        <source>&quot;{text}&quot; is no heart rate: 152</source>
         <translation>„{text}“ ist keine Herzfrequenz: 152</translation>
     </message>
     <message>
-        <source>"{text}" is no lactate: write 1.1</source>
+        <source>&quot;{text}&quot; is no lactate: write 1.1</source>
         <translation>„{text}“ ist kein Laktatwert: schreibe 1.1</translation>
     </message>
     <message>
-        <source>"{text}" is no lactate: write 1.8</source>
+        <source>&quot;{text}&quot; is no lactate: write 1.8</source>
         <translation>„{text}“ ist kein Laktatwert: schreibe 1.8</translation>
     </message>
     <message>
-        <source>"{text}" is no length: write 4, or 3:30</source>
+        <source>&quot;{text}&quot; is no length: write 4, or 3:30</source>
         <translation>„{text}“ ist keine Länge: schreibe 4 oder 3:30</translation>
     </message>
     <message>
-        <source>"{text}" is no pace: write 4:48</source>
+        <source>&quot;{text}&quot; is no pace: write 4:48</source>
         <translation>„{text}“ ist kein Tempo: schreibe 4:48</translation>
     </message>
     <message>
-        <source>"{text}" is no speed: write 12.5 for km/h, or 4:48 for a pace</source>
+        <source>&quot;{text}&quot; is no speed: write 12.5 for km/h, or 4:48 for a pace</source>
         <translation>„{text}“ ist keine Geschwindigkeit: schreibe 12.5 für km/h oder 4:48 für ein Tempo</translation>
     </message>
     <message>
-        <source>"{typed}" has over 59 minutes or seconds: write 44:10.</source>
+        <source>&quot;{typed}&quot; has over 59 minutes or seconds: write 44:10.</source>
         <translation>„{typed}“ hat über 59 Minuten oder Sekunden: schreibe 44:10.</translation>
     </message>
     <message>
-        <source>"{typed}" is no pace: write 5:20.</source>
+        <source>&quot;{typed}&quot; is no pace: write 5:20.</source>
         <translation>„{typed}“ ist kein Tempo: schreibe 5:20.</translation>
     </message>
     <message>
-        <source>"{typed}" is no time: write 44:10, or 1:35:20 with hours.</source>
+        <source>&quot;{typed}&quot; is no time: write 44:10, or 1:35:20 with hours.</source>
         <extracomment>What people run from 3.5 to 230 minutes lies well inside. [m/s] From the library, in a thread of its own, to the thresholds that a page asks for.</extracomment>
         <translation>„{typed}“ ist keine Zeit: schreibe 44:10, oder 1:35:20 mit Stunden.</translation>
     </message>
     <message>
-        <source>"{value}" is no pace</source>
+        <source>&quot;{value}&quot; is no pace</source>
         <translation>„{value}“ ist kein Tempo</translation>
     </message>
     <message>
-        <source>"{value}" is no speed: give m/s such as 3.1, or a pace such as "5:20/km"</source>
+        <source>&quot;{value}&quot; is no speed: give m/s such as 3.1, or a pace such as &quot;5:20/km&quot;</source>
         <translation>„{value}“ ist keine Geschwindigkeit: m/s angeben, etwa 3.1, oder ein Tempo, etwa „5:20/km“</translation>
     </message>
     <message>
-        <source>"{whole}" cannot be split on its first day or outside of it</source>
+        <source>&quot;{whole}&quot; cannot be split on its first day or outside of it</source>
         <translation>„{whole}“ lässt sich nicht am ersten Tag oder außerhalb teilen</translation>
     </message>
     <message>
-        <source>"{words}" adds nothing yet.</source>
+        <source>&quot;{words}&quot; adds nothing yet.</source>
         <translation>„{words}“ ergibt noch nichts.</translation>
     </message>
     <message>
-        <source>"{word}" already has a meaning in every diary: choose another word</source>
+        <source>&quot;{word}&quot; already has a meaning in every diary: choose another word</source>
         <translation>„{word}“ hat schon in jedem Tagebuch eine Bedeutung: wähle ein anderes Wort</translation>
     </message>
     <message>
-        <source>"{word}" is no word: write letters without a blank</source>
+        <source>&quot;{word}&quot; is no word: write letters without a blank</source>
         <translation>„{word}“ ist kein Wort: schreibe Buchstaben ohne Leerzeichen</translation>
     </message>
     <message>
@@ -450,7 +450,7 @@
         <translation>Läufer hinzufügen</translation>
     </message>
     <message>
-        <source>Add a runner makes another runner's record, kept apart from this one; Take in a record merges a copy of this runner's.</source>
+        <source>Add a runner makes another runner&apos;s record, kept apart from this one; Take in a record merges a copy of this runner&apos;s.</source>
         <translation>„Läufer hinzufügen“ legt die Akte eines anderen Läufers an, getrennt von dieser; „Akte einlesen“ führt eine Kopie der Akte dieses Läufers zusammen.</translation>
     </message>
     <message>
@@ -532,7 +532,7 @@
         <translation>Eine leichtere Woche ist</translation>
     </message>
     <message>
-        <source>An easier week's share, per cent</source>
+        <source>An easier week&apos;s share, per cent</source>
         <translation>Anteil einer leichteren Woche, Prozent</translation>
     </message>
     <message>
@@ -751,12 +751,12 @@
         <translation>Nach geschätzten Schwellen.</translation>
     </message>
     <message>
-        <source>By its positions the watch's speed was taken {share} % faster.</source>
+        <source>By its positions the watch&apos;s speed was taken {share} % faster.</source>
         <extracomment>What stands beside a judgement.</extracomment>
         <translation>Nach den Positionen wurde die Geschwindigkeit der Uhr {share} % schneller genommen.</translation>
     </message>
     <message>
-        <source>By its positions the watch's speed was taken {share} % slower.</source>
+        <source>By its positions the watch&apos;s speed was taken {share} % slower.</source>
         <translation>Nach den Positionen wurde die Geschwindigkeit der Uhr {share} % langsamer genommen.</translation>
     </message>
     <message>
@@ -774,7 +774,7 @@
     </message>
     <message>
         <source>Bytes {first} to {last} could not be read.</source>
-        <extracomment>No run has more laps, events and the like than this together. So many damaged places are told one by one. By the profile's own field objects, so that fields of other makers with the same names ("Speed", "Power") are not mistaken for them.</extracomment>
+        <extracomment>No run has more laps, events and the like than this together. So many damaged places are told one by one. By the profile&apos;s own field objects, so that fields of other makers with the same names (&quot;Speed&quot;, &quot;Power&quot;) are not mistaken for them.</extracomment>
         <translation>Bytes {first} bis {last} waren nicht lesbar.</translation>
     </message>
     <message>
@@ -823,7 +823,7 @@
     </message>
     <message>
         <source>Change the zone round home</source>
-        <extracomment>The zone's middle lies aside from home by at most this share of its radius, so that the ends of many cut tracks, which lie on a circle, do not point at the door.</extracomment>
+        <extracomment>The zone&apos;s middle lies aside from home by at most this share of its radius, so that the ends of many cut tracks, which lie on a circle, do not point at the door.</extracomment>
         <translation>Umkreis ums Zuhause ändern</translation>
     </message>
     <message>
@@ -918,7 +918,7 @@
     </message>
     <message>
         <source>Common practice, no source: preparation of at most 12 weeks, growth, easier weeks. A taper of about two weeks with 41 to 60 % less running: Bosquet 2007, from memory. Growing slowly was not shown to prevent injuries (Buist 2008). With pain or illness do less, and ask a doctor or coach before you train hard if your health has changed.</source>
-        <extracomment>What is said of the numbers' origin.</extracomment>
+        <extracomment>What is said of the numbers&apos; origin.</extracomment>
         <translation>Übliche Praxis, ohne Quelle: Vorbereitung von höchstens 12 Wochen, Wachstum, leichtere Wochen. Ein Tapering von etwa zwei Wochen mit 41 bis 60 % weniger Laufen: Bosquet 2007, aus dem Gedächtnis. Dass langsames Wachsen Verletzungen verhütet, wurde nicht gezeigt (Buist 2008). Bei Schmerzen oder Krankheit weniger tun, und vor hartem Training Arzt oder Trainer fragen, wenn sich deine Gesundheit verändert hat.</translation>
     </message>
     <message>
@@ -930,7 +930,7 @@
         <translation>Geplante Einheit kopieren</translation>
     </message>
     <message>
-        <source>Copy a week's plan</source>
+        <source>Copy a week&apos;s plan</source>
         <translation>Plan einer Woche kopieren</translation>
     </message>
     <message>
@@ -967,6 +967,7 @@
     </message>
     <message>
         <source>Corrections</source>
+        <extracomment>So many different zones of sessions are named.</extracomment>
         <translation>Korrekturen</translation>
     </message>
     <message>
@@ -998,7 +999,7 @@
         <translation>Den Lauf als {shade} zählen</translation>
     </message>
     <message>
-        <source>Count this run's moderate minutes as meant</source>
+        <source>Count this run&apos;s moderate minutes as meant</source>
         <translation>Die mittleren Minuten dieses Laufs als beabsichtigt zählen</translation>
     </message>
     <message>
@@ -1213,7 +1214,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Anteil locker: {before} zu {after} %</translation>
     </message>
     <message>
-        <source>Easy time beyond what the block's wanted share asks for so far; easy short is what is missing.</source>
+        <source>Easy time beyond what the block&apos;s wanted share asks for so far; easy short is what is missing.</source>
         <translation>Lockere Zeit über das hinaus, was das Soll des Blocks bisher verlangt; „Lockeres fehlt“ ist, was noch fehlt.</translation>
     </message>
     <message>
@@ -1291,7 +1292,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Jeder Block hielt seinen Anteil locker</translation>
     </message>
     <message>
-        <source>Every dot is one of the {n} sessions of {kind}; faster is higher. The bar is a session's mean.</source>
+        <source>Every dot is one of the {n} sessions of {kind}; faster is higher. The bar is a session&apos;s mean.</source>
         <translation>Jeder Punkt ist eine der {n} Einheiten mit {kind}; schneller ist höher. Der Balken ist das Mittel einer Einheit.</translation>
     </message>
     <message>
@@ -1512,7 +1513,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Meilen angeben, etwa 38.5.</translation>
     </message>
     <message>
-        <source>Give the block a first week's volume to see what a week allows.</source>
+        <source>Give the block a first week&apos;s volume to see what a week allows.</source>
         <translation>Gib dem Block den Umfang der ersten Woche, um zu sehen, was eine Woche erlaubt.</translation>
     </message>
     <message>
@@ -1728,7 +1729,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Wie hart sich die ganze Einheit anfühlte: 0 Ruhe, 10 das Höchste</translation>
     </message>
     <message>
-        <source>How hard was "on"?</source>
+        <source>How hard was &quot;on&quot;?</source>
         <translation>Wie hart war „on“?</translation>
     </message>
     <message>
@@ -1777,7 +1778,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Heute gültig</translation>
     </message>
     <message>
-        <source>In the coach's own words.</source>
+        <source>In the coach&apos;s own words.</source>
         <extracomment>A race this recent is recovered from first. [days]</extracomment>
         <translation>In den eigenen Worten des Trainers.</translation>
     </message>
@@ -1807,7 +1808,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It cannot be read again: {reason}.</source>
-        <extracomment>The setting that holds the list of the last import, and how many files it names at most. Two recordings are one run if they start within this ... [s] ... share this much of the shorter one's time ... ... and differ by no more than this in distance. One that is shorter than this share of the other is a part of it (cut off, trimmed) if their mean speeds differ by no more than this. Common practice, no source.</extracomment>
+        <extracomment>The setting that holds the list of the last import, and how many files it names at most. Two recordings are one run if they start within this ... [s] ... share this much of the shorter one&apos;s time ... ... and differ by no more than this in distance. One that is shorter than this share of the other is a part of it (cut off, trimmed) if their mean speeds differ by no more than this. Common practice, no source.</extracomment>
         <translation>Nicht noch einmal lesbar: {reason}.</translation>
     </message>
     <message>
@@ -1939,7 +1940,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Sie enthält Gewichte, keine Aktivität.</translation>
     </message>
     <message>
-        <source>It is a diary, but names no year. Write the year in its first line, such as "2026" or "Week of Mon 2026-06-08".</source>
+        <source>It is a diary, but names no year. Write the year in its first line, such as &quot;2026&quot; or &quot;Week of Mon 2026-06-08&quot;.</source>
         <extracomment>Larger texts are no diary. [bytes] A text is given up if of its first so many lines fewer than a quarter are days.</extracomment>
         <translation>Es ist ein Tagebuch ohne Jahr. Schreibe das Jahr in die erste Zeile, etwa „2026“ oder „Week of Mon 2026-06-08“.</translation>
     </message>
@@ -1948,7 +1949,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Es ist eine Route, kein Lauf: keiner der {n} Punkte trägt eine Zeit.</translation>
     </message>
     <message>
-        <source>It is a zip file, but not a runner's record.</source>
+        <source>It is a zip file, but not a runner&apos;s record.</source>
         <translation>Das ist eine zip-Datei, aber keine Akte eines Läufers.</translation>
     </message>
     <message>
@@ -2151,7 +2152,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Läufe behalten</translation>
     </message>
     <message>
-        <source>Keep this copy's word</source>
+        <source>Keep this copy&apos;s word</source>
         <translation>Wort dieser Kopie behalten</translation>
     </message>
     <message>
@@ -2540,7 +2541,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Montag</translation>
     </message>
     <message>
-        <source>More than a day's running: is that right?</source>
+        <source>More than a day&apos;s running: is that right?</source>
         <translation>Mehr als ein Tag Laufen: stimmt das?</translation>
     </message>
     <message>
@@ -2671,7 +2672,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Next runner</source>
-        <extracomment>What goes along from one runner's window to the next.</extracomment>
+        <extracomment>What goes along from one runner&apos;s window to the next.</extracomment>
         <translation>Nächster Läufer</translation>
     </message>
     <message>
@@ -2863,8 +2864,8 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Nicht gespeichert: {why}. Wähle einen anderen Ordner oder schaffe Platz auf dem Datenträger.</translation>
     </message>
     <message>
-        <source>Not understood and not counted: "{text}". {question}</source>
-        <extracomment>A paper entry and a recording of the day are one run if they last alike to this share. Where an entry has no time, its distance and the recording's are alike to this share. Halves of the local day. [h] What an entry's hour stands for: no diary says more of the time of day.</extracomment>
+        <source>Not understood and not counted: &quot;{text}&quot;. {question}</source>
+        <extracomment>A paper entry and a recording of the day are one run if they last alike to this share. Where an entry has no time, its distance and the recording&apos;s are alike to this share. Halves of the local day. [h] What an entry&apos;s hour stands for: no diary says more of the time of day.</extracomment>
         <translation>Nicht verstanden und nicht gezählt: „{text}“. {question}</translation>
     </message>
     <message>
@@ -2970,7 +2971,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Numbers of page {n}: {name}</source>
-        <extracomment>Dots an inch that the pages are laid out in; everything on them is vector. Room for a table's name and headings, between two tables, and the rows worth parting one for.</extracomment>
+        <extracomment>Dots an inch that the pages are laid out in; everything on them is vector. Room for a table&apos;s name and headings, between two tables, and the rows worth parting one for.</extracomment>
         <translation>Zahlen von Seite {n}: {name}</translation>
     </message>
     <message>
@@ -3190,7 +3191,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Schmerzen, Krankheit, Brustschmerz, Ohnmachtsgefühl oder unregelmäßiger Herzschlag: aufhören und ärztlichen Rat holen.</translation>
     </message>
     <message>
-        <source>Pain, illness, signs of the heart or a way back from injury go before any of this: stop, and ask a professional. A coach's or doctor's word counts more than these lines.</source>
+        <source>Pain, illness, signs of the heart or a way back from injury go before any of this: stop, and ask a professional. A coach&apos;s or doctor&apos;s word counts more than these lines.</source>
         <extracomment>What was put away comes back when it has grown by this share. Unmeant moderate running that stands out though enough was easy: share, and seconds. Easy shares are judged once so much was run; they are short by at least this. Days of running in a row that stand out (common practice, no source), and monotony that does. A run counts as longer than before only with so many days of record before it. Blocks that ask for nothing hard.</extracomment>
         <translation>Schmerzen, Krankheit, Zeichen des Herzens oder der Weg zurück nach einer Verletzung gehen all dem vor: aufhören und ärztlichen Rat holen. Das Wort eines Trainers oder Arztes zählt mehr als diese Zeilen.</translation>
     </message>
@@ -3377,7 +3378,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Name des Rennens</translation>
     </message>
     <message>
-        <source>Race paces are reckoned from LT2 speed, taken for the pace of one hour, by Riegel's power law.</source>
+        <source>Race paces are reckoned from LT2 speed, taken for the pace of one hour, by Riegel&apos;s power law.</source>
         <extracomment>An older result says little of the day. [guess]</extracomment>
         <translation>Renntempi sind aus der Geschwindigkeit an LT2 berechnet, als Tempo einer Stunde genommen, nach Riegels Potenzgesetz.</translation>
     </message>
@@ -3410,7 +3411,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Rennen und harte Belastungen aus</translation>
     </message>
     <message>
-        <source>Read "{words}" as {reading}</source>
+        <source>Read &quot;{words}&quot; as {reading}</source>
         <translation>„{words}“ als {reading} lesen</translation>
     </message>
     <message>
@@ -3507,12 +3508,12 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <extracomment>A kind is shown across the season from this many sessions on. Kinds of this length are shown before shorter and longer ones. [m] Repetitions further than this from their session's middle length are of another kind.</extracomment>
+        <extracomment>A kind is shown across the season from this many sessions on. Kinds of this length are shown before shorter and longer ones. [m] Repetitions further than this from their session&apos;s middle length are of another kind.</extracomment>
         <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>Repetitions are whole numbers up to {most}.</source>
-        <extracomment>A tree or a token of the parser library. Lengths of the marathon and its half. [m] A number alone is metres if it is one that tracks are marked for. [m] "15 m" may be minutes: metres below this are asked about. [m] People run between these, sprints and longer stretches. [m/s] "@ 3:30" without a unit is not asked about where it would be faster than this. [m/s] A set may hold sets to this depth, and all of it no more repetitions than this. A clock without a unit means minutes and seconds if it would be more hours than this. Races whose pace may be asked for. [m] Clocks without a unit wait until the distance is known; the text is where they stood.</extracomment>
+        <extracomment>A tree or a token of the parser library. Lengths of the marathon and its half. [m] A number alone is metres if it is one that tracks are marked for. [m] &quot;15 m&quot; may be minutes: metres below this are asked about. [m] People run between these, sprints and longer stretches. [m/s] &quot;@ 3:30&quot; without a unit is not asked about where it would be faster than this. [m/s] A set may hold sets to this depth, and all of it no more repetitions than this. A clock without a unit means minutes and seconds if it would be more hours than this. Races whose pace may be asked for. [m] Clocks without a unit wait until the distance is known; the text is where they stood.</extracomment>
         <translation>Wiederholungen sind ganze Zahlen bis {most}.</translation>
     </message>
     <message>
@@ -3573,9 +3574,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Run</source>
-        <extracomment>Less than this of one cause in a run is not listed. [s] A habit is told if so many runs and this share of the minutes have it. A starting place is told if it is this much commoner than among all runs of the stretch. What one runs with that is no company.
-----------
-Sums by shade of a session that was not judged. If more sessions than this were touched, all are read anew.</extracomment>
+        <extracomment>Less than this of one cause in a run is not listed. [s] A habit is told if so many runs and this share of the minutes have it. A starting place is told if it is this much commoner than among all runs of the stretch. What one runs with that is no company.</extracomment>
         <translation>Gelaufen</translation>
     </message>
     <message>
@@ -3604,7 +3603,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Läufer</translation>
     </message>
     <message>
-        <source>Runner's record (*.zip)</source>
+        <source>Runner&apos;s record (*.zip)</source>
         <translation>Akte eines Läufers (*.zip)</translation>
     </message>
     <message>
@@ -4138,7 +4137,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Akte einlesen…</translation>
     </message>
     <message>
-        <source>Take in a runner's record</source>
+        <source>Take in a runner&apos;s record</source>
         <translation>Akte eines Läufers einlesen</translation>
     </message>
     <message>
@@ -4158,7 +4157,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Diagramm mitnehmen</translation>
     </message>
     <message>
-        <source>Take the other copy's word for {n}</source>
+        <source>Take the other copy&apos;s word for {n}</source>
         <translation>Wort der anderen Kopie für {n} übernehmen</translation>
     </message>
     <message>
@@ -4379,7 +4378,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Die letzten Tage vor einem Rennen mit weniger Laufen.</translation>
     </message>
     <message>
-        <source>The line under a day's bar, as long as what was planned.</source>
+        <source>The line under a day&apos;s bar, as long as what was planned.</source>
         <translation>Die Linie unter dem Balken eines Tages, so lang wie das Geplante.</translation>
     </message>
     <message>
@@ -4443,7 +4442,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Das Original konnte nicht aufbewahrt werden: {error}. Schaffe Platz auf dem Datenträger mit {folder} und füge die Datei noch einmal hinzu.</translation>
     </message>
     <message>
-        <source>The other copy is {who}'s, written {when}. Nothing of yours was changed.</source>
+        <source>The other copy is {who}&apos;s, written {when}. Nothing of yours was changed.</source>
         <translation>Die andere Kopie ist von {who}, geschrieben {when}. Von deinem wurde nichts geändert.</translation>
     </message>
     <message>
@@ -4467,7 +4466,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Der Plan dieser Woche enthält das Vorgeschlagene.</translation>
     </message>
     <message>
-        <source>The race's week is</source>
+        <source>The race&apos;s week is</source>
         <translation>Die Rennwoche ist</translation>
     </message>
     <message>
@@ -4512,7 +4511,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Der Lauf</translation>
     </message>
     <message>
-        <source>The runner's own word for a whole session on a scale from 0 to 10, known as session RPE.</source>
+        <source>The runner&apos;s own word for a whole session on a scale from 0 to 10, known as session RPE.</source>
         <translation>Das eigene Wort des Läufers für eine ganze Einheit auf einer Skala von 0 bis 10, bekannt als Session-RPE.</translation>
     </message>
     <message>
@@ -4578,15 +4577,15 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Die Ablage war nicht lesbar: {error}.</translation>
     </message>
     <message>
-        <source>The store's file cannot be opened: {error} ({path}).</source>
+        <source>The store&apos;s file cannot be opened: {error} ({path}).</source>
         <translation>Die Datei der Ablage lässt sich nicht öffnen: {error} ({path}).</translation>
     </message>
     <message>
-        <source>The store's file is damaged or not a store: {path}. Your original recordings lie untouched in {originals}; rename tercet.db and add that folder to a new store. ({error})</source>
+        <source>The store&apos;s file is damaged or not a store: {path}. Your original recordings lie untouched in {originals}; rename tercet.db and add that folder to a new store. ({error})</source>
         <translation>Die Datei der Ablage ist beschädigt oder keine Ablage: {path}. Deine Originalaufzeichnungen liegen unberührt in {originals}; benenne tercet.db um und füge jenen Ordner einer neuen Ablage hinzu. ({error})</translation>
     </message>
     <message>
-        <source>The store's folder cannot be made: {error} ({folder}).</source>
+        <source>The store&apos;s folder cannot be made: {error} ({folder}).</source>
         <extracomment>A store that takes longer to check is opened with the rest unchecked. [s] Undo goes back this many steps.</extracomment>
         <translation>Der Ordner der Ablage lässt sich nicht anlegen: {error} ({folder}).</translation>
     </message>
@@ -4621,7 +4620,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
     </message>
     <message>
         <source>The times of its samples lie more than ten days apart.</source>
-        <extracomment>Columns that a reader gathers: unix time [s], then every stream in its own unit. Up to this share of samples, or one sample, may carry an impossible time; more of them in a file known to be damaged. What a value must lie between (both included) to be taken for a measurement at all; wide on purpose, for judging what is likely is the engine's task. Common practice, no source. Nobody runs 240 steps a minute on average: a median up to this counts one foot only.</extracomment>
+        <extracomment>Columns that a reader gathers: unix time [s], then every stream in its own unit. Up to this share of samples, or one sample, may carry an impossible time; more of them in a file known to be damaged. What a value must lie between (both included) to be taken for a measurement at all; wide on purpose, for judging what is likely is the engine&apos;s task. Common practice, no source. Nobody runs 240 steps a minute on average: a median up to this counts one foot only.</extracomment>
         <translation>Die Zeiten der Messwerte liegen mehr als zehn Tage auseinander.</translation>
     </message>
     <message>
@@ -4791,7 +4790,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Das ist die letzte Seite</translation>
     </message>
     <message>
-        <source>This is {theirs}'s record, and this is {mine}'s season. Nothing was changed. Open {theirs}, or add a runner, and take it in there.</source>
+        <source>This is {theirs}&apos;s record, and this is {mine}&apos;s season. Nothing was changed. Open {theirs}, or add a runner, and take it in there.</source>
         <translation>Das ist die Akte von {theirs}, und hier ist die Saison von {mine}. Nichts wurde geändert. Öffne {theirs} oder füge einen Läufer hinzu und lies sie dort ein.</translation>
     </message>
     <message>
@@ -4819,7 +4818,7 @@ Sums by shade of a session that was not judged. If more sessions than this were 
         <translation>Diese Seite braucht Schwellen mit einem Tempo.</translation>
     </message>
     <message>
-        <source>This runner's whole record, with the places in its recordings</source>
+        <source>This runner&apos;s whole record, with the places in its recordings</source>
         <translation>Die ganze Akte dieses Läufers, mit den Orten in ihren Aufzeichnungen</translation>
     </message>
     <message>
@@ -5073,7 +5072,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Ungeplant</translation>
     </message>
     <message>
-        <source>Up to, of today's volume</source>
+        <source>Up to, of today&apos;s volume</source>
         <translation>Bis zu, vom heutigen Umfang</translation>
     </message>
     <message>
@@ -5133,7 +5132,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Mittel soll, Prozent</translation>
     </message>
     <message>
-        <source>Wanted shares are each block's own. Order is by race day, then by name, never by a number.</source>
+        <source>Wanted shares are each block&apos;s own. Order is by race day, then by name, never by a number.</source>
         <translation>Das Soll gilt für jeden Block selbst. Geordnet nach Renntag, dann nach Name, nie nach einer Zahl.</translation>
     </message>
     <message>
@@ -5259,7 +5258,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Was sie waren</translation>
     </message>
     <message>
-        <source>What this runner's own words mean, such as T for threshold. A single letter counts as typed, longer words in capitals or not. Runs that were kept stay as they are.</source>
+        <source>What this runner&apos;s own words mean, such as T for threshold. A single letter counts as typed, longer words in capitals or not. Runs that were kept stay as they are.</source>
         <translation>Was die eigenen Worte dieses Läufers bedeuten, etwa T für Schwelle. Ein einzelner Buchstabe gilt wie getippt, längere Wörter groß oder klein geschrieben. Behaltene Läufe bleiben, wie sie sind.</translation>
     </message>
     <message>
@@ -5317,7 +5316,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>Which date?</source>
-        <extracomment>A yearless date that lies this far before the one above it may belong to the next year. [days] "3/4/2026" may be the 3rd of April or the 4th of March. Named by one letter, which elsewhere may mean something else.</extracomment>
+        <extracomment>A yearless date that lies this far before the one above it may belong to the next year. [days] &quot;3/4/2026&quot; may be the 3rd of April or the 4th of March. Named by one letter, which elsewhere may mean something else.</extracomment>
         <translation>Welches Datum?</translation>
     </message>
     <message>
@@ -5342,7 +5341,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>Which year?</source>
-        <extracomment>Days by one letter count only below a week's heading; S is the Saturday if that is to come.</extracomment>
+        <extracomment>Days by one letter count only below a week&apos;s heading; S is the Saturday if that is to come.</extracomment>
         <translation>Welches Jahr?</translation>
     </message>
     <message>
@@ -5351,7 +5350,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>Whole season</source>
-        <extracomment>Words in a session's name by which its moderate running was meant. Planned moderate running of this much makes what was run of it meant. [s]</extracomment>
+        <extracomment>Words in a session&apos;s name by which its moderate running was meant. Planned moderate running of this much makes what was run of it meant. [s]</extracomment>
         <translation>Ganze Saison</translation>
     </message>
     <message>
@@ -5463,7 +5462,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>a piece of no file</source>
-        <extracomment>What a recording put together or cut has beside what every run has. What of a carried run's row holds on every computer; its sums are reckoned there.</extracomment>
+        <extracomment>What a recording put together or cut has beside what every run has. What of a carried run&apos;s row holds on every computer; its sums are reckoned there.</extracomment>
         <translation>ein Stück ohne Datei</translation>
     </message>
     <message>
@@ -5627,7 +5626,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>base</source>
-        <extracomment>Longer seasons show their last weeks. More weeks of preparation than this are remarked (common practice, no source). Shorter gaps between blocks are not named. [days] Taken for a runner's speed where nothing was run yet, to turn metres into time. [m/s] What a kind of block is called, by its key.</extracomment>
+        <extracomment>Longer seasons show their last weeks. More weeks of preparation than this are remarked (common practice, no source). Shorter gaps between blocks are not named. [days] Taken for a runner&apos;s speed where nothing was run yet, to turn metres into time. [m/s] What a kind of block is called, by its key.</extracomment>
         <translation>Grundlage</translation>
     </message>
     <message>
@@ -5874,7 +5873,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>easy</source>
-        <extracomment>A shade's name, what its field is called, and the shade.</extracomment>
+        <extracomment>A shade&apos;s name, what its field is called, and the shade.</extracomment>
         <translation>locker</translation>
     </message>
     <message>
@@ -6270,8 +6269,8 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Art</translation>
     </message>
     <message>
-        <source>kind = "{kind}" is none of {kinds}</source>
-        <translation>kind = "{kind}" ist keines von {kinds}</translation>
+        <source>kind = &quot;{kind}&quot; is none of {kinds}</source>
+        <translation>kind = &quot;{kind}&quot; ist keines von {kinds}</translation>
     </message>
     <message>
         <source>kind, in words</source>
@@ -6338,7 +6337,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>left out: {pages}</source>
-        <extracomment>The setting's name before the scope's key.</extracomment>
+        <extracomment>The setting&apos;s name before the scope&apos;s key.</extracomment>
         <translation>weggelassen: {pages}</translation>
     </message>
     <message>
@@ -6347,7 +6346,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>length planned</source>
-        <extracomment>Heights of easy, moderate and hard [px at 100 % text]: in a 28 px row, and on a page. Part of a key swatch's height that each shade fills.</extracomment>
+        <extracomment>Heights of easy, moderate and hard [px at 100 % text]: in a 28 px row, and on a page. Part of a key swatch&apos;s height that each shade fills.</extracomment>
         <translation>geplante Länge</translation>
     </message>
     <message>
@@ -6355,7 +6354,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Linie</translation>
     </message>
     <message>
-        <source>line {line} '{words}': {question}</source>
+        <source>line {line} &apos;{words}&apos;: {question}</source>
         <extracomment>So many unclear pieces are named in a problem.</extracomment>
         <translation>Zeile {line} „{words}“: {question}</translation>
     </message>
@@ -6412,8 +6411,8 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>beabsichtigt</translation>
     </message>
     <message>
-        <source>measure should be "time" or "metres"</source>
-        <translation>measure soll "time" oder "metres" sein</translation>
+        <source>measure should be &quot;time&quot; or &quot;metres&quot;</source>
+        <translation>measure soll &quot;time&quot; oder &quot;metres&quot; sein</translation>
     </message>
     <message>
         <source>metres</source>
@@ -6461,7 +6460,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>moderate from {value}</source>
-        <extracomment>Narrower stretches aren't parted by a line of the pane's colour. Qt strokes many short lines much faster than a long one that goes up and down.</extracomment>
+        <extracomment>Narrower stretches aren&apos;t parted by a line of the pane&apos;s colour. Qt strokes many short lines much faster than a long one that goes up and down.</extracomment>
         <translation>mittel ab {value}</translation>
     </message>
     <message>
@@ -6613,7 +6612,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>kein solcher Teil</translation>
     </message>
     <message>
-        <source>no time zone is called "{zone_name}"; an example is Europe/Madrid</source>
+        <source>no time zone is called &quot;{zone_name}&quot;; an example is Europe/Madrid</source>
         <translation>keine Zeitzone heißt „{zone_name}“; ein Beispiel ist Europe/Madrid</translation>
     </message>
     <message>
@@ -6679,7 +6678,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>nicht verwendet</translation>
     </message>
     <message>
-        <source>notation is missing, such as "40 min easy, 6 x 100 m fast / 100 m walk"</source>
+        <source>notation is missing, such as &quot;40 min easy, 6 x 100 m fast / 100 m walk&quot;</source>
         <translation>notation fehlt, etwa „40 min easy, 6 x 100 m fast / 100 m walk“</translation>
     </message>
     <message>
@@ -6863,10 +6862,6 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>0</translation>
     </message>
     <message>
-        <source>race running</source>
-        <translation>Rennen</translation>
-    </message>
-    <message>
         <source>race week</source>
         <translation>Rennwoche</translation>
     </message>
@@ -6934,28 +6929,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>running</source>
-        <extracomment>What a session may be said to be: words, sport, kind of running.</extracomment>
+        <extracomment>All that may be chosen, in the order of the menus.</extracomment>
         <translation>Laufen</translation>
     </message>
     <message>
         <source>running time</source>
         <translation>Laufzeit</translation>
-    </message>
-    <message>
-        <source>running, race</source>
-        <translation>Laufen, Rennen</translation>
-    </message>
-    <message>
-        <source>running, track</source>
-        <translation>Laufen, Bahn</translation>
-    </message>
-    <message>
-        <source>running, trail</source>
-        <translation>Laufen, Trail</translation>
-    </message>
-    <message>
-        <source>running, treadmill</source>
-        <translation>Laufen, Laufband</translation>
     </message>
     <message>
         <source>runs</source>
@@ -7199,7 +7178,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>diese geplante Einheit ist nicht mehr da</translation>
     </message>
     <message>
-        <source>the blocks "{first}" and "{second}" overlap on {start}</source>
+        <source>the blocks &quot;{first}&quot; and &quot;{second}&quot; overlap on {start}</source>
         <translation>die Blöcke „{first}“ und „{second}“ überschneiden sich am {start}</translation>
     </message>
     <message>
@@ -7252,7 +7231,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>this session is gone</source>
-        <extracomment>Two runs are joined over a break of at most this. [s] A clock may run over so much where one watch stopped and another started. [s] Samples may lie so far apart within a run; a longer break is a stop. [s] A piece shorter than this is none. [s] What of a run's row its file does not say. What was taken for the same run: content, part and the file's name.</extracomment>
+        <extracomment>Two runs are joined over a break of at most this. [s] A clock may run over so much where one watch stopped and another started. [s] Samples may lie so far apart within a run; a longer break is a stop. [s] A piece shorter than this is none. [s] What of a run&apos;s row its file does not say. What was taken for the same run: content, part and the file&apos;s name.</extracomment>
         <translation>diese Einheit ist weg</translation>
     </message>
     <message>
@@ -7328,7 +7307,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>to 100 m</source>
-        <extracomment>Columns of the week's date and from where the lengths begin. [px at 100 %] What the engine's lengths are called, and what is said of a block with none longer.</extracomment>
+        <extracomment>Columns of the week&apos;s date and from where the lengths begin. [px at 100 %] What the engine&apos;s lengths are called, and what is said of a block with none longer.</extracomment>
         <translation>bis 100 m</translation>
     </message>
     <message>
@@ -7348,26 +7327,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Bahn</translation>
     </message>
     <message>
-        <source>track running</source>
-        <translation>Laufen auf der Bahn</translation>
-    </message>
-    <message>
         <source>trail</source>
         <translation>Trail</translation>
     </message>
     <message>
-        <source>trail running</source>
-        <translation>Laufen im Gelände</translation>
-    </message>
-    <message>
         <source>treadmill</source>
-        <extracomment>So many different zones of sessions are named. What is said of a session without a name.</extracomment>
         <translation>Laufband</translation>
-    </message>
-    <message>
-        <source>treadmill running</source>
-        <extracomment>What a run can be said to be, by its kind and sport as they are kept.</extracomment>
-        <translation>Laufen auf dem Laufband</translation>
     </message>
     <message>
         <source>type or paste; one line a day</source>
@@ -7375,7 +7340,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>typed</source>
-        <extracomment>Half-width of the 90 % interval of a maximum: seen, or from age alone. [beats/min] Where typed values may come from: the word that is kept, and the field's.</extracomment>
+        <extracomment>Half-width of the 90 % interval of a maximum: seen, or from age alone. [beats/min] Where typed values may come from: the word that is kept, and the field&apos;s.</extracomment>
         <translation>getippt</translation>
     </message>
     <message>
@@ -7391,12 +7356,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>nicht beurteilt</translation>
     </message>
     <message>
-        <source>unknown</source>
-        <translation>unbekannt</translation>
-    </message>
-    <message>
         <source>unknown name {name}</source>
         <translation>unbekannter Name {name}</translation>
+    </message>
+    <message>
+        <source>unknown sport</source>
+        <translation>unbekannte Sportart</translation>
     </message>
     <message>
         <source>unplanned</source>
@@ -7965,12 +7930,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{minutes} min</translation>
     </message>
     <message>
-        <source>{name} = "{text}" is no time such as {parts}</source>
-        <translation>{name} = "{text}" ist keine Zeit wie {parts}</translation>
+        <source>{name} = &quot;{text}&quot; is no time such as {parts}</source>
+        <translation>{name} = &quot;{text}&quot; ist keine Zeit wie {parts}</translation>
     </message>
     <message>
-        <source>{name} = "{value}" is no date such as 2026-04-13</source>
-        <translation>{name} = "{value}" ist kein Datum wie 2026-04-13</translation>
+        <source>{name} = &quot;{value}&quot; is no date such as 2026-04-13</source>
+        <translation>{name} = &quot;{value}&quot; ist kein Datum wie 2026-04-13</translation>
     </message>
     <message>
         <source>{name} block</source>
@@ -8156,7 +8121,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>{n} day</source>
-        <extracomment>Days longer than this share of all days are cut, so that one of them can't shrink the rest. Bars are cut only if the longest is this much longer than the cap. Rows of blocks as last laid out, with what they were made of; an edit makes few of them anew.</extracomment>
+        <extracomment>Days longer than this share of all days are cut, so that one of them can&apos;t shrink the rest. Bars are cut only if the longest is this much longer than the cap. Rows of blocks as last laid out, with what they were made of; an edit makes few of them anew.</extracomment>
         <translation>{n} Tag</translation>
     </message>
     <message>
@@ -8332,7 +8297,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>{n} of {count}</source>
-        <extracomment>Parts of a key swatch's height that each shade fills.</extracomment>
+        <extracomment>Parts of a key swatch&apos;s height that each shade fills.</extracomment>
         <translation>{n} von {count}</translation>
     </message>
     <message>
@@ -8744,7 +8709,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{text} ist eine Zeit; hier wird eine Zahl gebraucht</translation>
     </message>
     <message>
-        <source>{theirs}'s record into {mine}'s</source>
+        <source>{theirs}&apos;s record into {mine}&apos;s</source>
         <translation>Akte von {theirs} in die von {mine}</translation>
     </message>
     <message>

@@ -294,16 +294,21 @@ def test_effort_is_told_and_shown(page: SessionPage, qtbot: QtBot) -> None:
 def test_kind_is_chosen_from_a_menu(page: SessionPage, qtbot: QtBot) -> None:
     menu = page.head.kind.menu()
     kinds = [action.text() for action in menu.actions()]
-    assert kinds[:6] == ["running", "treadmill", "trail", "track", "race", "other sport"]
+    assert kinds[:6] == ["running", "treadmill", "trail", "track", "race", "walking"]
     assert page.head.kind.text() == "&Kind: running"
     with qtbot.waitSignal(page.kind_changed) as told:
         menu.popup(page.mapToGlobal(page.rect().center()))
         qtbot.mouseClick(
             menu, Qt.MouseButton.LeftButton, pos=menu.actionGeometry(menu.actions()[3]).center()
         )
-    assert told.args == [87, "track"]
+    assert told.args is not None
+    assert (told.args[1].sport, told.args[1].kind) == ("running", "track")
     show(page, sport="cycling")
-    assert page.head.kind.text() == "&Kind: other sport"
+    assert page.head.kind.text() == "&Kind: cycling"
+    assert [action.text() for action in menu.actions() if action.isChecked()] == ["cycling"]
+    show(page, sport="unknown")
+    assert page.head.kind.text() == "&Kind: unknown sport"
+    assert not [action for action in menu.actions() if action.isChecked()]
 
 
 def test_ways_on(page: SessionPage, qtbot: QtBot) -> None:

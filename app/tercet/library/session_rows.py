@@ -8,8 +8,7 @@ from datetime import date
 from typing import Any
 from weakref import WeakKeyDictionary
 
-from tercet.language import mark, tr
-from tercet.library import localtime
+from tercet.library import localtime, session_kinds
 from tercet.library.views import SessionView
 from tercet.store import queries, season_queries
 from tercet.store.database import Store
@@ -91,7 +90,7 @@ def _views(rows: Sequence[Any], races: dict[str, str]) -> list[SessionView]:
                 number,
                 date.fromisoformat(day),
                 localtime.local_time(start, offset),
-                name or raced.get(number) or words or _default_name(sport, kind),
+                name or raced.get(number) or words or session_kinds.name(sport, kind),
                 sport,
                 kind,
                 (a, b, c, d, e),
@@ -109,28 +108,3 @@ def _views(rows: Sequence[Any], races: dict[str, str]) -> list[SessionView]:
             )
         )
     return views
-
-
-RUN = mark("Run")
-_NAMES = {
-    "treadmill": mark("Treadmill run"),
-    "trail": mark("Trail run"),
-    "track": mark("Track run"),
-    "race": mark("Race"),
-}
-
-
-_SPORTS = {
-    "cycling": mark("Cycling"),
-    "walking": mark("Walking"),
-    "hiking": mark("Hiking"),
-    "swimming": mark("Swimming"),
-    "unknown": mark("Other session"),
-}
-
-
-def _default_name(sport: str, kind: str) -> str:
-    if sport == "running":
-        return tr(_NAMES.get(kind, RUN))
-    other = _SPORTS.get(sport)
-    return tr(other) if other else sport.replace("_", " ").capitalize()

@@ -10,24 +10,11 @@ from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, 
 
 from tercet import language
 from tercet.language import mark, several, tr
+from tercet.library import session_kinds
 from tercet.library.record_merge import Conflict, Merged
 from tercet.ui.fields import fit_to_screen
 from tercet.ui.widgets import Label, Rule, button, clear_scroll
 
-#: What a run can be said to be, by its kind and sport as they are kept.
-KINDS = {
-    "treadmill running": mark("treadmill running"),
-    "trail running": mark("trail running"),
-    "track running": mark("track running"),
-    "race running": mark("race running"),
-    "running": mark("running"),
-    "walking": mark("walking"),
-    "hiking": mark("hiking"),
-    "cycling": mark("cycling"),
-    "swimming": mark("swimming"),
-    "other": mark("other"),
-    "unknown": mark("unknown"),
-}
 #: One and several things of a part of the plan, by its table.
 PARTS = {
     "threshold": (mark("{n} threshold"), mark("{n} thresholds")),
@@ -49,8 +36,7 @@ def in_words(item: Conflict, value: Any) -> str:
     if item.saying == "meant":
         return tr("meant") if value else tr("not meant")
     if item.saying == "kind":
-        kind = " ".join(part for part in (value[1], value[0]) if part)
-        return tr(KINDS.get(kind, kind))
+        return session_kinds.said(value[0], value[1])
     if item.saying == "day":
         moment = datetime.fromtimestamp(value[0], UTC) + timedelta(seconds=value[1])
         return tr(

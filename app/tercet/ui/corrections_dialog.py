@@ -22,46 +22,20 @@ from PySide6.QtWidgets import (
 )
 
 from tercet import language, units
-from tercet.language import mark, tr
-from tercet.library import localtime, moments, operations, pieces
+from tercet.language import tr
+from tercet.library import localtime, moments, operations, pieces, session_kinds
 from tercet.library.library import Library
 from tercet.library.pieces import Correctable
+from tercet.library.session_kinds import KINDS
 from tercet.ui import theme, words
 from tercet.ui.fields import ErrorLine, fit_to_screen
 from tercet.ui.focus_ring import FocusRing
 from tercet.ui.jobs import Answers
 from tercet.ui.widgets import Label, button
 
-#: What a session may be said to be: words, sport, kind of running.
-SPORTS = (
-    (mark("running"), "running", ""),
-    (mark("running, treadmill"), "running", "treadmill"),
-    (mark("running, trail"), "running", "trail"),
-    (mark("running, track"), "running", "track"),
-    (mark("running, race"), "running", "race"),
-    (mark("walking"), "walking", ""),
-    (mark("hiking"), "hiking", ""),
-    (mark("cycling"), "cycling", ""),
-    (mark("swimming"), "swimming", ""),
-    (mark("another sport"), "other", ""),
-)
 #: So many different zones of sessions are named.
 MOST_SOURCES = 3
 _NUMBER = Qt.ItemDataRole.UserRole
-#: What is said of a session without a name.
-_KINDS = {
-    "treadmill": mark("treadmill"),
-    "trail": mark("trail"),
-    "track": mark("track"),
-    "race": mark("race"),
-    "running": mark("running"),
-    "walking": mark("walking"),
-    "hiking": mark("hiking"),
-    "cycling": mark("cycling"),
-    "swimming": mark("swimming"),
-    "other": mark("another sport"),
-    "unknown": mark("unknown"),
-}
 
 
 class CorrectionsDialog(QDialog):
@@ -102,7 +76,7 @@ class CorrectionsDialog(QDialog):
         self.zone.setAccessibleName(tr("Time zone"))
         self.zone_now = Label("", "small", "text_2", wrap=True)
         self.sport = QComboBox()
-        self.sport.addItems([tr(told[0]) for told in SPORTS])
+        self.sport.addItems([tr(each.said) for each in KINDS])
         self.sport.setAccessibleName(tr("Sport"))
         self.at = QTimeEdit(QTime(0, 30))
         self.at.setDisplayFormat("h:mm:ss")
@@ -216,8 +190,8 @@ class CorrectionsDialog(QDialog):
         self._do(moments.shift, self.chosen, days * 86_400.0 + hours * 3600.0 + minutes * 60.0)
 
     def _set_sport(self) -> None:
-        _, sport, kind = SPORTS[self.sport.currentIndex()]
-        self._do(operations.set_kind, self.chosen, sport, kind)
+        said = KINDS[self.sport.currentIndex()]
+        self._do(operations.set_kind, self.chosen, said.sport, said.kind)
 
     def _cut(self) -> None:
         self._do(pieces.cut, self.chosen[0], self.at.time().msecsSinceStartOfDay() / 1000.0)
@@ -281,8 +255,7 @@ def _line(session: Correctable) -> str:
         month=language.short_month(start.month),
         year=start.year,
     )
-    kind = session.kind or session.sport
-    name = session.name or tr(_KINDS.get(kind, kind))
+    name = session.name or session_kinds.name(session.sport, session.kind)
     length = f", {units.distance(session.distance_m)}" if session.distance_m else ""
     lasted = f", {words.duration(session.elapsed_s)}" if session.elapsed_s else ""
     when = words.at_clock(day, start, session.clock)

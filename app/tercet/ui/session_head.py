@@ -14,7 +14,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tercet.language import mark, tr
+from tercet.language import tr
+from tercet.library import session_kinds
+from tercet.library.session_kinds import KINDS, Kind
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
@@ -22,23 +24,8 @@ from tercet.ui.session_stair import SessionStair, left_out_words
 from tercet.ui.stretch_menu import add_whole_run
 from tercet.ui.values import Value
 
-KINDS = (
-    mark("running"),
-    mark("treadmill"),
-    mark("trail"),
-    mark("track"),
-    mark("race"),
-    mark("other sport"),
-)
 #: Under this width, at 100 % text, the six values stand in two rows.
 TWO_ROWS_WIDTH = 700
-
-
-def kind_of(session: SessionView) -> str:
-    """Which of :data:`KINDS` a session is; running of no named kind is ``running``."""
-    if session.sport not in {"running", "unknown"}:
-        return "other sport"
-    return session.kind if session.kind in KINDS else "running"
 
 
 def mean_speed(session: SessionView) -> float:
@@ -52,7 +39,7 @@ def mean_speed(session: SessionView) -> float:
 class SessionHead(QWidget):
     """Title and date, Previous, Next, Back and Kind, the values, and the stair."""
 
-    kind_chosen = Signal(str)
+    kind_chosen = Signal(object)  # session_kinds.Kind
     whole_said = Signal(str)  # of the whole run: a letter of a shade, "belt" or "back"
 
     def __init__(self) -> None:
@@ -67,7 +54,7 @@ class SessionHead(QWidget):
         self.previous.setAccessibleName(tr("Previous session"))
         self.next.setAccessibleName(tr("Next session"))
         self.kind = QPushButton()
-        self._kinds: dict[str, QAction] = {}
+        self._kinds: dict[Kind, QAction] = {}
         self._make_menu()
         self.running = Value(tr("running time"))
         self.distance = Value(tr("distance"))
@@ -114,10 +101,12 @@ class SessionHead(QWidget):
             left_out = f"{left_out} {estimate}".strip()
         self.left_out.setText(left_out)
         self.left_out.setVisible(bool(left_out))
-        kind = kind_of(session)
-        self._kinds[kind].setChecked(True)
-        self.kind.setText(tr("&Kind: {kind}", kind=tr(kind)))
-        self.kind.setAccessibleName(tr("Kind of session: {kind}", kind=tr(kind)))
+        known = session_kinds.of(session.sport, session.kind)
+        for each, action in self._kinds.items():
+            action.setChecked(each == known)
+        kind = session_kinds.said(session.sport, session.kind)
+        self.kind.setText(tr("&Kind: {kind}", kind=kind))
+        self.kind.setAccessibleName(tr("Kind of session: {kind}", kind=kind))
 
     def show_effort(self, effort: int | None) -> None:
         """Show what the runner said of the effort."""
@@ -149,8 +138,9 @@ class SessionHead(QWidget):
     def _make_menu(self) -> None:
         menu = QMenu(self.kind)
         group = QActionGroup(self)
+        group.setExclusionPolicy(QActionGroup.ExclusionPolicy.ExclusiveOptional)
         for kind in KINDS:
-            action = QAction(tr(kind), self)
+            action = QAction(tr(kind.said), self)
             action.setCheckable(True)
             action.triggered.connect(lambda _checked, chosen=kind: self.kind_chosen.emit(chosen))
             group.addAction(action)

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.language import mark, tr
+from tercet.library.session_kinds import Kind
 from tercet.library.trace import SessionTrace
 from tercet.library.views import SessionView
 from tercet.ui import theme as themes
@@ -41,7 +42,7 @@ class SessionPage(QWidget):
     """One session; what is asked for and what was changed is told by signals.
 
     ``note_changed`` and ``effort_changed`` give the session's number and the new text or effort
-    (None for not said), ``kind_changed`` one of :data:`~tercet.ui.session_head.KINDS`.
+    (None for not said), ``kind_changed`` one of :data:`~tercet.library.session_kinds.KINDS`.
     """
 
     previous_asked = Signal()
@@ -49,7 +50,7 @@ class SessionPage(QWidget):
     back_asked = Signal()
     note_changed = Signal(int, str)
     effort_changed = Signal(int, object)
-    kind_changed = Signal(int, str)
+    kind_changed = Signal(int, object)
     shade_said = Signal(int, float, float, str)  # run, start, end [s], letter
     repetition_said = Signal(int, float, float)
     belt_said = Signal(int, float, float)  # run, length [s], speed [m/s]
@@ -208,7 +209,7 @@ class SessionPage(QWidget):
         self.panel.chart.repetition_pointed.connect(self.repetitions.mark_repetition)
         self.repetitions.repetition_pointed.connect(self.panel.chart.mark_repetition)
 
-    def _kind(self, kind: str) -> None:
+    def _kind(self, kind: Kind) -> None:
         if self.session is not None:
             self.kind_changed.emit(self.session.id, kind)
 

@@ -10,7 +10,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
 from tercet.language import mark, several, tr
-from tercet.ui.session_head import KINDS
+from tercet.library.session_kinds import KINDS
 
 if TYPE_CHECKING:
     from tercet.ui.window import MainWindow
@@ -38,7 +38,7 @@ class SheetMenu(QMenu):
                 several(count, mark("Kind of the session"), mark("Kind of {n} sessions")), self
             )
             for kind in KINDS:
-                action = QAction(tr(kind), kinds)
+                action = QAction(tr(kind.said), kinds)
                 action.triggered.connect(
                     lambda _=False, kind=kind: window.acts.set_kind_of(chosen, kind)
                 )

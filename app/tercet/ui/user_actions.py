@@ -23,6 +23,7 @@ from tercet.ui.undo_bar import UndoBar
 if TYPE_CHECKING:
     from tercet.domain import Block, Changes, Race
     from tercet.library.record_merge import Conflict
+    from tercet.library.session_kinds import Kind
 
 
 class Actions(QObject):
@@ -85,10 +86,9 @@ class Actions(QObject):
         said = several(len(sessions), mark("Deleted: {n} session"), mark("Deleted: {n} sessions"))
         self.do(operations.delete_runs, [session.id for session in sessions], said=said)
 
-    def set_kind_of(self, run_ids: Sequence[int], kind: str) -> None:
+    def set_kind_of(self, run_ids: Sequence[int], kind: Kind) -> None:
         """Say of what kind several sessions are, in one step."""
-        sport, detail = ("other", "") if kind == "other sport" else ("running", kind)
-        self.do(operations.set_kind, list(run_ids), sport, "" if detail == "running" else detail)
+        self.do(operations.set_kind, list(run_ids), kind.sport, kind.kind)
 
     def set_note(self, run_id: int, text: str) -> None:
         """Keep a note."""
@@ -98,7 +98,7 @@ class Actions(QObject):
         """Keep the effort said."""
         self.do(operations.set_effort, run_id, effort, quiet=True)
 
-    def set_kind(self, run_id: int, kind: str) -> None:
+    def set_kind(self, run_id: int, kind: Kind) -> None:
         """Say of what kind a session is."""
         self.set_kind_of([run_id], kind)
 
