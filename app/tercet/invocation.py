@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn, TextIO
 
-from tercet import __version__
+from tercet import __version__, language
 
 if TYPE_CHECKING:
     from tercet.library.views import SeasonView
@@ -70,7 +70,13 @@ def review_parser() -> argparse.ArgumentParser:
     )
     review.add_argument("--theme", choices=("light", "dark", "ink"), default="light")
     review.add_argument("--paper", choices=("a4", "letter", "wide"), default="a4")
-    review.add_argument("--units", choices=("km", "miles"), default="km")
+    review.add_argument(
+        "--units", choices=("km", "miles"), help="without it those chosen in the window, else km"
+    )
+    review.add_argument(
+        "--language", choices=tuple(language.languages()),
+        help="without it the one chosen in the window, else the system's",
+    )  # fmt: skip
     review.add_argument(
         "--about", default="", metavar="DAY",
         help="the block that begins on this day, such as 2026-04-13, or the season from one "

@@ -823,7 +823,6 @@
     </message>
     <message>
         <source>Change the zone round home</source>
-        <extracomment>The zone&apos;s middle lies aside from home by at most this share of its radius, so that the ends of many cut tracks, which lie on a circle, do not point at the door.</extracomment>
         <translation>Umkreis ums Zuhause ändern</translation>
     </message>
     <message>
@@ -1053,6 +1052,10 @@
     <message>
         <source>Day or month first?</source>
         <translation>Zuerst der Tag oder der Monat?</translation>
+    </message>
+    <message>
+        <source>Day, time, distance and altitude can still tell someone who knows the runner where a run was.</source>
+        <translation>Tag, Uhrzeit, Strecke und Höhe können jemandem, der die Läuferin oder den Läufer kennt, noch immer sagen, wo ein Lauf war.</translation>
     </message>
     <message>
         <source>Days from one hard day to the next, at least.
@@ -1900,6 +1903,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>It holds no activity.</source>
         <translation>Sie enthält keine Aktivität.</translation>
+    </message>
+    <message>
+        <source>It holds no place.</source>
+        <translation>Es enthält keinen Ort.</translation>
     </message>
     <message>
         <source>It holds no sample that could be read.</source>
@@ -2753,6 +2760,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Keine Notizen zu dieser Seite.</translation>
     </message>
     <message>
+        <source>No original file, no name, note, device, shading, threshold or plan.</source>
+        <translation>Keine Originaldatei, kein Name, keine Notiz, kein Gerät, keine Stufe, keine Schwelle und kein Plan.</translation>
+    </message>
+    <message>
         <source>No point of a track could be read.</source>
         <translation>Kein Punkt einer Spur war lesbar.</translation>
     </message>
@@ -3020,6 +3031,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Eine TCX-Datei je aufgezeichnetem Lauf, neu erstellt: Zeit, Herzfrequenz, Geschwindigkeit, Strecke, Höhe, Schrittfrequenz und Leistung. Keine Position, Originaldatei, kein Name, keine Notiz, Stufe von Hand und kein Plan.</translation>
     </message>
     <message>
+        <source>One TCX file a run: its clock in UTC, heart rate, speed, distance, altitude, cadence and power as far as they were recorded; where only positions were, distance reckoned from them.</source>
+        <translation>Je Lauf eine TCX-Datei: ihre Uhr in UTC, Herzfrequenz, Geschwindigkeit, Strecke, Höhe, Schrittfrequenz und Leistung, soweit sie aufgezeichnet wurden; wo nur Positionen waren, die daraus berechnete Strecke.</translation>
+    </message>
+    <message>
         <source>One bout of work with rest before the next.</source>
         <translation>Eine Belastung mit Pause vor der nächsten.</translation>
     </message>
@@ -3251,6 +3266,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Places are left out of every file.</source>
         <translation>Orte bleiben aus jeder Datei heraus.</translation>
+    </message>
+    <message>
+        <source>Places within {metres} m of a point near home are left out, all others are in it.</source>
+        <translation>Orte im Umkreis von {metres} m um einen Punkt nahe dem Zuhause sind ausgelassen, alle anderen sind darin.</translation>
     </message>
     <message>
         <source>Plan a session</source>
@@ -5246,6 +5265,11 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Was heißt das? Wie hart war es?</translation>
     </message>
     <message>
+        <source>What is in this archive</source>
+        <extracomment>The zone&apos;s middle lies aside from home by at most this share of its radius, so that the ends of many cut tracks, which lie on a circle, do not point at the door.</extracomment>
+        <translation>Was in diesem Archiv ist</translation>
+    </message>
+    <message>
         <source>What it is</source>
         <translation>Was es ist</translation>
     </message>
@@ -5578,6 +5602,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>altitude, metres</source>
         <translation>Höhe, Meter</translation>
+    </message>
+    <message>
+        <source>am</source>
+        <translation>vormittags</translation>
     </message>
     <message>
         <source>an effort outside 0 to 10</source>
@@ -6809,6 +6837,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>planned {session}, {length}, {state}</source>
         <translation>geplant {session}, {length}, {state}</translation>
+    </message>
+    <message>
+        <source>pm</source>
+        <translation>nachmittags</translation>
     </message>
     <message>
         <source>polarised</source>

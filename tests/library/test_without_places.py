@@ -13,6 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tercet import language
 from tercet.domain import Recording, Stream
 from tercet.formats.tcx import read_tcx
 from tercet.formats.tcx_written import write_tcx
@@ -55,6 +56,20 @@ def test_by_default_no_place_is_in_it(season_library: Library, tmp_path: Path) -
     runs = read_back(target)
     assert all(not {"latitude", "longitude"} & run.streams.keys() for run in runs)
     assert all("speed" in run.streams or "distance" in run.streams for run in runs)
+
+
+def test_what_is_in_it_is_told_in_the_language_in_use(
+    season_library: Library, tmp_path: Path
+) -> None:
+    target = tmp_path / "runs.zip"
+    language.use("de")
+    try:
+        assert without_places.write(season_library, target, without_places.typed("45 7", 400.0))
+    finally:
+        language.use(language.SOURCE)
+    with zipfile.ZipFile(target) as archive:
+        said = archive.read("about.txt").decode("utf-8")
+    assert "im Umkreis von 400 m" in said and "archive" not in said
 
 
 @pytest.mark.parametrize("radius", [200.0, 1000.0])

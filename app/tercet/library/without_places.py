@@ -15,10 +15,11 @@ from types import MappingProxyType
 
 import numpy as np
 
+from tercet import language
 from tercet.domain import Changes, Recording, Stream
 from tercet.engine.geodesy import plane, step_lengths
 from tercet.formats.tcx_written import write_tcx
-from tercet.language import tr
+from tercet.language import mark, tr
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import RecordError
@@ -31,13 +32,20 @@ USUAL_RADIUS = 500
 #: The zone's middle lies aside from home by at most this share of its radius, so that the ends of
 #: many cut tracks, which lie on a circle, do not point at the door.
 ASIDE = 0.5
-ABOUT = """What is in this archive
-
-One TCX file a run: its clock in UTC, heart rate, speed, distance, altitude, cadence and power as
-far as they were recorded; where only positions were, distance reckoned from them. {places}
-No original file, no name, note, device, shading, threshold or plan.
-Day, time, distance and altitude can still tell someone who knows the runner where a run was.
-"""
+ABOUT = (
+    mark("What is in this archive"),
+    "",
+    mark(
+        "One TCX file a run: its clock in UTC, heart rate, speed, distance, altitude, cadence and "
+        "power as far as they were recorded; where only positions were, distance reckoned from "
+        "them."
+    ),
+    mark("No original file, no name, note, device, shading, threshold or plan."),
+    mark(
+        "Day, time, distance and altitude can still tell someone who knows the runner where a run "
+        "was."
+    ),
+)
 
 
 @dataclass(frozen=True)
@@ -148,15 +156,9 @@ def write(
     """
     runs: list[Row] = library.call(place_queries.recorded)
     part = target.with_name(target.name + ".part")
-    places = (
-        "It holds no place."
-        if zone is None
-        else f"Places within {zone.radius_m:.0f} m of a point near home are left out, all others "
-        "are in it."
-    )
     try:
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
-            archive.writestr("about.txt", ABOUT.format(places=places))
+            archive.writestr("about.txt", _about(zone))
             for done, run in enumerate(runs, 1):
                 if stop is not None and stop.is_set():
                     break
@@ -180,6 +182,17 @@ def write(
     finally:
         part.unlink(missing_ok=True)
     return True
+
+
+def _about(zone: Home | None) -> str:
+    if zone is None:
+        places = tr("It holds no place.")
+    else:
+        places = tr(
+            "Places within {metres} m of a point near home are left out, all others are in it.",
+            metres=language.number(zone.radius_m),
+        )
+    return "\n".join((*(tr(line) if line else "" for line in ABOUT), places, ""))
 
 
 def _written(run: Row, begin: datetime, packed: Mapping[str, bytes], zone: Home | None) -> bytes:

@@ -125,7 +125,8 @@ def at_clock(day: str, start: datetime, clock: str) -> str:
     """A day in words with its time; only am or pm, or nothing, where nobody wrote one."""
     if clock == "day":
         return day
-    return f"{day}, {clock or f'{start:%H:%M}'}"
+    half = {"am": tr("am"), "pm": tr("pm")}.get(clock)
+    return f"{day}, {half or f'{start:%H:%M}'}"
 
 
 def weekday(day: date) -> str:

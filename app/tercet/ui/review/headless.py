@@ -13,7 +13,7 @@ from tercet.library.library import Library
 from tercet.library.review import build
 from tercet.library.review.content import Review
 from tercet.store.database import Store
-from tercet.ui import theme
+from tercet.ui import spoken, theme
 from tercet.ui.application import application
 from tercet.ui.look import look_of
 from tercet.ui.review import looks, saving
@@ -34,6 +34,9 @@ def write(asked: Namespace, folder: Path | None, out: TextIO) -> int:
     # An application loads the fonts; kept until the file is written.
     app = application()
     theme.apply(app, False)
+    look = None if folder is None else look_of(folder)
+    spoken.speak(asked.language or (look.language if look else spoken.SYSTEM))
+    asked.units = asked.units or (look.units if look else "km")
     review = of_recordings(asked, out) if folder is None else of_store(asked, folder)
     if len(review.shown) < 2:
         raise UsageError("there is no running to review")
