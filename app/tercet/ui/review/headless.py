@@ -34,9 +34,9 @@ def write(asked: Namespace, folder: Path | None, out: TextIO) -> int:
     # An application loads the fonts; kept until the file is written.
     app = application()
     theme.apply(app, False)
-    look = None if folder is None else look_of(folder)
-    spoken.speak(asked.language or (look.language if look else spoken.SYSTEM))
-    asked.units = asked.units or (look.units if look else "km")
+    kept = None if folder is None else look_of(folder)
+    spoken.speak(asked.language or (kept.language if kept else spoken.SYSTEM))
+    asked.units = asked.units or (kept.units if kept else "km")
     review = of_recordings(asked, out) if folder is None else of_store(asked, folder)
     if len(review.shown) < 2:
         raise UsageError("there is no running to review")
