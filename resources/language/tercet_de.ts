@@ -5208,12 +5208,12 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Woche vom {day}</translation>
     </message>
     <message>
-        <source>Week of {monday}, nothing run</source>
-        <translation>Woche vom {monday}, nichts gelaufen</translation>
+        <source>Week of {day}, nothing run</source>
+        <translation>Woche vom {day}, nichts gelaufen</translation>
     </message>
     <message>
-        <source>Week of {monday}, {hours} run</source>
-        <translation>Woche vom {monday}, {hours} gelaufen</translation>
+        <source>Week of {day}, {hours} run</source>
+        <translation>Woche vom {day}, {hours} gelaufen</translation>
     </message>
     <message>
         <source>Week volume</source>

@@ -89,7 +89,7 @@ def test_the_season_is_whole_with_its_diary_week(judged_library) -> None:
     judged_library.take_in([resources.samples() / "diary-week.txt"])
     view = judged_library.call(season.season, date(2026, 6, 20))
     (week,) = [
-        week for block in view.blocks for week in block.weeks if week.monday == date(2026, 6, 8)
+        week for block in view.blocks for week in block.weeks if week.first_day == date(2026, 6, 8)
     ]
     assert [len(day) for day in week.days] == [0, 1, 1, 1, 0, 1, 1]
     assert week.seconds[:3] == (13_656.0, 600.0, 669.0)

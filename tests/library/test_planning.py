@@ -138,7 +138,7 @@ def test_planned_sessions_are_understood_matched_and_moved(store: Store) -> None
     planning.add_planned(store, date(2026, 6, 20), "rest")
     planning.add_planned(store, date(2026, 6, 20), "40 min easy, 6 x 100 strds")
     view = season.season(store, TODAY)
-    week = next(w for b in view.blocks for w in b.weeks if w.monday == date(2026, 6, 15))
+    week = next(w for b in view.blocks for w in b.weeks if w.first_day == date(2026, 6, 15))
     tuesday, friday, saturday = week.planned[1], week.planned[4], week.planned[5]
     assert [item.state for item in (*tuesday, *friday, *saturday)] == [
         "missed",

@@ -72,7 +72,7 @@ def test_weeks_are_those_of_pandas(view: SeasonView) -> None:
     ours: dict[date, np.ndarray] = {}
     for block in view.blocks:
         for week in block.weeks:
-            ours[week.monday] = ours.get(week.monday, np.zeros(5)) + np.array(week.seconds)
+            ours[week.first_day] = ours.get(week.first_day, np.zeros(5)) + np.array(week.seconds)
     for sunday, row in by_sunday.iterrows():
         assert ours[sunday.date() - timedelta(days=6)] == pytest.approx(row.to_numpy())
 
@@ -80,9 +80,9 @@ def test_weeks_are_those_of_pandas(view: SeasonView) -> None:
 def test_a_session_lies_on_its_day_and_in_its_block(view: SeasonView) -> None:
     for block in view.blocks:
         for week in block.weeks:
-            assert week.monday.weekday() == 0 and len(week.days) == len(week.inside) == 7
+            assert week.first_day.weekday() == 0 and len(week.days) == len(week.inside) == 7
             for k, (held, inside) in enumerate(zip(week.days, week.inside, strict=True)):
-                day = week.monday + timedelta(days=k)
+                day = week.first_day + timedelta(days=k)
                 assert inside == (block.start <= day <= block.end)
                 assert all(session.day == day and inside for session in held)
 
@@ -170,7 +170,7 @@ def check_unplanned(block: BlockView, every: tuple[BlockView, ...]) -> None:
     assert any(session for week in block.weeks for day in week.days for session in day)
     # a week belongs to the month of its Thursday, as ISO 8601 has it for years
     for week in block.weeks:
-        thursday = week.monday + timedelta(days=3)
+        thursday = week.first_day + timedelta(days=3)
         assert f"{thursday:%B %Y}" == block.name
     planned = [other for other in every if other.id is not None]
     before = any(other.end == block.start - timedelta(days=1) for other in planned)

@@ -118,7 +118,7 @@ def test_weekly_sums_of_the_open_marathon_log_equal_pandas() -> None:
     )
     weekly = frame.resample("W-SUN").sum()
     shown = {
-        week.monday: (week.seconds[0], week.metres[0])
+        week.first_day: (week.seconds[0], week.metres[0])
         for block in view_of(runs).blocks
         for week in block.weeks
     }

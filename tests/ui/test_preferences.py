@@ -84,7 +84,7 @@ def test_weeks_that_begin_on_sunday_are_laid_anew_in_a_new_window(qtbot, some_li
         qtbot.waitUntil(lambda: desk.main is not first, timeout=10_000)
         qtbot.waitUntil(lambda: desk.main.view is not None, timeout=20_000)
         header = desk.main.season_page.sheet.model().headerData(1, Qt.Orientation.Horizontal)
-        starts = {week.monday.weekday() for b in desk.main.view.blocks for week in b.weeks}
+        starts = {week.first_day.weekday() for b in desk.main.view.blocks for week in b.weeks}
         assert header == "Sun" and starts == {week_days.SUNDAY}
         assert look_of(some_library.folder).week == "6"
     finally:

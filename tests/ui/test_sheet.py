@@ -74,8 +74,8 @@ def block(name: str, weeks: list[WeekView], target: float = 0.8, **changes: obje
         id=1,
         name=name,
         kind="base",
-        start=weeks[0].monday,
-        end=weeks[-1].monday + timedelta(days=6),
+        start=weeks[0].first_day,
+        end=weeks[-1].first_day + timedelta(days=6),
         easy_target=target,
         weeks=tuple(weeks),
         seconds=(total[0], total[1], total[2], total[3], total[4]),
@@ -486,7 +486,7 @@ def test_scroll_and_selection_stay_when_the_season_changes(sheet: SeasonSheet) -
     bar = sheet.verticalScrollBar()
     bar.setValue(410)
     before = long_season()
-    earlier = session(999, before.blocks[0].weeks[0].monday - timedelta(days=7), "Old", EASY)
+    earlier = session(999, before.blocks[0].weeks[0].first_day - timedelta(days=7), "Old", EASY)
     old = block("Older", [week(earlier.day, [earlier])])
     told: list[int] = []
     sheet.session_selected.connect(told.append)

@@ -41,7 +41,7 @@ class CurvePage:
 class WeekRow:
     """A week's running, its session-RPE load where every effort was said, and its days off."""
 
-    monday: date
+    first_day: date
     seconds: float
     metres: float
     load: load.WeekLoad | None
@@ -122,14 +122,14 @@ def week_rows(span: Span) -> tuple[WeekRow, ...]:
     """The latest weeks of a stretch with runs, the latest first."""
     loads = dict(standing.weekly_loads(span))
     out = []
-    for monday in sorted(loads, reverse=True)[:WEEKS]:
-        runs = [run for run in span.runs if timedelta() <= run.day - monday < timedelta(days=7)]
+    for first_day in sorted(loads, reverse=True)[:WEEKS]:
+        runs = [run for run in span.runs if timedelta() <= run.day - first_day < timedelta(days=7)]
         out.append(
             WeekRow(
-                monday,
+                first_day,
                 sum(run.running_s for run in runs),
                 sum(run.distance_m for run in runs),
-                loads[monday],
+                loads[first_day],
                 7 - len({run.day for run in runs}),
             )
         )

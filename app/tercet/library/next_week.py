@@ -23,9 +23,9 @@ MORE, FIRST_HARD_S = 1.1, 300.0
 
 @dataclass(frozen=True)
 class Amounts:
-    """What the week from ``monday`` asks for by shade [s]; nothing hard before ``not_before``."""
+    """What a week asks for by shade [s]; nothing hard before ``not_before``."""
 
-    monday: date
+    first_day: date
     easy: float
     moderate: float
     hard: float
@@ -34,9 +34,9 @@ class Amounts:
 
 @dataclass(frozen=True)
 class NextWeek:
-    """Sentences for the week from ``monday``; empty where there is nothing to go by."""
+    """Sentences for the week from ``first_day``; empty where there is nothing to go by."""
 
-    monday: date
+    first_day: date
     lines: tuple[str, ...]
     amounts: Amounts | None = None
 
@@ -52,14 +52,14 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     spacing : int
         Least days from one hard day to the next.
     """
-    monday = week_days.start_of(view.today) + timedelta(days=7)
+    first_day = week_days.start_of(view.today) + timedelta(days=7)
     lately = [run for run in record if 0 <= (view.today - run.day).days < LATELY]
     if not lately:
-        return NextWeek(monday, ())
-    block = next((b for b in view.blocks if b.start <= monday <= b.end), None)
-    told, (easy, moderate, hard) = _volume(view, block, monday, lately)
-    lines = [*told, *_spaced(lately, spacing, monday)]
-    amounts = Amounts(monday, easy, moderate, hard, _free_from(lately, spacing) or monday)
+        return NextWeek(first_day, ())
+    block = next((b for b in view.blocks if b.start <= first_day <= b.end), None)
+    told, (easy, moderate, hard) = _volume(view, block, first_day, lately)
+    lines = [*told, *_spaced(lately, spacing, first_day)]
+    amounts = Amounts(first_day, easy, moderate, hard, _free_from(lately, spacing) or first_day)
     longest = max(run.distance_m for run in lately)
     if longest > 0:
         lines.append(
@@ -69,15 +69,15 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
                 longest=units.distance(longest),
             )
         )
-    return NextWeek(monday, tuple(lines), amounts if easy >= LEAST_S else None)
+    return NextWeek(first_day, tuple(lines), amounts if easy >= LEAST_S else None)
 
 
 def _volume(
-    view: SeasonView, block: BlockView | None, monday: date, lately: list[SessionView]
+    view: SeasonView, block: BlockView | None, first_day: date, lately: list[SessionView]
 ) -> tuple[list[str], tuple[float, float, float]]:
     """Give the sentences of the volume, and the seconds by shade that they tell."""
     usual = plans.nowadays(view)
-    week = next((w for w in block.weeks if w.monday == monday), None) if block else None
+    week = next((w for w in block.weeks if w.first_day == first_day), None) if block else None
     if block is None:
         said = tr("As much as lately, about {time}; no block is planned for it.", time=hours(usual))
         return [said], (usual, 0.0, 0.0)
@@ -131,11 +131,11 @@ def _free_from(lately: list[SessionView], spacing: int) -> date | None:
     return date.fromordinal(hard[-1] + spacing) if hard else None
 
 
-def _spaced(lately: list[SessionView], spacing: int, monday: date) -> list[str]:
+def _spaced(lately: list[SessionView], spacing: int, first_day: date) -> list[str]:
     free = _free_from(lately, spacing)
     if free is None:
         return []
-    if free <= monday:
+    if free <= first_day:
         return [tr("Hard days at least {n} days apart.", n=spacing)] if spacing > 1 else []
     last = free - timedelta(days=spacing)
     return [

@@ -291,10 +291,10 @@ def remove_planned(store: Store, planned_id: int) -> Changes:
     return Changes(plan=True, step=step)
 
 
-def copy_week(store: Store, monday: date) -> Changes:
+def copy_week(store: Store, first_day: date) -> Changes:
     """Plan the next week as this one, after what it already holds."""
     step = tr("Copy a week's plan")
-    entries = [e for e in plan_queries.planned(store) if monday <= e.day < monday + 7 * DAY]
+    entries = [e for e in plan_queries.planned(store) if first_day <= e.day < first_day + 7 * DAY]
     with store.atomic(step):
         for entry in entries:
             day = entry.day + 7 * DAY

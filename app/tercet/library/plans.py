@@ -163,7 +163,7 @@ def easy_ahead(
     start = max(today, block.start - DAY)
     points = [(start.toordinal() + 1, so_far)]
     for week in block.weeks:
-        last = min(week.monday + 6 * DAY, block.end)
+        last = min(week.first_day + 6 * DAY, block.end)
         if last <= today:
             continue
         ahead = [item for day in week.planned for item in day if item.state == "to run"]

@@ -35,7 +35,7 @@ class BookSet:
 class BookWeek:
     """A week, or the part of it in one block; sets in the order of their days."""
 
-    monday: date
+    first_day: date
     sets: tuple[BookSet, ...]
 
     def of_length(self, place: int) -> tuple[BookSet, ...]:
@@ -105,13 +105,15 @@ def book(store: Store, view: SeasonView) -> Book:
         by_week: dict[date, list[BookSet]] = {}
         for item in inside:
             by_week.setdefault(week_days.start_of(item.day), []).append(item)
-        made = tuple(BookWeek(monday, tuple(items)) for monday, items in sorted(by_week.items()))
+        made = tuple(
+            BookWeek(first_day, tuple(items)) for first_day, items in sorted(by_week.items())
+        )
         if made:
             current = block.start <= view.today <= block.end
             metres = metres_by_class([item.reps for item in inside])
             blocks.append(BookBlock(block.name, block.kind, made, metres, current, _years(made)))
         for week in made:
-            over = week.monday < week_days.start_of(view.today)
+            over = week.first_day < week_days.start_of(view.today)
             remarks += _remarks(block.kind, week, over=over)
     return Book(tuple(blocks), tuple(reversed(remarks)))
 
@@ -149,8 +151,8 @@ def _remarks(kind: str, week: BookWeek, *, over: bool) -> list[Remark]:
             "{percent} % of the fast metres in the week of {day} {month} were run on one day; "
             "spread, each day stays lighter.",
             percent=round(share * 100),
-            day=week.monday.day,
-            month=month(week.monday.month),
+            day=week.first_day.day,
+            month=month(week.first_day.month),
         )
         out.append(Remark(text, run_id, day))
     return out

@@ -178,8 +178,8 @@ def block_view(
         by_day.setdefault(view.day, []).append(view)
     planned = {items[0].day: items for items in asked}
     laid = []
-    for monday, wanted in plans.wanted_weeks(block, races):
-        days = [monday + k * DAY for k in range(7)]
+    for first_day, wanted in plans.wanted_weeks(block, races):
+        days = [first_day + k * DAY for k in range(7)]
         inside = tuple([block.start <= day <= block.end for day in days])
         held = tuple(
             [tuple(by_day.get(day, ())) if ok else () for day, ok in zip(days, inside, strict=True)]
@@ -187,7 +187,7 @@ def block_view(
         runs = [view for day in held for view in day if view.sport == "running"]
         laid.append(
             WeekView(
-                monday,
+                first_day,
                 held,
                 inside,
                 _sum([view.seconds for view in runs]),

@@ -275,12 +275,12 @@ def _rest(span: Span) -> Iterator[Remark]:
 
 
 def _monotony(span: Span) -> Iterator[Remark]:
-    for monday, week in weekly_loads(span):
+    for first_day, week in weekly_loads(span):
         if week is not None and week.monotony is not None and week.monotony > MONOTONOUS:
-            ids = tuple(run.id for run in span.runs if 0 <= (run.day - monday).days < 7)
+            ids = tuple(run.id for run in span.runs if 0 <= (run.day - first_day).days < 7)
             yield Remark(
                 "monotony", number(week.monotony, 1),
-                tr("monotony, week of {day}", day=short_day(monday)),
+                tr("monotony, week of {day}", day=short_day(first_day)),
                 tr("The days were much alike by effort times minutes. Foster (1998) saw illness "
                    "oftener in weeks of high monotony and strain; a hint, no forecast."),
                 ids, (Step(tr("The runs"), "runs"),), 30.0, week.monotony,
@@ -295,12 +295,12 @@ def weekly_loads(span: Span) -> list[tuple[date, load.WeekLoad | None]]:
     for run in span.runs:
         by_week.setdefault(week_days.start_of(run.day), []).append(run)
     out: list[tuple[date, load.WeekLoad | None]] = []
-    for monday, runs in sorted(by_week.items(), reverse=True):
+    for first_day, runs in sorted(by_week.items(), reverse=True):
         daily = [0.0] * 7
         for run in runs:
             daily[week_days.column_of(run.day)] += load.session_load(run.effort or 0, run.running_s)
         told = all(run.effort is not None for run in runs)
-        out.append((monday, load.week_load(daily) if told else None))
+        out.append((first_day, load.week_load(daily) if told else None))
     return out
 
 

@@ -57,7 +57,7 @@ def lines(
     )
     taken = {item.day for item in planned}
     worked = [item.day for item in planned if item.seconds[1] + item.seconds[2] >= LEAST_WORK_S]
-    usual = _usual_days(amounts.monday, lately)
+    usual = _usual_days(amounts.first_day, lately)
     free = [day for day in usual if day not in taken]
     out: list[Planned] = []
     most = 1.1 * max(run.running_s for run in lately) - BEFORE_S - AFTER_S
@@ -87,14 +87,14 @@ def of_week(
     lately = [run for run in record if 0 <= (view.today - run.day).days < LATELY]
     if week.amounts is None or not lately:
         return ()
-    last = week.monday + timedelta(days=6)
+    last = week.first_day + timedelta(days=6)
     planned = [
         item
         for block in view.blocks
         for part in block.weeks
         for day in part.planned
         for item in day
-        if week.monday <= item.day <= last
+        if week.first_day <= item.day <= last
     ]
     races = {race.day for race in view.races}
     wanted = lines(week.amounts, lately, planned, spacing)

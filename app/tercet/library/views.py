@@ -85,7 +85,7 @@ class PlannedView(NamedTuple):
 class WeekView:
     """A week, or the part of it that lies in one block; ``days`` has seven tuples, in its order."""
 
-    monday: date
+    first_day: date
     days: tuple[tuple[SessionView, ...], ...]
     inside: tuple[bool, ...]  # whether each of the seven days belongs to the block
     seconds: Five

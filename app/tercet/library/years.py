@@ -57,7 +57,7 @@ class WeekBack:
     """A week counted back from the end, 0 the last; ``why`` tells from notes why none was run."""
 
     to_go: int
-    monday: date
+    first_day: date
     seconds: Five
     races: tuple[RaceView, ...]
     block: str
@@ -177,30 +177,30 @@ def weeks_back(past: Past, races: Sequence[RaceView]) -> list[WeekBack]:
     last = week_days.start_of(past.end)
     out = []
     for k in range(past.weeks):
-        monday = last - 7 * k * DAY
-        runs = by_week.get(monday, [])
+        first_day = last - 7 * k * DAY
+        runs = by_week.get(first_day, [])
         block = next(
-            (b for b in past.blocks if b.start <= monday + 6 * DAY and b.end >= monday), None
+            (b for b in past.blocks if b.start <= first_day + 6 * DAY and b.end >= first_day), None
         )
         out.append(
             WeekBack(
                 k,
-                monday,
+                first_day,
                 _sum(runs),
-                tuple(race for race in races if week_days.start_of(race.day) == monday),
+                tuple(race for race in races if week_days.start_of(race.day) == first_day),
                 block.name if block is not None else "",
-                "" if runs else _why(past, monday),
+                "" if runs else _why(past, first_day),
             )
         )
     return out
 
 
-def _why(past: Past, monday: date) -> str:
+def _why(past: Past, first_day: date) -> str:
     """A note near a lost week that names an illness or a hurt, in the runner's own words."""
     words = ("flu", "ill", "sick", "cold", "injur", "pain", "covid", "hurt", "fever", "strain")
     for run in past.runs:
         note = run.note.strip()
-        if note and abs((run.day - monday).days - 3) <= 10:
+        if note and abs((run.day - first_day).days - 3) <= 10:
             lower = note.lower()
             if any(f" {word}" in f" {lower}" for word in words):
                 return note if len(note) <= 40 else f"{note[:39].rstrip()}…"

@@ -259,7 +259,7 @@ class BookView(QWidget):
         painter.setFont(look.font("small"))
         painter.setPen(look.color("text_2"))
         day = rect.adjusted(px(30), 0, 0, 0)
-        painter.drawText(day, _LEFT, words.short_day(week.monday))
+        painter.drawText(day, _LEFT, words.short_day(week.first_day))
         foot = QRectF(px(LENGTHS), rect.bottom() - 2, rect.width() - px(LENGTHS) - px(14), 1)
         painter.fillRect(foot, look.color("rule"))
         brush = stairs.shade_brush(Shade.HARD, look, painter.device().devicePixelRatio())

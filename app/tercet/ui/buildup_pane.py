@@ -125,9 +125,9 @@ class BuildUpPane(QFrame):
             self._units = units
             self._redraw()
 
-    def mark_week(self, monday: date | None) -> None:
+    def mark_week(self, first_day: date | None) -> None:
         """Mark the week pointed at in the sheet."""
-        self.chart.mark_week(monday)
+        self.chart.mark_week(first_day)
 
     def show_stretch(self, stretch: Stretch | None) -> None:
         """Show the sums of a stretch in place of the block's, or the block's again."""

@@ -89,7 +89,7 @@ def _around(glance: Glance) -> Glance:
     low, high = first.toordinal() - 7 * ABOVE, first.toordinal() + 7 * BELOW
     blocks = []
     for block in season.blocks:
-        weeks = tuple(week for week in block.weeks if low <= week.monday.toordinal() <= high)
+        weeks = tuple(week for week in block.weeks if low <= week.first_day.toordinal() <= high)
         if weeks:
             blocks.append(replace(block, weeks=weeks))
     return replace(glance, season=replace(season, blocks=tuple(blocks)))

@@ -240,7 +240,9 @@ class MiddlePage(Page):
             self._standing.addWidget(Rule())
             part = self.next_week = NextWeekPart(data.next_week, data.suggested)
             part.plan_asked.connect(lambda: self._plan(data))
-            part.open_asked.connect(lambda: self.page_asked.emit(f"plan:{data.next_week.monday}"))
+            part.open_asked.connect(
+                lambda: self.page_asked.emit(f"plan:{data.next_week.first_day}")
+            )
             self._standing.addWidget(part)
         if data.weeks:
             self._standing.addWidget(Rule())

@@ -137,7 +137,7 @@ class PlanPage(Page):
             )
         )
         self.week.removed.connect(lambda planned_id: acts.do(planning.remove_planned, planned_id))
-        self.week.copy_asked.connect(lambda monday: acts.do(planning.copy_week, monday))
+        self.week.copy_asked.connect(lambda first_day: acts.do(planning.copy_week, first_day))
         self.races.clicked.connect(self._count_back)
 
     @property
@@ -202,8 +202,8 @@ class PlanPage(Page):
     def _show_chosen(self) -> None:
         if self._rows is None or self._view is None or self.weeks.chosen is None:
             return
-        monday = self.weeks.chosen
-        row = next(week for week in self._rows.weeks if week.monday == monday)
+        first_day = self.weeks.chosen
+        row = next(week for week in self._rows.weeks if week.first_day == first_day)
         span = self._rows.span_of(row)
         block = next((b for b in self._blocks if span is not None and b.id == span.id), None)
         shown = next((b for b in self._view.blocks if block is not None and b.id == block.id), None)
@@ -218,7 +218,9 @@ class PlanPage(Page):
             )
             last = all(other.start <= block.start for other in self._blocks)
             self.block.show_block(block, shown, dates, last=last)
-        self.week.show_week(monday, self._view, self._thresholds, allowance_of(self._view, monday))
+        self.week.show_week(
+            first_day, self._view, self._thresholds, allowance_of(self._view, first_day)
+        )
 
     def _previewed(self, rows: PlanRows) -> None:
         self._say(rows)
@@ -251,7 +253,7 @@ class PlanPage(Page):
     def _chosen_block(self) -> Block | None:
         if self._rows is None or self.weeks.chosen is None:
             return None
-        row = next(week for week in self._rows.weeks if week.monday == self.weeks.chosen)
+        row = next(week for week in self._rows.weeks if week.first_day == self.weeks.chosen)
         span = self._rows.span_of(row)
         return next((b for b in self._blocks if span is not None and b.id == span.id), None)
 

@@ -53,7 +53,7 @@ class Span:
 class WeekRow:
     """One week of the plan: what was run, what is planned by line, what is wanted."""
 
-    monday: date
+    first_day: date
     to_go: int | None  # weeks to the main race, 0 in its week; None after it or without one
     run: Five
     planned: Five
@@ -98,7 +98,7 @@ class PlanRows:
 
     def span_of(self, week: WeekRow) -> Span | None:
         """The span that holds most of a week: that of its middle day, else of any of its days."""
-        days = (week.monday + k * DAY for k in (3, 0, 6))
+        days = (week.first_day + k * DAY for k in (3, 0, 6))
         return next((span for day in days if (span := self.span_at(day)) is not None), None)
 
     def moved(self, first: int, weeks: int) -> PlanRows:
@@ -119,7 +119,7 @@ class PlanRows:
             day
             for week in self.weeks
             for k, day in enumerate(week.by_day)
-            if span.start <= week.monday + k * DAY <= span.end
+            if span.start <= week.first_day + k * DAY <= span.end
         )
 
     def easy_in(self, span: Span) -> float | None:
@@ -166,19 +166,19 @@ def build(view: SeasonView) -> PlanRows:
     first = max(
         week_days.start_of(min(starts)), week_days.start_of(last) - (MOST_WEEKS - 1) * 7 * DAY
     )
-    by_monday: dict[date, list[tuple[BlockView, WeekView]]] = {}
+    by_week: dict[date, list[tuple[BlockView, WeekView]]] = {}
     for block in view.blocks:
         for week in block.weeks:
-            by_monday.setdefault(week.monday, []).append((block, week))
+            by_week.setdefault(week.first_day, []).append((block, week))
     speed = _speed(view)
     races: dict[date, list[str]] = {}
     for item in view.races:
         races.setdefault(week_days.start_of(item.day), []).append(item.name)
     rows = tuple(
-        _row(monday, by_monday.get(monday, ()), view.today, race, races, speed)
-        for monday in week_days.starts(first, last)
+        _row(first_day, by_week.get(first_day, ()), view.today, race, races, speed)
+        for first_day in week_days.starts(first, last)
     )
-    end = rows[-1].monday + 6 * DAY
+    end = rows[-1].first_day + 6 * DAY
     return PlanRows(rows, _spans(blocks, first, end), race, view.today)
 
 
@@ -189,7 +189,7 @@ def _speed(view: SeasonView) -> float:
 
 
 def _row(
-    monday: date,
+    first_day: date,
     parts: Sequence[tuple[BlockView, WeekView]],
     today: date,
     race: RaceView | None,
@@ -214,17 +214,17 @@ def _row(
         for k in range(7)
     )
     this = week_days.start_of(today)
-    to_go = (week_days.start_of(race.day) - monday).days // 7 if race is not None else -1
+    to_go = (week_days.start_of(race.day) - first_day).days // 7 if race is not None else -1
     return WeekRow(
-        monday,
+        first_day,
         to_go if to_go >= 0 else None,
         run,
         _sum(item.seconds for item in planned),
         sum(item.running_s for item in planned),
         sum(wanted) if wanted else None,
         held[0].shares if held is not None else (0.8, 0.05, 0.15),
-        tuple(races.get(monday, ())),
-        "now" if monday == this else "run" if monday < this else "to come",
+        tuple(races.get(first_day, ())),
+        "now" if first_day == this else "run" if first_day < this else "to come",
         days,
     )
 

@@ -35,14 +35,14 @@ class WeekPane(Pane):
 
     def __init__(self) -> None:
         super().__init__()
-        self._monday: date | None = None
+        self._first_day: date | None = None
         self._extra: date | None = None  # a day with one more line to type in
         self._view: SeasonView | None = None
         self._thresholds: list[DatedThresholds] = []
         self._target: int | None = None
         self.title = Label("", "pane_title")
         self.copy = button(tr("Copy to next week"))
-        self.copy.clicked.connect(lambda: self.copy_asked.emit(self._monday))
+        self.copy.clicked.connect(lambda: self.copy_asked.emit(self._first_day))
         self.allowance = AllowanceLine()
         self.longer = Label("", "small", wrap=True)
         self.lines: list[PlanLine] = []
@@ -67,24 +67,24 @@ class WeekPane(Pane):
 
     def show_week(
         self,
-        monday: date,
+        first_day: date,
         view: SeasonView,
         thresholds: list[DatedThresholds],
         week: tuple[Allowance | None, str],
     ) -> None:
         """Show a week of the season, its lines judged by these thresholds."""
-        if monday != self._monday:
+        if first_day != self._first_day:
             self._extra = None
-        self._monday, self._view, self._thresholds = monday, view, thresholds
-        self.title.setText(tr("Week of {day}", day=words.short_day(monday)))
-        over = monday + 7 * DAY <= view.today
+        self._first_day, self._view, self._thresholds = first_day, view, thresholds
+        self.title.setText(tr("Week of {day}", day=words.short_day(first_day)))
+        over = first_day + 7 * DAY <= view.today
         self.allowance.show_week(week[0], week[1], over=over)
-        planned, run = _of_week(view, monday)
-        self.longer.setText(too_long(view, monday))
+        planned, run = _of_week(view, first_day)
+        self.longer.setText(too_long(view, first_day))
         self.longer.setVisible(bool(self.longer.text()))
         wanted: list[tuple[date, PlannedView | None, SessionView | None]] = []
         for k in range(7):
-            day = monday + k * DAY
+            day = first_day + k * DAY
             wanted += _lines_of(day, planned.get(day, []), run.get(day, []))
             if self._extra == day:
                 wanted.append((day, None, None))
@@ -157,13 +157,13 @@ class WeekPane(Pane):
         scroll_to(line)
 
     def _again(self) -> None:
-        if self._monday is not None and self._view is not None:
-            shown = self._monday, self._view, self._thresholds
+        if self._first_day is not None and self._view is not None:
+            shown = self._first_day, self._view, self._thresholds
             self.show_week(*shown, self._allowance())
 
     def _allowance(self) -> tuple[Allowance | None, str]:
-        assert self._view is not None and self._monday is not None
-        return allowance_of(self._view, self._monday)
+        assert self._view is not None and self._first_day is not None
+        return allowance_of(self._view, self._first_day)
 
     def _dropped(self, planned_id: int, day: date, copy: bool) -> None:
         self.moved.emit(planned_id, day, copy)
@@ -180,13 +180,13 @@ class WeekPane(Pane):
         target, self._target = self._target, None
         for other in self.lines:
             other.target(False)
-        if keep and target is not None and line.item is not None and self._monday is not None:
-            day = self._monday + target * DAY
+        if keep and target is not None and line.item is not None and self._first_day is not None:
+            day = self._first_day + target * DAY
             if day != line.day or copy:
                 self.moved.emit(line.item.id, day, copy)
 
 
-def allowance_of(view: SeasonView, monday: date) -> tuple[Allowance | None, str]:
+def allowance_of(view: SeasonView, first_day: date) -> tuple[Allowance | None, str]:
     """A week's allowance in its block's measure; of a week cut by two blocks the larger part."""
     from tercet.library.plans import week_allowance
 
@@ -194,7 +194,7 @@ def allowance_of(view: SeasonView, monday: date) -> tuple[Allowance | None, str]
         (sum(week.inside), block, week)
         for block in view.blocks
         for week in block.weeks
-        if week.monday == monday
+        if week.first_day == first_day
     ]
     if not parts:
         return None, "time"
@@ -202,7 +202,7 @@ def allowance_of(view: SeasonView, monday: date) -> tuple[Allowance | None, str]
     return week_allowance(block, week), block.measure
 
 
-def too_long(view: SeasonView, monday: date) -> str:
+def too_long(view: SeasonView, first_day: date) -> str:
     """Which planned sessions of a week are longer than its block wants, in a sentence."""
     said = []
     for block in view.blocks:
@@ -211,7 +211,7 @@ def too_long(view: SeasonView, monday: date) -> str:
         for week in block.weeks:
             for item in (item for items in week.planned for item in items):
                 length = item.running_s if block.measure == "time" else sum(item.metres[:3])
-                if week.monday == monday and length > block.longest + 59.0:
+                if week.first_day == first_day and length > block.longest + 59.0:
                     wanted = amount_words(block.longest, block.measure)
                     sentence = (
                         mark("{day} is longer than the longest run wanted, {amount} h.")
@@ -224,16 +224,16 @@ def too_long(view: SeasonView, monday: date) -> str:
 
 
 def _of_week(
-    view: SeasonView, monday: date
+    view: SeasonView, first_day: date
 ) -> tuple[dict[date, list[PlannedView]], dict[date, list[SessionView]]]:
     planned: dict[date, list[PlannedView]] = {}
     run: dict[date, list[SessionView]] = {}
     for block in view.blocks:
         for week in block.weeks:
-            if week.monday != monday:
+            if week.first_day != first_day:
                 continue
             for k in range(7):
-                day = monday + k * DAY
+                day = first_day + k * DAY
                 planned.setdefault(day, []).extend(week.planned[k])
                 run.setdefault(day, []).extend(s for s in week.days[k] if s.sport == "running")
     return planned, run

@@ -51,10 +51,10 @@ class PlanWeeks(QWidget):
     def set_rows(self, rows: PlanRows) -> None:
         """Show another plan; the chosen week stays, else this or the first to come."""
         self._rows = self._shown = rows
-        mondays = [week.monday for week in rows.weeks]
-        if self.chosen not in mondays:
-            ahead = [week.monday for week in rows.weeks if week.state != "run"]
-            self.chosen = (ahead or mondays[-1:])[0]
+        first_days = [week.first_day for week in rows.weeks]
+        if self.chosen not in first_days:
+            ahead = [week.first_day for week in rows.weeks if week.state != "run"]
+            self.chosen = (ahead or first_days[-1:])[0]
         self._place_grips()
         self._describe()
         self.updateGeometry()
@@ -81,13 +81,13 @@ class PlanWeeks(QWidget):
     def minimumSizeHint(self) -> QSize:
         return QSize(theme.current().px(480), self.sizeHint().height())
 
-    def choose(self, monday: date) -> None:
+    def choose(self, first_day: date) -> None:
         """Choose a week."""
-        if self._rows is not None and any(w.monday == monday for w in self._rows.weeks):
-            self.chosen = monday
+        if self._rows is not None and any(w.first_day == first_day for w in self._rows.weeks):
+            self.chosen = first_day
             self._describe()
             self.update()
-            self.week_chosen.emit(monday)
+            self.week_chosen.emit(first_day)
 
     # Grips -------------------------------------------------------------------------------
 
@@ -99,7 +99,7 @@ class PlanWeeks(QWidget):
             grip.moved.connect(self._preview)
             grip.let_go.connect(self._settle)
             self._grips.append(grip)
-        first = self._shown.weeks[0].monday
+        first = self._shown.weeks[0].first_day
         px, height = theme.current().px, self.row_height()
         for number, grip in enumerate(self._grips):
             there = number < len(spans) - 1
@@ -138,30 +138,30 @@ class PlanWeeks(QWidget):
             return
         at = int((event.position().y() - theme.current().px(4)) // self.row_height())
         if 0 <= at < len(self._rows.weeks):
-            self.choose(self._rows.weeks[at].monday)
+            self.choose(self._rows.weeks[at].first_day)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self._rows is None or self.chosen is None:
             return
-        mondays = [week.monday for week in self._rows.weeks]
-        at = mondays.index(self.chosen)
+        first_days = [week.first_day for week in self._rows.weeks]
+        at = first_days.index(self.chosen)
         now = [k for k, week in enumerate(self._rows.weeks) if week.state == "now"]
         target = {
             Qt.Key.Key_Up: at - 1,
             Qt.Key.Key_Down: at + 1,
             Qt.Key.Key_Home: 0,
-            Qt.Key.Key_End: len(mondays) - 1,
+            Qt.Key.Key_End: len(first_days) - 1,
             Qt.Key.Key_T: now[0] if now else at,
         }.get(Qt.Key(event.key()))
         if target is None:
             super().keyPressEvent(event)
-        elif 0 <= target < len(mondays):
-            self.choose(mondays[target])
+        elif 0 <= target < len(first_days):
+            self.choose(first_days[target])
 
     def chosen_rect(self) -> QRectF:
         """Where the chosen week's row lies."""
         assert self._rows is not None
-        at = next(k for k, w in enumerate(self._rows.weeks) if w.monday == self.chosen)
+        at = next(k for k, w in enumerate(self._rows.weeks) if w.first_day == self.chosen)
         height = self.row_height()
         return QRectF(0, theme.current().px(4) + at * height, self.width(), height)
 
@@ -185,7 +185,7 @@ class PlanWeeks(QWidget):
         self.update()
 
     def _describe(self) -> None:
-        week = next((w for w in self._rows.weeks if w.monday == self.chosen), None)  # type: ignore[union-attr]
+        week = next((w for w in self._rows.weeks if w.first_day == self.chosen), None)  # type: ignore[union-attr]
         if week is not None and self._shown is not None:
             self.setAccessibleDescription(week_spoken(self._shown, week))
 
@@ -207,7 +207,9 @@ class PlanWeeks(QWidget):
         look, height = theme.current(), self.row_height()
         painter = QPainter(self)
         top = float(look.px(4))
-        chosen_span = next((shown.span_of(w) for w in shown.weeks if w.monday == self.chosen), None)
+        chosen_span = next(
+            (shown.span_of(w) for w in shown.weeks if w.first_day == self.chosen), None
+        )
         hour = self.px_per_hour()
         for number, week in enumerate(shown.weeks):
             rect = QRectF(0, top + number * height, self.width(), height)
@@ -228,7 +230,7 @@ class PlanWeeks(QWidget):
         self, painter: QPainter, rect: QRectF, week: WeekRow, hour: float, chosen: bool
     ) -> None:
         look = theme.current()
-        px, now, later = look.px, week.monday == self.chosen, week.state == "to come"
+        px, now, later = look.px, week.first_day == self.chosen, week.state == "to come"
         painter.setFont(look.font("small_bold" if now else "small"))
         painter.setPen(look.color("text" if now else "text_2"))
         to_go = (
@@ -239,7 +241,7 @@ class PlanWeeks(QWidget):
             else str(week.to_go)
         )
         painter.drawText(QRectF(px(BRACKET) + 4, rect.top(), px(38), rect.height()), _RIGHT, to_go)
-        day = words.short_day(week.monday)
+        day = words.short_day(week.first_day)
         painter.drawText(QRectF(px(WEEK_OF), rect.top(), px(70), rect.height()), _LEFT, day)
         hours = week.plan_s if later and not week.run_s else week.run_s
         painter.setFont(look.font("small_italic" if later else "small_bold"))
@@ -280,7 +282,7 @@ class PlanWeeks(QWidget):
     def _span(self, painter: QPainter, shown: PlanRows, span: Span, chosen: bool) -> None:
         look, height = theme.current(), self.row_height()
         px = look.px
-        first = shown.weeks[0].monday
+        first = shown.weeks[0].first_day
         begin = px(4) + (span.start - first).days / 7 * height
         end = px(4) + ((span.end - first).days + 1) / 7 * height
         x = px(BRACKET)
@@ -346,14 +348,14 @@ def table_rows(rows: PlanRows) -> list[tuple[str, ...]]:
         shades = [words.hours(value) if week.run_s else "" for value in week.run[:3]]
         name = span.name if span is not None else ""
         run = words.hours(week.run_s) if week.run_s else ""
-        out.append((words.short_day(week.monday), to_go, name, run, planned, *shades))
+        out.append((words.short_day(week.first_day), to_go, name, run, planned, *shades))
     return out
 
 
 def week_spoken(shown: PlanRows, week: WeekRow) -> str:
     """A week for a screen reader."""
     span = shown.span_of(week)
-    parts = [tr("Week of {day}", day=words.long_day(week.monday))]
+    parts = [tr("Week of {day}", day=words.long_day(week.first_day))]
     if span is not None:
         parts.append(span.name if span.id is None else f"{span.name}, {kind_words(span.kind)}")
     if week.to_go:

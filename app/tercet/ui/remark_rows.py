@@ -72,7 +72,9 @@ class NextWeekPart(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 6)
         column.setSpacing(4)
-        column.addWidget(Label(tr("Week of {day}", day=words.short_day(week.monday)), "body_bold"))
+        column.addWidget(
+            Label(tr("Week of {day}", day=words.short_day(week.first_day)), "body_bold")
+        )
         for text in week.lines:
             column.addWidget(Label(text, "body", "text_2", wrap=True))
         self.into_plan = button(tr("Put into the plan"))
@@ -149,7 +151,7 @@ class WeeksPart(QWidget):
             if load.monotony is not None and load.strain is not None:
                 told[1:] = [words.number(load.monotony, 1), words.number(load.strain)]
         return [
-            words.short_day(week.monday),
+            words.short_day(week.first_day),
             words.hours(week.seconds),
             words.distance(week.metres),
             *told,

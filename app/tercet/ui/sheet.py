@@ -160,7 +160,7 @@ class SeasonSheet(SheetView):
         """The week whose date stands under a point."""
         row = self.rowAt(point.y()) if self.columnAt(point.x()) == 0 else -1
         week = self._model.rows()[row].week if row >= 0 else None
-        return week.monday if week is not None else None
+        return week.first_day if week is not None else None
 
     def _ask_menu(self) -> None:
         """Open the menu beside the current day."""
@@ -234,13 +234,13 @@ class SeasonSheet(SheetView):
 
     def _press_week(self, point: QPoint) -> None:
         """Choose a week by its date; pressed again, let it go."""
-        monday = self._weeks_from = self._week_at(point)
-        if monday is None:
+        first_day = self._weeks_from = self._week_at(point)
+        if first_day is None:
             return
-        if self._delegate.stretch == (monday, monday + WEEK):
+        if self._delegate.stretch == (first_day, first_day + WEEK):
             self.choose(())
         else:
-            self.choose_weeks(monday, monday)
+            self.choose_weeks(first_day, first_day)
 
     def _choose_at(self, index: QModelIndex, part: int, *, to: bool) -> None:
         """Choose up to a day clicked on, or put its session among the chosen ones."""
@@ -271,9 +271,9 @@ class SeasonSheet(SheetView):
         point = event.position().toPoint()
         row = self.rowAt(point.y())
         week = self._model.rows()[row].week if row >= 0 else None
-        self._point(week.monday if week else None)
+        self._point(week.first_day if week else None)
         if event.buttons() & Qt.MouseButton.LeftButton and self._weeks_from and week is not None:
-            self.choose_weeks(self._weeks_from, week.monday)
+            self.choose_weeks(self._weeks_from, week.first_day)
         index, part = self._hit(point)
         self.card.point((index.row(), index.column(), part) if index.isValid() else None)
         event.accept()
@@ -290,11 +290,11 @@ class SeasonSheet(SheetView):
                 return True
         return super().viewportEvent(event)
 
-    def _point(self, monday: date | None) -> None:
-        if monday != self._pointed:
-            self._pointed = monday
-            self.mark_week(monday)
-            self.week_pointed.emit(monday)
+    def _point(self, first_day: date | None) -> None:
+        if first_day != self._pointed:
+            self._pointed = first_day
+            self.mark_week(first_day)
+            self.week_pointed.emit(first_day)
 
     def hideEvent(self, event: QHideEvent) -> None:
         self.card.hide()

@@ -124,7 +124,7 @@ class SheetDelegate(QStyledItemDelegate):
             if column == 0:
                 self._heading(painter, rect, row)
             return
-        if self.marked == row.week.monday:
+        if self.marked == row.week.first_day:
             painter.fillRect(rect, self.colors["band"])
         elif row.this_week:
             painter.fillRect(rect, self.colors["sunken"])
@@ -192,9 +192,9 @@ class SheetDelegate(QStyledItemDelegate):
         if not self.zoom.dated:
             # A block's first week names its month unless the next one's name stands too close.
             limit = (17 if self.zoom.textured else 31) if row.first else 7 * self.zoom.textured
-            if row.week is None or row.week.monday.day > limit:
+            if row.week is None or row.week.first_day.day > limit:
                 return
-            day, hours = words.month(row.week.monday), ""
+            day, hours = words.month(row.week.first_day), ""
             line = self._within_block(line, row)
         ink = "text" if row.this_week else "text_3" if row.future else "text_2"
         painter.setPen(self.colors[ink])
@@ -213,8 +213,8 @@ class SheetDelegate(QStyledItemDelegate):
         """Give a word that is higher than its row room in the rows beside it, of its block."""
         assert row.week is not None
         over = max(0.0, self.metrics["small"].height() - line.height())
-        before = (row.week.monday - row.block.start).days // 7 * line.height()
-        after = (row.block.end - row.week.monday).days // 7 * line.height()
+        before = (row.week.first_day - row.block.start).days // 7 * line.height()
+        after = (row.block.end - row.week.first_day).days // 7 * line.height()
         up = min(max(before, 0.0), over, max(over / 2, over - after))
         return line.adjusted(0, -up, 0, over - up)
 

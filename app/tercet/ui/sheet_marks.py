@@ -17,7 +17,9 @@ WEEK = timedelta(days=6)
 
 def holds(stretch: tuple[date, date] | None, week: WeekView) -> bool:
     """Whether some of a week lies in a stretch, its two ends included."""
-    return stretch is not None and stretch[0] <= week.monday + WEEK and week.monday <= stretch[1]
+    return (
+        stretch is not None and stretch[0] <= week.first_day + WEEK and week.first_day <= stretch[1]
+    )
 
 
 def paint_stretch(painter: QPainter, rect: QRect, colors: Colors) -> None:

@@ -142,7 +142,7 @@ def _rows_of(block: BlockView, today: date, races: Mapping[date, Sequence[str]])
     for number, week in enumerate(block.weeks):
         cells = []
         for weekday in range(7):
-            day = week.monday + timedelta(days=weekday)
+            day = week.first_day + timedelta(days=weekday)
             inside = week.inside[weekday]
             cells.append(
                 Cell(
@@ -162,7 +162,7 @@ def _rows_of(block: BlockView, today: date, races: Mapping[date, Sequence[str]])
                 tuple(cells),
                 first=number == 0,
                 last=number == len(block.weeks) - 1,
-                future=week.monday > today,
+                future=week.first_day > today,
             )
         )
     return rows
@@ -174,7 +174,7 @@ def week_words(row: Row) -> tuple[str, str]:
         return "", ""
     seconds = row.week.seconds
     run = sum(seconds[:3]) + seconds[4]
-    return words.short_day(row.week.monday), "" if row.future and run == 0 else words.hours(run)
+    return words.short_day(row.week.first_day), "" if row.future and run == 0 else words.hours(run)
 
 
 def length_words(block: BlockView) -> str:
@@ -223,11 +223,11 @@ def heading_spoken(row: Row) -> str:
 def week_spoken(row: Row) -> str:
     """A week's gutter for a screen reader."""
     assert row.week is not None
-    monday = _date(row.week.monday, tr("d MMMM yyyy", "pattern of a date, as Qt reads it"))
+    first_day = _date(row.week.first_day, tr("d MMMM yyyy", "pattern of a date, as Qt reads it"))
     run = sum(row.week.seconds[:3]) + row.week.seconds[4]
     if not run:
-        return tr("Week of {monday}, nothing run", monday=monday)
-    return tr("Week of {monday}, {hours} run", monday=monday, hours=words.spoken(run))
+        return tr("Week of {day}, nothing run", day=first_day)
+    return tr("Week of {day}, {hours} run", day=first_day, hours=words.spoken(run))
 
 
 def cell_spoken(cell: Cell) -> str:

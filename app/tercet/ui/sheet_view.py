@@ -188,10 +188,10 @@ class SheetView(QTableView):
         self.several_chosen.emit(len(chosen))
         self.stretch_chosen.emit(stretch)
 
-    def mark_week(self, monday: date | None) -> None:
+    def mark_week(self, first_day: date | None) -> None:
         """Mark a week that is pointed at elsewhere."""
-        if monday != self._delegate.marked:
-            self._delegate.marked = monday
+        if first_day != self._delegate.marked:
+            self._delegate.marked = first_day
             self.viewport().update()
 
     def scroll_to_today(self) -> None:
@@ -325,7 +325,7 @@ class SheetView(QTableView):
         while 0 <= top < len(rows):
             week = rows[top].week
             if week is not None:
-                return week.monday, self.rowViewportPosition(top)
+                return week.first_day, self.rowViewportPosition(top)
             top += 1
         return None
 

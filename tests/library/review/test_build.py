@@ -65,7 +65,7 @@ def year_before(view: SeasonView) -> SeasonView:
 
     def earlier(week: WeekView) -> WeekView:
         days = [[s._replace(id=-s.id, day=s.day - year) for s in day] for day in week.days]
-        return replace(week, monday=week.monday - year, days=tuple(map(tuple, days)))
+        return replace(week, first_day=week.first_day - year, days=tuple(map(tuple, days)))
 
     blocks = [
         replace(

@@ -205,15 +205,15 @@ def best(view: SeasonView, found: Sequence[Set], ran: Mapping[int, Result], unit
         )
         behind.append((farthest.id,))
         weeks = _whole_weeks(view)
-        monday = max(weeks, key=lambda day: sum(s.running_s for s in weeks[day]))
+        first_day = max(weeks, key=lambda day: sum(s.running_s for s in weeks[day]))
         rows.append(
             (
-                figures.hours(sum(s.running_s for s in weeks[monday])),
+                figures.hours(sum(s.running_s for s in weeks[first_day])),
                 tr("longest week"),
-                tr("week of {day}", day=figures.day(monday)),
+                tr("week of {day}", day=figures.day(first_day)),
             )
         )
-        behind.append(tuple(s.id for s in weeks[monday]))
+        behind.append(tuple(s.id for s in weeks[first_day]))
     kinds: dict[str, list[Set]] = {}
     for item in found:
         kinds.setdefault(item.kind, []).append(item)
@@ -253,5 +253,5 @@ def _whole_weeks(view: SeasonView) -> dict[date, list[SessionView]]:
     out: dict[date, list[SessionView]] = {}
     for block in view.blocks:
         for week in block.weeks:
-            out.setdefault(week.monday, []).extend(runs_of(week))
+            out.setdefault(week.first_day, []).extend(runs_of(week))
     return out

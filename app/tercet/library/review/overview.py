@@ -162,17 +162,17 @@ def weeks(view: SeasonView) -> Page:
             if runs:
                 longest = max(runs, key=lambda session: session.running_s)
                 long_by_day[week_days.column_of(longest.day)] += 1
-            if week.monday > view.today:
+            if week.first_day > view.today:
                 continue
-            first = week.monday.month != month
-            month = week.monday.month
+            first = week.first_day.month != month
+            month = week.first_day.month
             kept.append(
                 WeekRow(
                     tuple(
                         tuple(three(s.seconds) for s in day if s.sport == "running")
                         for day in week.days
                     ),
-                    tuple(week.monday + timedelta(days=k) in race_days for k in range(7)),
+                    tuple(week.first_day + timedelta(days=k) in race_days for k in range(7)),
                     language.short_month(month) if first else "",
                 )
             )
@@ -180,7 +180,7 @@ def weeks(view: SeasonView) -> Page:
             rows.append(
                 (
                     block.name,
-                    figures.short_day(week.monday),
+                    figures.short_day(week.first_day),
                     figures.hours(ran),
                     *(figures.hours(value) for value in week.seconds[:3]),
                     figures.share(tally.easy_share(week.seconds), estimated=block.estimated),

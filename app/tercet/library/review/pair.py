@@ -47,7 +47,7 @@ def back(sides: Sequence[Side], view: SeasonView) -> Page:
             sums = three([sum(s.seconds[j] for s in runs) for j in range(3)] if runs else (0, 0, 0))
             ran = sum(s.running_s for s in runs)
             said = figures.hours(ran) if inside else ""
-            words += [figures.short_day(_monday(part, to_go)) if inside else "", said]
+            words += [figures.short_day(_first_day(part, to_go)) if inside else "", said]
             ids += [s.id for s in runs]
             race = any(_to_go(part.end, race.day) == to_go for race in _races(part.side, view))
             shown[k].append(BackWeek(sums, said if runs else "", race))
@@ -174,7 +174,7 @@ def _to_go(end: date, day: date) -> int:
     return (week_days.start_of(end) - week_days.start_of(day)).days // 7
 
 
-def _monday(part: _Weeks, to_go: int) -> date:
+def _first_day(part: _Weeks, to_go: int) -> date:
     return week_days.start_of(part.end) - to_go * WEEK
 
 

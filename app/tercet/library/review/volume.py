@@ -40,28 +40,28 @@ def volume(view: SeasonView) -> Page:
     planned: dict[date, float] = {}
     spans: list[tuple[int, int, str]] = []
     for block in view.blocks:
-        at = [week.monday for week in block.weeks if week.monday <= view.today]
-        for monday, week in zip(at, block.weeks, strict=False):
-            weeks.setdefault(monday, []).extend(runs_of(week))
-            planned[monday] = planned.get(monday, 0.0) + week.planned_s
+        at = [week.first_day for week in block.weeks if week.first_day <= view.today]
+        for first_day, week in zip(at, block.weeks, strict=False):
+            weeks.setdefault(first_day, []).extend(runs_of(week))
+            planned[first_day] = planned.get(first_day, 0.0) + week.planned_s
         if at:
             order = list(weeks)
             spans.append((order.index(at[0]), order.index(at[-1]), block.name))
-    mondays = list(weeks)
+    first_days = list(weeks)
     columns, rows, behind = [], [], []
-    for monday in mondays:
-        runs = weeks[monday]
+    for first_day in first_days:
+        runs = weeks[first_day]
         seconds = _sum(runs)
         ran = sum(session.running_s for session in runs)
         longest = max((session.running_s for session in runs), default=0.0)
-        columns.append(Column(seconds, longest, planned[monday]))
+        columns.append(Column(seconds, longest, planned[first_day]))
         days = {session.day for session in runs}
         hard = hard_days(runs)
         rows.append(
             (
-                figures.short_day(monday),
+                figures.short_day(first_day),
                 figures.hours(ran),
-                figures.hours(planned[monday]) if planned[monday] else figures.NOTHING,
+                figures.hours(planned[first_day]) if planned[first_day] else figures.NOTHING,
                 figures.hours(longest),
                 str(len(days)),
                 str(7 - len(days)),
@@ -80,16 +80,16 @@ def volume(view: SeasonView) -> Page:
     return Page(
         "volume",
         tr("Volume, long runs and rests"),
-        _title(mondays, columns, weeks),
+        _title(first_days, columns, weeks),
         _line(sessions, gaps, any(planned.values())),
         VolumePicture(
             tuple(columns),
             tuple(spans),
             tuple(
-                (_column(mondays, first + (last - first) / 2), tr(reason or NO_RUNS))
+                (_column(first_days, first + (last - first) / 2), tr(reason or NO_RUNS))
                 for first, last, reason in gaps
             ),
-            _labels(columns, weeks, mondays),
+            _labels(columns, weeks, first_days),
         ),
         Table(
             (
@@ -146,10 +146,10 @@ def _inside(gap: tuple[date, date, str], view: SeasonView) -> bool:
     )
 
 
-def _column(mondays: Sequence[date], day: date) -> float:
+def _column(first_days: Sequence[date], day: date) -> float:
     """The place of a day among the columns of weeks."""
-    at = max(sum(monday <= day for monday in mondays) - 1, 0)
-    return at + ((day - mondays[at]).days + 0.5) / 7.0
+    at = max(sum(first_day <= day for first_day in first_days) - 1, 0)
+    return at + ((day - first_days[at]).days + 0.5) / 7.0
 
 
 def _sum(runs: Sequence[SessionView]) -> Three:
@@ -192,11 +192,11 @@ def _line(
 
 
 def _title(
-    mondays: Sequence[date], columns: Sequence[Column], weeks: dict[date, list[SessionView]]
+    first_days: Sequence[date], columns: Sequence[Column], weeks: dict[date, list[SessionView]]
 ) -> str:
     if not columns:
         return tr("Volume, long runs and rests")
-    ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
+    ran = [sum(s.running_s for s in weeks[first_day]) for first_day in first_days]
     without = any(value <= 0.0 for value in ran)
     ran = [value for value in ran if value > 0.0]
     longest = figures.hours(max(column.longest for column in columns))
@@ -213,11 +213,11 @@ def _title(
 
 
 def _labels(
-    columns: Sequence[Column], weeks: dict[date, list[SessionView]], mondays: Sequence[date]
+    columns: Sequence[Column], weeks: dict[date, list[SessionView]], first_days: Sequence[date]
 ) -> tuple[tuple[int, str], ...]:
     """Hours over the longest week, and the longest run beside its bar."""
     if not columns:
         return ()
-    ran = [sum(s.running_s for s in weeks[monday]) for monday in mondays]
+    ran = [sum(s.running_s for s in weeks[first_day]) for first_day in first_days]
     most = int(np.argmax(ran))
     return ((most, figures.hours(ran[most])),)

@@ -100,11 +100,11 @@ class BuildUpChart(Canvas):
         self.lay_out()
         self.redraw()
 
-    def mark_week(self, monday: date | None) -> None:
+    def mark_week(self, first_day: date | None) -> None:
         """Mark the week that begins on this day, or none."""
-        if monday != self._week:
-            self._week = monday
-            self.setToolTip(self._week_words(monday))
+        if first_day != self._week:
+            self._week = first_day
+            self.setToolTip(self._week_words(first_day))
             self.redraw()
 
     @property
@@ -183,11 +183,11 @@ class BuildUpChart(Canvas):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         super().mousePressEvent(event)
         if event.button() == Qt.MouseButton.LeftButton:
-            self._from, self._dragged = self._monday_at(event.position()), False
+            self._from, self._dragged = self._week_at(event.position()), False
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         super().mouseMoveEvent(event)
-        week = self._monday_at(event.position())
+        week = self._week_at(event.position())
         self._point(week)
         pressed = bool(event.buttons() & Qt.MouseButton.LeftButton)
         if not pressed or self._from is None or week is None:
@@ -241,12 +241,12 @@ class BuildUpChart(Canvas):
             self.mark_stretch(None)
             self.stretch_chosen.emit(None)
 
-    def _point(self, monday: date | None) -> None:
-        if monday != self._week:
-            self.mark_week(monday)
-            self.week_pointed.emit(monday)
+    def _point(self, first_day: date | None) -> None:
+        if first_day != self._week:
+            self.mark_week(first_day)
+            self.week_pointed.emit(first_day)
 
-    def _monday_at(self, position: QPointF) -> date | None:
+    def _week_at(self, position: QPointF) -> date | None:
         shapes = self._picture.shapes
         scene = self.mapToScene(position.toPoint())
         if not shapes or not self._plot.vb.sceneBoundingRect().contains(scene):
@@ -256,11 +256,11 @@ class BuildUpChart(Canvas):
             return None
         return week_days.start_of(date.fromordinal(day))
 
-    def _week_words(self, monday: date | None) -> str:
+    def _week_words(self, first_day: date | None) -> str:
         """Block, week and what had been run in the block by its end."""
-        if monday is None:
+        if first_day is None:
             return ""
-        first, last = monday.toordinal(), monday.toordinal() + 7
+        first, last = first_day.toordinal(), first_day.toordinal() + 7
         lines = []
         for shape in self._picture.shapes:
             if shape.right <= first or shape.left >= last:
@@ -269,7 +269,7 @@ class BuildUpChart(Canvas):
                 tr(
                     "{block}, week of {day}",
                     block=shape.block.name,
-                    day=words.short_day(monday),
+                    day=words.short_day(first_day),
                 )
             )
             k = int(np.searchsorted(shape.x, min(last, shape.right), side="right")) - 1

@@ -34,8 +34,8 @@ def stretches(view: SeasonView) -> list[tuple[str, list[SessionView]]]:
         for session in day
         if session.sport == "running"
     ]
-    monday = week_days.start_of(view.today)
-    week = [item for item in sessions if monday <= item.day <= view.today]
+    first_day = week_days.start_of(view.today)
+    week = [item for item in sessions if first_day <= item.day <= view.today]
     found: list[tuple[str, list[SessionView]]] = []
     for block in view.blocks:
         inside = [item for item in sessions if block.start <= item.day <= block.end]
