@@ -3092,6 +3092,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Open the plan</source>
+        <extracomment>A first dose of hard running, two minutes of it (common practice, no source). Hard running planned from which a week holds its strides. [s] Easy running before strides at least, and after them. [s]</extracomment>
         <translation>Plan öffnen</translation>
     </message>
     <message>
@@ -3272,8 +3273,21 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Orte im Umkreis von {metres} m um einen Punkt nahe dem Zuhause sind ausgelassen, alle anderen sind darin.</translation>
     </message>
     <message>
+        <source>Plan a day off</source>
+        <translation>Ruhetag planen</translation>
+    </message>
+    <message>
+        <source>Plan a long run as before</source>
+        <translation>Langen Lauf wie zuvor planen</translation>
+    </message>
+    <message>
         <source>Plan a session</source>
         <translation>Einheit planen</translation>
+    </message>
+    <message>
+        <source>Plan an easy run</source>
+        <extracomment>Lines to write; none where the plan holds the answer, None where there is nothing to plan.</extracomment>
+        <translation>Lockeren Lauf planen</translation>
     </message>
     <message>
         <source>Plan for {day}</source>
@@ -3304,6 +3318,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Einheiten aus einem Kalender planen</translation>
     </message>
     <message>
+        <source>Plan strides</source>
+        <translation>Steigerungen planen</translation>
+    </message>
+    <message>
         <source>Plan the week as suggested</source>
         <extracomment>Warm-up, cool-down; the least easy run and the least hard or moderate worth a line. [s] All from here to the weight of a long run: common practice, no source. A repetition, short as a base asks for, and the easy running after it. [s] Most of one session, the rest stays undone: repetitions, sets in the week, moderate running [s]. Easy lengths are written in steps of this. [s] A long run is this many times an even share of the easy running.</extracomment>
         <translation>Woche wie vorgeschlagen planen</translation>
@@ -3323,6 +3341,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Planned: the week to come</source>
         <translation>Geplant: die kommende Woche</translation>
+    </message>
+    <message>
+        <source>Planned: {what}</source>
+        <translation>Geplant: {what}</translation>
     </message>
     <message>
         <source>Point at the trace, or use the arrow keys on it, to read why a second has its shade. Drag along it, or press Space, arrows and Enter, to say what a stretch was.</source>
@@ -5422,6 +5444,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <source>Write {reading}</source>
         <extracomment>So many likely readings are offered.</extracomment>
         <translation>{reading} schreiben</translation>
+    </message>
+    <message>
+        <source>Writes into the plan. {what}</source>
+        <translation>Schreibt in den Plan. {what}</translation>
     </message>
     <message>
         <source>Writing {done} of {whole}   {now}</source>
@@ -7712,6 +7738,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{day}: {n} minutes faster than an LT2 of {lt2} allows ({held} on the level). LT2 may be faster, or the positions of that run off.</source>
         <translation>{day}: {n} Minuten schneller, als ein LT2 von {lt2} erlaubt ({held} in der Ebene). LT2 könnte schneller sein, oder die Positionen jenes Laufs stimmen nicht.</translation>
+    </message>
+    <message>
+        <source>{day}: {what}</source>
+        <translation>{day}: {what}</translation>
     </message>
     <message>
         <source>{distance} in {time} would be {pace}, which is no running. A time is written 44:10, or 1:35:20 with hours.</source>

@@ -233,3 +233,32 @@ def test_what_next_week_asks_is_put_into_the_plan_once(
     assert len(planned) == count
     assert all(item.notation.endswith("min easy") for item in planned)
     assert library.undo_names()[0] == suggested.NAME
+
+
+def test_a_next_step_writes_its_line_and_then_leads_to_the_plan(
+    qtbot, library: Library, tmp_path: Path, open_window
+) -> None:
+    today = date.today()
+    days = [today - timedelta(days=k) for k in range(1, 28, 3)]
+    diary = tmp_path / "diary.txt"
+    diary.write_text("\n".join(f"{day:%d.%m.%Y} easy 60 min" for day in days), "utf-8")
+    library.take_in([diary])
+    library.call(
+        operations.set_plan, [Block(today - timedelta(days=34), today, "Now", "base", 0.9)], []
+    )
+    window = open_window(library)
+    page = shown(qtbot, window, "middle")
+
+    def last_step():
+        return page.remarks[0].buttons[-2]  # before "Put away"
+
+    assert last_step().text() == "Plan strides"
+    assert "fast" in last_step().toolTip()
+    QTest.mouseClick(last_step(), Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: last_step().text() == "Open the plan", timeout=5_000)
+    (line,) = library.call(plan_queries.planned)
+    assert line.notation.endswith("6 x 20 s fast / 60 s jog, 5 min easy")
+    QTest.mouseClick(last_step(), Qt.MouseButton.LeftButton)
+    assert window.further.current is not page
+    window.acts.undo()
+    qtbot.waitUntil(lambda: library.call(plan_queries.planned) == [], timeout=5_000)

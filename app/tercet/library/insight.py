@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from tercet.domain import DatedThresholds, Planned
 from tercet.engine import load
-from tercet.library import counted, next_week, shape, standing, suggested
+from tercet.library import counted, next_steps, next_week, shape, standing, suggested
 from tercet.library import figures as kept
 from tercet.library import middle as middles
 from tercet.library.counted import Behind
@@ -105,11 +105,12 @@ def middle_page(store: Store, view: SeasonView, key: str) -> MiddlePage:
     record = spans[0].runs
     put_away = season_queries.put_away(store, shown.key)
     week = next_week.next_week(view, record, spacing)
+    remarks = standing.stands_out(shown, found, record, spacing, put_away)
     return MiddlePage(
         tuple(spans),
         shown,
         found,
-        standing.stands_out(shown, found, record, spacing, put_away),
+        next_steps.with_plans(remarks, shown, view, week, record, spacing),
         len(put_away),
         week,
         week_rows(shown),

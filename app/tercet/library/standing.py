@@ -9,7 +9,7 @@ from datetime import date, timedelta
 import numpy as np
 
 from tercet import units, week_days
-from tercet.domain import Changes
+from tercet.domain import Changes, Planned
 from tercet.engine import faults, load
 from tercet.engine.causes import Cause
 from tercet.language import mark, month, number, several, tr
@@ -41,10 +41,11 @@ CAUTION = mark(
 
 @dataclass(frozen=True)
 class Step:
-    """A next step: what the button says and where it leads ("runs", a cause, a page)."""
+    """A next step: what the button says and where it leads ("runs", a cause, a page, "write")."""
 
     words: str
     to: str
+    lines: tuple[Planned, ...] = ()  # written into the plan
 
 
 @dataclass(frozen=True)
@@ -174,7 +175,9 @@ def _balance(span: Span, middle: Middle) -> Iterator[Remark]:
                 meant=hours(middle.meant_s),
                 unmeant=hours(unmeant_s),
             )
-            steps = steps if unmeant_s >= 600 else ()
+            if unmeant_s < 600:
+                ids = tuple(run.id for run in span.runs if run.seconds[1] >= 60)
+                steps = (Step(tr("The runs"), "runs"),)
         title = tr("easy in {stretch}, wanted {share}", stretch=span.name, share=_percent(wanted))
         if season:
             title = tr("easy in the season, wanted {share}", share=_percent(wanted))

@@ -57,7 +57,7 @@ def lines(
     )
     taken = {item.day for item in planned}
     worked = [item.day for item in planned if item.seconds[1] + item.seconds[2] >= LEAST_WORK_S]
-    usual = _usual_days(amounts.first_day, lately)
+    usual = usual_days(amounts.first_day, lately)
     free = [day for day in usual if day not in taken]
     out: list[Planned] = []
     most = 1.1 * max(run.running_s for run in lately) - BEFORE_S - AFTER_S
@@ -67,8 +67,8 @@ def lines(
         room = easy - BEFORE_S - AFTER_S
         fast = min(fast, int(room / EASE_S), int(most / (FAST_S + EASE_S)))
         seconds = fast * FAST_S or min(steady, most) // 60 * 60
-        usual_first = _by_work(free, lately, Shade.HARD if fast else Shade.MODERATE)
-        day = _day_for_work(usual_first, worked, amounts.not_before, spacing)
+        usual_first = by_work(free, lately, Shade.HARD if fast else Shade.MODERATE)
+        day = day_for_work(usual_first, worked, amounts.not_before, spacing)
         if seconds < LEAST_WORK_S or day is None or room < 0:
             continue
         work = f"{fast} x {FAST_S:.0f} s fast / {EASE_S:.0f} s jog"
@@ -109,7 +109,7 @@ def plan(store: Store, wanted: Sequence[Planned]) -> Changes:
     return Changes(plan=True, step=step)
 
 
-def _by_work(free: Sequence[date], lately: Sequence[SessionView], shade: Shade) -> list[date]:
+def by_work(free: Sequence[date], lately: Sequence[SessionView], shade: Shade) -> list[date]:
     """Days by how much of a shade was run on their weekday lately, the most first."""
     run = dict.fromkeys(range(7), 0.0)
     for item in lately:
@@ -117,9 +117,10 @@ def _by_work(free: Sequence[date], lately: Sequence[SessionView], shade: Shade) 
     return sorted(free, key=lambda day: (-run[day.weekday()], day))
 
 
-def _day_for_work(
+def day_for_work(
     free: Sequence[date], worked: Sequence[date], not_before: date, spacing: int
 ) -> date | None:
+    """The first of the days that lies far enough from every day of work; None where none does."""
     far = max(2, spacing)
     fit = (
         day
@@ -129,7 +130,7 @@ def _day_for_work(
     return next(fit, None)
 
 
-def _usual_days(first: date, lately: Sequence[SessionView]) -> list[date]:
+def usual_days(first: date, lately: Sequence[SessionView]) -> list[date]:
     """Days of the week from ``first`` on which running is usual, as many as there usually are."""
     counts = Counter(day.weekday() for day in {run.day for run in lately})
     wanted = max(1, min(MOST_DAYS, round(sum(counts.values()) * 7 / LATELY)))
@@ -143,19 +144,19 @@ def _easy(seconds: float, free: Sequence[date], lately: Sequence[SessionView]) -
     if count <= 0:
         return []
     most = 1.1 * max(run.running_s for run in lately)
-    long_day = _long_day(free, lately)
-    days = sorted([long_day, *[day for day in free if day != long_day][: count - 1]])
+    longest = long_day(free, lately)
+    days = sorted([longest, *[day for day in free if day != longest][: count - 1]])
     long = min(most, LONG * seconds / (count + LONG - 1.0))
     other = min(most, (seconds - long) / (count - 1)) if count > 1 else 0.0
     out = []
     for day in days:
-        length = (long if day == long_day else other) // STEP_S * STEP_S
+        length = (long if day == longest else other) // STEP_S * STEP_S
         if length >= LEAST_EASY_S:
             out.append(Planned(day, f"{length / 60:.0f} min easy"))
     return out
 
 
-def _long_day(free: Sequence[date], lately: Sequence[SessionView]) -> date:
+def long_day(free: Sequence[date], lately: Sequence[SessionView]) -> date:
     """The free day whose runs were the longest lately."""
     longest = {
         day: max((run.running_s for run in lately if run.day.weekday() == day.weekday()), default=0)

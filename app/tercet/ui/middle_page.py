@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 from tercet.domain import Changes
 from tercet.engine.causes import Cause
 from tercet.language import mark, several, tr
-from tercet.library import figures, insight, standing, suggested
+from tercet.library import figures, insight, next_steps, standing, suggested
 from tercet.library.insight import MiddlePage as Data
 from tercet.library.middle import CauseView
 from tercet.library.standing import Remark, Step
@@ -25,7 +25,7 @@ from tercet.ui import theme, words
 from tercet.ui.cause_rows import CauseRow, CauseRuns
 from tercet.ui.jobs import Job
 from tercet.ui.page import Context, Page
-from tercet.ui.remark_rows import NextWeekPart, RemarkRow, WeeksPart, headed
+from tercet.ui.remark_rows import NextWeekPart, RemarkRow, WeeksPart, headed, written
 from tercet.ui.span_chooser import SpanChooser
 from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
 
@@ -261,6 +261,9 @@ class MiddlePage(Page):
             self._open_run(remark)
         elif step.to == "spacing":
             self._set_spacing()
+        elif step.lines:
+            said = tr("Planned: {what}", what=written(step.lines))
+            self.context.acts.do(next_steps.plan, step, said=said)
         else:
             self.page_asked.emit(step.to)
 

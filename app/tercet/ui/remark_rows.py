@@ -46,6 +46,11 @@ class RemarkRow(QWidget):
         for step in remark.steps:
             made = button(step.words, name=f"{step.words}: {remark.title}")
             made.clicked.connect(lambda _=False, step=step: self.step_asked.emit(remark, step))
+            if step.lines:
+                told = tr("Writes into the plan. {what}", what=written(step.lines))
+                made.setToolTip(told)
+                made.setAccessibleDescription(told)
+                made.clicked.connect(lambda _=False, made=made: made.setEnabled(False))
             self.buttons.append(made)
         away = button(
             tr("Put away"), name=tr("Put away for this stretch: {title}", title=remark.title)
@@ -59,6 +64,12 @@ class RemarkRow(QWidget):
             line.addWidget(made)
         grid.addLayout(line, 2, 1)
         self.setAccessibleName(f"{remark.number} {remark.title}. {remark.text}")
+
+
+def written(lines: Sequence[Planned]) -> str:
+    """Lines of the plan with their days: ``Tue 12 May: 30 min easy``."""
+    told = ((f"{words.weekday(line.day)} {words.short_day(line.day)}", line) for line in lines)
+    return "; ".join(tr("{day}: {what}", day=day, what=line.notation) for day, line in told)
 
 
 class NextWeekPart(QWidget):
