@@ -645,6 +645,10 @@
         <translation>Beginne nahe den {hours} je Woche von {block}.</translation>
     </message>
     <message>
+        <source>Below it: {strips}.</source>
+        <translation>Darunter: {strips}.</translation>
+    </message>
+    <message>
         <source>Belt speed</source>
         <translation>Bandgeschwindigkeit</translation>
     </message>
@@ -3158,6 +3162,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Pace through the session, shaded by intensity</source>
+        <extracomment>Under this height nothing could be read. [px at 100 %] What is drawn, by its channel.</extracomment>
         <translation>Tempo durch die Einheit, nach Intensität eingestuft</translation>
     </message>
     <message>
@@ -3666,6 +3671,14 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Running power at LT1, LT2</source>
         <translation>Laufleistung an LT1, LT2</translation>
+    </message>
+    <message>
+        <source>Running power through the session, W</source>
+        <translation>Laufleistung durch die Einheit, W</translation>
+    </message>
+    <message>
+        <source>Running power through the session, shaded by intensity</source>
+        <translation>Laufleistung durch die Einheit, nach Intensität eingestuft</translation>
     </message>
     <message>
         <source>Running power {lt1} and {lt2} W</source>
@@ -4970,9 +4983,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Trace of the session</source>
-        <extracomment>A shorter drag is a click. [s]
-----------
-Under this height nothing could be read. [px at 100 %]</extracomment>
+        <extracomment>A shorter drag is a click. [s]</extracomment>
         <translation>Kurve der Einheit</translation>
     </message>
     <message>
@@ -5405,7 +5416,7 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     </message>
     <message>
         <source>With pain, illness, dizziness or chest signs stop and ask a doctor; this program gives no medical advice.</source>
-        <extracomment>Under this width, at 100 % text, the cards go below the trace.</extracomment>
+        <extracomment>Under this width, at 100 % text, the cards go below the trace. Strips of heart rate and height; with more of them the trace is higher. [px at 100 %]</extracomment>
         <translation>Bei Schmerzen, Krankheit, Schwindel oder Zeichen in der Brust aufhören und ärztlichen Rat holen; dieses Programm gibt keinen medizinischen Rat.</translation>
     </message>
     <message>
@@ -6878,6 +6889,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>Leistung</translation>
     </message>
     <message>
+        <source>power W</source>
+        <translation>Leistung W</translation>
+    </message>
+    <message>
         <source>power law</source>
         <translation>Potenzgesetz</translation>
     </message>
@@ -6989,6 +7004,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <source>running</source>
         <extracomment>All that may be chosen, in the order of the menus.</extracomment>
         <translation>Laufen</translation>
+    </message>
+    <message>
+        <source>running power {watts} W</source>
+        <translation>Laufleistung {watts} W</translation>
+    </message>
+    <message>
+        <source>running power, W</source>
+        <translation>Laufleistung, W</translation>
     </message>
     <message>
         <source>running time</source>
@@ -7564,6 +7587,14 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
         <translation>{at}: {shade} nach Herzfrequenz allein, {beats} /min ohne ihre Verzögerung, gegen {lt1} und {lt2}.</translation>
     </message>
     <message>
+        <source>{at}: {shade} by running power, {watts} W against {lt1} and {lt2} W</source>
+        <translation>{at}: {shade} nach der Laufleistung, {watts} W gegen {lt1} und {lt2} W</translation>
+    </message>
+    <message>
+        <source>{at}: {shade} by running power, {watts} W against {lt1} and {lt2} W, weighed with the running around it</source>
+        <translation>{at}: {shade} nach der Laufleistung, {watts} W gegen {lt1} und {lt2} W, abgewogen mit dem Laufen davor und danach</translation>
+    </message>
+    <message>
         <source>{at}: {shade} by what you wrote; nothing was measured.</source>
         <translation>{at}: {shade} nach dem, was du geschrieben hast; gemessen wurde nichts.</translation>
     </message>
@@ -7678,6 +7709,10 @@ Under this height nothing could be read. [px at 100 %]</extracomment>
     <message>
         <source>{change}, {weeks}. Longest run {times}.</source>
         <translation>{change}, {weeks}. Längster Lauf {times}.</translation>
+    </message>
+    <message>
+        <source>{channel}; LT1 {lt1}, LT2 {lt2}</source>
+        <translation>{channel}; LT1 {lt1}, LT2 {lt2}</translation>
     </message>
     <message>
         <source>{choice}, for {day}</source>

@@ -99,6 +99,16 @@ def test_lines_in_watts_change_no_run_without_power() -> None:
     assert plain.intervals == watts.intervals
 
 
+def test_a_judgement_keeps_the_power_that_it_saw() -> None:
+    clock = np.arange(901.0)
+    watts = np.where(clock < 300, 0.0, 240.0)
+    judged = judge({"power": (clock, watts), "heart_rate": (clock, 0 * clock + 140)}, clock, None)
+    assert judged.power.shape == judged.shades.shape
+    assert np.isnan(judged.power[:290]).all()
+    np.testing.assert_allclose(judged.power[310:], 240.0)
+    assert len(judge({"speed": (clock, 0 * clock + 3)}, clock, None).power) == 0
+
+
 def test_a_watt_on_a_line_is_a_speed_on_it() -> None:
     lines = Thresholds(lt1_speed=3.0, lt2_speed=3.6, lt1_power=240.0, lt2_power=300.0)
     found = level_speed_by_lines(np.repeat([120.0, 240.0, 270.0, 300.0, 330.0, 5.0], 20), lines)

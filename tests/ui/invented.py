@@ -118,7 +118,7 @@ def years(count: int) -> list[BuildUp]:
 
 
 def hill_session(
-    *, heart_rate: bool = True, altitude: bool = True, speed: bool = True
+    *, heart_rate: bool = True, altitude: bool = True, speed: bool = True, power: bool = False
 ) -> tuple[SessionView, SessionTrace]:
     """6 x 3 min uphill with warm-up, a stretch of moderate, and cool-down."""
     n = 4384
@@ -156,6 +156,9 @@ def hill_session(
         lt1_hr=158.0,
         lt2_hr=172.0,
         repetitions=tuple(repetitions),
+        power=72.0 * pace if power else np.zeros(0),
+        lt1_power=256.0 if power else None,
+        lt2_power=288.0 if power else None,
     )
     sums = np.bincount(shades, minlength=5).astype(float).tolist()
     view = SessionView(

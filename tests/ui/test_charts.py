@@ -387,6 +387,31 @@ def test_without_pace_heart_rate_is_the_trace(trace: TraceChart) -> None:
     assert low < 158.0 < 172.0 < high
 
 
+def test_power_has_a_strip_of_its_own_with_its_lines(trace: TraceChart) -> None:
+    session = invented.hill_session(power=True)[1]
+    trace.set_data(session)
+    image = trace.grab().toImage()
+    assert [panel.name for panel in trace._panels] == ["main", "heart", "power", "height"]
+    low, high = trace._panels[2].plot.vb.viewRange()[1]
+    assert low < 256.0 < 288.0 < high
+    assert len({where(trace, 1000.0, 0.0, panel).x() for panel in range(4)}) == 1
+    # Shaded as it was judged: the warm-up is easy in every strip.
+    for panel, foot in ((1, session.heart_rate[600]), (2, session.power[600])):
+        bottom = trace._panels[panel].plot.vb.viewRange()[1][0]
+        inside = where(trace, 600.0, (bottom + foot) / 2.0, panel)
+        assert near(color_at(image, inside), "easy")
+    # A run without power has no such strip.
+    trace.set_data(invented.hill_session()[1])
+    assert "power" not in [panel.name for panel in trace._panels]
+
+
+def test_without_pace_power_is_the_trace(trace: TraceChart) -> None:
+    trace.set_data(invented.hill_session(speed=False, power=True)[1])
+    assert [panel.name for panel in trace._panels] == ["main", "heart", "height"]
+    low, high = trace._panels[0].plot.vb.viewRange()[1]
+    assert low < 256.0 < 288.0 < high
+
+
 def test_mouse_names_the_second(trace: TraceChart, qtbot: QtBot) -> None:
     with qtbot.waitSignal(trace.second_pointed) as pointed:
         qtbot.mouseMove(trace.viewport(), where(trace, 1500.0, 3.5))

@@ -224,6 +224,22 @@ def test_heading_says_what_is_drawn(page: SessionPage) -> None:
     assert page.panel.heading.text() == "Heart rate through the session, /min"
 
 
+def test_running_power_is_named_told_and_taken_along(page: SessionPage) -> None:
+    chart, lowest = page.panel.chart, page.panel.chart.minimumHeight()
+    page.show_session(*invented.hill_session(power=True), **WORDS)
+    assert "running power, W; LT1 256, LT2 288" in chart.accessibleDescription()
+    assert chart.minimumHeight() == lowest + 66
+    lines = [line.split("\t") for line in page.panel.twin.text.splitlines()]
+    column = lines[0].index("power W")
+    # 2.7 m/s at 72 W for each.
+    assert abs(int(lines[10][column]) - 194) <= 4
+    page.show_session(*invented.hill_session(power=True, speed=False), **WORDS)
+    assert page.panel.heading.text() == chart.accessibleName()
+    assert page.panel.heading.text() == "Running power through the session, W"
+    page.show_session(*invented.hill_session(), **WORDS)
+    assert "power" not in page.panel.twin.text + chart.accessibleDescription()
+
+
 # What is told -----------------------------------------------------------------------------
 
 

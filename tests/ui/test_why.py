@@ -94,7 +94,7 @@ def test_a_run_with_power_alone_says_what_judged_it(tmp_path: Path) -> None:
     library.close()
     assert detail is not None
     assert abs(run.seconds[0] - 600) <= 10 and abs(run.seconds[2] - 600) <= 10
-    assert "easy" in why(detail, 300) and "by running power" in why(detail, 300)
+    assert "easy by running power, 200 W against 236 and 280 W" in why(detail, 300)
     said = made_from_words(run, detail)
     assert said.startswith(
         "Shaded by running power, as no pace was recorded. Power against 236 and"

@@ -66,6 +66,8 @@ class Judgement:
     probability: Floats = field(default_factory=lambda: np.zeros(0))
     #: 90 % intervals of the running seconds that are easy, moderate and hard; empty if not known.
     intervals: tuple[tuple[float, float], ...] = ()
+    #: (n,) running power [W], calmed as it was judged, NaN where none; empty if there is none.
+    power: Floats = field(default_factory=lambda: np.zeros(0))
 
     @property
     def elapsed_s(self) -> float:

@@ -17,7 +17,7 @@ from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.motion import read_motion
-from tercet.engine.power import level_speed_by_lines, level_speed_by_power
+from tercet.engine.power import calmed, level_speed_by_lines, level_speed_by_power
 from tercet.engine.scale import MIDDLE, Floats, Shade, Thresholds, shade_of
 from tercet.engine.sprints import find_sprints, with_sprints
 
@@ -159,6 +159,7 @@ def _judge_line(
         remarks=tuple(remarks),
         probability=judged.probability,
         intervals=sure,
+        power=calmed(power),
     )
 
 

@@ -26,6 +26,26 @@ def told_by_power(power: Floats | None) -> NDArray[np.bool_] | None:
     return np.asarray(np.isfinite(power) & (power >= low) & (power <= high), dtype=np.bool_)
 
 
+def calmed(power: Floats | None) -> Floats:
+    """Power as it is judged: what a running person shows, calmed.
+
+    Parameters
+    ----------
+    power : ndarray, shape (n,), or None
+        [W], NaN where unknown.
+
+    Returns
+    -------
+    ndarray of float64, shape (n,)
+        [W], NaN where it tells of no running; shape (0,) where it never does.
+    """
+    there = told_by_power(power)
+    if power is None or there is None or not there.any():
+        return np.zeros(0)
+    calm = moving_mean(np.where(there, power, np.nan), CALM_S)
+    return np.asarray(np.where(there, calm, np.nan), dtype=np.float64)
+
+
 def level_speed_by_lines(power: Floats | None, t: Thresholds | None) -> Floats | None:
     """Level-equivalent speed from power by the runner's two lines in watts.
 
@@ -42,16 +62,17 @@ def level_speed_by_lines(power: Floats | None, t: Thresholds | None) -> Floats |
         towards standing below it: power rises with speed in proportion (common practice, no
         source). NaN where power is missing; None without lines in watts.
     """
-    there = told_by_power(power)
-    if power is None or there is None or t is None or not t.by_power:
+    if power is None or t is None or not t.by_power:
         return None
     assert t.lt1_speed and t.lt2_speed and t.lt1_power and t.lt2_power
-    calm = moving_mean(np.where(there, power, np.nan), CALM_S)
+    calm = calmed(power)
+    if not len(calm):
+        return np.full(len(power), np.nan)
     scale = intensity(calm, rest=0.0, lt1=t.lt1_power, lt2=t.lt2_power)
     speed = np.where(
         scale <= 1.0, scale * t.lt1_speed, t.lt1_speed + (scale - 1.0) * (t.lt2_speed - t.lt1_speed)
     )
-    return np.asarray(np.where(there, speed, np.nan), dtype=np.float64)
+    return np.asarray(speed, dtype=np.float64)
 
 
 def level_speed_by_power(
@@ -79,13 +100,11 @@ def level_speed_by_power(
     differ in scale, so each run tells its own.
     """
     nothing = np.full(len(level_speed), np.nan)
-    if power is None:
+    there = told_by_power(power)
+    if power is None or there is None:
         return nothing
-    low, high = POSSIBLE
-    there = np.isfinite(power) & (power >= low) & (power <= high)
     both = there & running & (np.nan_to_num(level_speed) > LEAST_SPEED)
     if np.count_nonzero(both) < LEAST_S:
         return nothing
     share = float(np.median(level_speed[both] / power[both]))
-    calm = moving_mean(np.where(there, power, np.nan), CALM_S)
-    return np.asarray(np.where(there, share * calm, np.nan), dtype=np.float64)
+    return np.asarray(share * calmed(power), dtype=np.float64)

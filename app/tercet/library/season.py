@@ -355,4 +355,7 @@ def _trace(judged: Judgement, shades: np.ndarray, values: Thresholds | None) -> 
         repetitions=judged.repetitions,
         last_second_s=judged.last_second_s,
         parts=parts(judged),
+        power=judged.power,
+        lt1_power=known.lt1_power,
+        lt2_power=known.lt2_power,
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,8 +21,8 @@ class SessionTrace:
     """A session second by second; arrays have one entry a second and NaN in gaps.
 
     ``seconds`` are timer seconds from the first sample, ``shades`` values of Shade, speeds in
-    m/s, heart rate in beats/min, altitude in m. The boundaries are those that judged this
-    session, ``None`` where not known. ``last_second_s`` is the length of the last second.
+    m/s, heart rate in beats/min, altitude in m, running power in W. The boundaries are those that
+    judged this session, ``None`` where not known. ``last_second_s`` is the last second's length.
     """
 
     seconds: Floats  # (n,)
@@ -38,6 +38,9 @@ class SessionTrace:
     repetitions: tuple[Repetition, ...] = ()
     last_second_s: float = 1.0
     parts: tuple[Part, ...] = ()  # empty where there was no work
+    power: Floats = field(default_factory=lambda: np.zeros(0))  # (n,), or empty without any
+    lt1_power: float | None = None
+    lt2_power: float | None = None
 
     @property
     def elapsed_s(self) -> float:
@@ -119,6 +122,7 @@ class Minute:
     level_speed: float
     heart_rate: float
     altitude: float
+    power: float
 
 
 def minutes(trace: SessionTrace) -> tuple[Minute, ...]:
@@ -137,6 +141,7 @@ def minutes(trace: SessionTrace) -> tuple[Minute, ...]:
                 _mean(trace.level_speed[part]),
                 _mean(trace.heart_rate[part]),
                 _mean(trace.altitude[part]),
+                _mean(trace.power[part]),
             )
         )
     return tuple(rows)

@@ -32,6 +32,8 @@ from tercet.ui.stretch_menu import StretchMenu, ask_belt_speed
 
 #: Under this width, at 100 % text, the cards go below the trace.
 FOLD_WIDTH = 1200
+#: Strips of heart rate and height; with more of them the trace is higher. [px at 100 %]
+USUAL_STRIPS = 114
 CAUTION = mark(
     "With pain, illness, dizziness or chest signs stop and ask a doctor; "
     "this program gives no medical advice."
@@ -119,6 +121,7 @@ class SessionPage(QWidget):
         self.head.previous.setEnabled(has_previous)
         self.head.next.setEnabled(has_next)
         self.panel.show_trace(session, trace, made_from, why, units)
+        self._fold()
         self.parts.show_parts(trace.parts, units)
         self.repetitions.show_repetitions(trace.repetitions, units)
         self.cleaning.show_mends(mends)
@@ -251,5 +254,6 @@ class SessionPage(QWidget):
         way = QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
         self._columns.setDirection(way)
         # Below one another the page scrolls, so the trace keeps a height to be read at.
-        self.panel.chart.setMinimumHeight(look.px(400 if narrow else 260))
+        least = (400 if narrow else 260) + max(0, self.panel.chart.strips_pixels - USUAL_STRIPS)
+        self.panel.chart.setMinimumHeight(look.px(least))
         self.head.fold(self.width() / look.scale)

@@ -14,7 +14,8 @@ from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.charts import TraceChart
-from tercet.ui.charts.trace_shape import drawn_by_speed, on_level_ground
+from tercet.ui.charts.trace_shape import drawn_by, on_level_ground
+from tercet.ui.charts.trace_strips import strips_of
 from tercet.ui.parts_card import LABELS, parts_sentence
 from tercet.ui.twin import Twin
 
@@ -83,9 +84,11 @@ class TracePanel(QWidget):
             else tr("no repetitions")
         )
         self.chart.setAccessibleName(self.heading.text())
+        strips = [strip.title for strip in strips_of(trace).values()]
+        below = tr("Below it: {strips}.", strips=". ".join(strips)) if strips else ""
         self.chart.setAccessibleDescription(
             f"{words.spoken(trace.elapsed_s)}, {repetitions}; "
-            f"{parts_sentence(trace.parts, units)} {made_from}"
+            f"{parts_sentence(trace.parts, units)} {below} {made_from}"
         )
         headings, rows = minute_rows(trace, units)
         self.twin.set_numbers(headings, rows, left={len(headings) - 1})
@@ -108,8 +111,11 @@ class TracePanel(QWidget):
 
 def heading_words(trace: SessionTrace, units: words.Units) -> str:
     """Title of the trace with its unit, once."""
-    if not drawn_by_speed(trace):
+    by = drawn_by(trace)
+    if by == "heart":
         return tr("Heart rate through the session, /min")
+    if by == "power":
+        return tr("Running power through the session, W")
     unit = words.PACE_WORDS[units]
     if on_level_ground(trace):
         return tr("Pace through the session, hills taken out, min{unit}", unit=unit)
@@ -131,6 +137,7 @@ def minute_rows(
             lambda value: words.bare_pace(value, units),
         ),
         (tr("heart rate /min"), [row.heart_rate for row in table], words.number),
+        (tr("power W"), [row.power for row in table], words.number),
         (tr("height m"), [row.altitude for row in table], words.number),
     ):
         if any(math.isfinite(value) for value in values):

@@ -7,15 +7,21 @@ from PySide6.QtGui import QPainter, QPaintEvent, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet import units
-from tercet.language import tr
+from tercet.language import mark, tr
 from tercet.library.trace import SessionTrace, drawn_stretches
 from tercet.ui import theme
 from tercet.ui.charts.canvas import Mapper, level_line, line_pen
 from tercet.ui.charts.trace_paint import Main, paint_line, paint_stretches
-from tercet.ui.charts.trace_shape import columns, drawn_by_speed, trace_range
+from tercet.ui.charts.trace_shape import columns, drawn_by, main_channel, trace_range
 
 #: Under this height nothing could be read. [px at 100 %]
 LEAST_HEIGHT = 48
+#: What is drawn, by its channel.
+NAMES = {
+    "pace": mark("Pace through the session, shaded by intensity"),
+    "power": mark("Running power through the session, shaded by intensity"),
+    "heart": mark("Heart rate through the session, shaded by intensity"),
+}
 
 
 class SmallTrace(QWidget):
@@ -32,12 +38,10 @@ class SmallTrace(QWidget):
         """Draw this session, or nothing."""
         self._main = None
         if trace is not None and len(trace.seconds):
-            by_speed = drawn_by_speed(trace)
-            values = trace.level_speed if by_speed else trace.heart_rate
-            speeds, beats = (trace.lt1_speed, trace.lt2_speed), (trace.lt1_hr, trace.lt2_hr)
-            lines = speeds if by_speed else beats
+            by = drawn_by(trace)
+            values, lines = main_channel(trace)
             self._main = Main(
-                by_speed=by_speed,
+                by=by,
                 values=values,
                 boundaries=(None, None),
                 # The same ends as on the session's page, so that an even run looks even.
@@ -46,9 +50,7 @@ class SmallTrace(QWidget):
                 trace=trace,
                 units=units.chosen(),
             )
-            by_pace = tr("Pace through the session, shaded by intensity")
-            by_beats = tr("Heart rate through the session, shaded by intensity")
-            self.setAccessibleName(by_pace if by_speed else by_beats)
+            self.setAccessibleName(tr(NAMES[by]))
         self.update()
 
     @property
@@ -77,8 +79,9 @@ class SmallTrace(QWidget):
         up = area.height() / (main.ends.high - main.ends.low)
         mapper = Mapper(QTransform(across, 0, 0, -up, 0, area.bottom() + main.ends.low * up), area)
         painter.setClipRect(area)
-        paint_stretches(painter, mapper, main, look)
-        x, y = columns(main.trace.seconds, main.values, int(area.width()))
+        seconds = main.trace.seconds
+        paint_stretches(painter, mapper, seconds, main.values, main.stretches, look)
+        x, y = columns(seconds, main.values, int(area.width()))
         paint_line(painter, mapper, x, y, look)
         foot = line_pen(look.color("text_2"), 1.4)
         level_line(painter, area.left(), area.right(), area.bottom() - 1.0, foot)

@@ -31,6 +31,13 @@ _BESIDE = {
 }
 
 
+_BY_POWER = mark("{at}: {shade} by running power, {watts} W against {lt1} and {lt2} W")
+_WEIGHED_POWER = mark(
+    "{at}: {shade} by running power, {watts} W against {lt1} and {lt2} W, weighed with the "
+    "running around it"
+)
+
+
 def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
     """Say why a second of a session has its shade."""
     trace = detail.trace
@@ -60,6 +67,8 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
     beats = float(trace.heart_rate[second])
     level = float(trace.level_speed[second])
     heart = "" if math.isnan(beats) else tr("heart rate {beats} /min", beats=f"{beats:.0f}")
+    power = float(trace.power[second]) if len(trace.power) else math.nan
+    watts = "" if math.isnan(power) else tr("running power {watts} W", watts=f"{power:.0f}")
     if evidence is Evidence.HEART_RATE and values.lt1_hr and values.lt2_hr:
         return tr(
             "{at}: {shade} by heart rate alone, {beats} /min with its lag undone, "
@@ -70,6 +79,17 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
             lt1=guessed(f"{values.lt1_hr:.0f}"),
             lt2=guessed(f"{values.lt2_hr:.0f}"),
         )
+    if evidence is Evidence.POWER and watts and values.lt1_power and values.lt2_power:
+        alone = Shade(int(power >= values.lt1_power) + int(power >= values.lt2_power))
+        found = tr(
+            _BY_POWER if alone is shade else _WEIGHED_POWER,
+            at=at,
+            shade=judged,
+            watts=f"{power:.0f}",
+            lt1=guessed(f"{values.lt1_power:.0f}"),
+            lt2=guessed(f"{values.lt2_power:.0f}"),
+        )
+        return _told(found, heart, _sure(detail, second))
     if values.lt1_speed and values.lt2_speed and not math.isnan(level):
         lt1 = guessed(words.bare_pace(values.lt1_speed, units))
         lt2 = guessed(words.bare_pace(values.lt2_speed, units))
@@ -88,12 +108,12 @@ def why(detail: SessionDetail, second: int, units: words.Units = "km") -> str:
                 alone=tr(_SHADE[alone]),
                 against=against,
             )
-            return _told(found, heart, _sure(detail, second))
+            return _told(found, heart, watts, _sure(detail, second))
         found = tr(
             _BESIDE.get(evidence, _BY_PACE), at=at, shade=judged, pace=paced, against=against
         )
-        return _told(found, heart, _sure(detail, second))
-    return _told(tr("{at}: {shade}", at=at, shade=judged), heart)
+        return _told(found, heart, watts, _sure(detail, second))
+    return _told(tr("{at}: {shade}", at=at, shade=judged), heart, watts)
 
 
 def _told(*parts: str) -> str:

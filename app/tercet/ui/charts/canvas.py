@@ -47,6 +47,11 @@ class Mapper:
         """Pixel row of a value."""
         return self.transform.m22() * value + self.transform.dy()
 
+    @property
+    def foot(self) -> float:
+        """The value at the plot area's foot."""
+        return (self.area.bottom() - self.transform.dy()) / self.transform.m22()
+
     def polygon(self, x: Floats, y: Floats) -> QPolygonF:
         """Map a line of points, shape (n,) each, at once."""
         return pg.functions.arrayToQPolygonF(

@@ -1,11 +1,11 @@
-"""A session's trace, shaded, with its heart rate and height below, and a line to look along."""
+"""A session's trace, shaded, with its other channels in strips below, and a line to look along."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from functools import partial
 
-import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPainter
@@ -24,18 +24,18 @@ from tercet.ui.charts.trace_paint import (
 )
 from tercet.ui.charts.trace_shape import (
     Range,
-    drawn_by_speed,
+    drawn_by,
     even_marks,
+    main_channel,
     pace_marks,
     trace_range,
 )
+from tercet.ui.charts.trace_strips import BEAT_STEPS, WATT_STEPS, Strip, strips_of
 
 MARGIN = 0.07
 #: A shorter drag is a click. [s]
 SHORTEST_CHOSEN_S = 3
 MINUTE_STEPS = tuple(60.0 * m for m in (1, 2, 5, 10, 15, 20, 30, 60, 120))
-BEAT_STEPS = (5.0, 10.0, 20.0, 40.0)
-HEIGHT_STEPS = (5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0)
 
 
 class _Panel:
@@ -53,7 +53,7 @@ class _Panel:
 
 
 class TraceChart(Canvas):
-    """Pace through a session (heart rate where no pace is known), shaded second by second.
+    """Pace through a session (else power, else heart rate), shaded second by second.
 
     ``second_pointed`` gives the second under the pointer or the arrow keys, -1 when it leaves;
     ``repetition_pointed`` the repetition clicked, counted from 0, or -1. A stretch is chosen by
@@ -68,6 +68,7 @@ class TraceChart(Canvas):
         super().__init__()
         self._trace: SessionTrace | None = None
         self._main: Main | None = None
+        self._strips: dict[str, Strip] = {}
         self._units: words.Units = "km"
         self._second = -1
         self._selected = -1
@@ -77,8 +78,10 @@ class TraceChart(Canvas):
         chosen = Drawing(self._paint_stretch, z=15.0)
         self._all = (
             _Panel(self, "main", [Drawing(self._paint_main), boundaries, chosen]),
-            _Panel(self, "heart", [Drawing(self._paint_heart)]),
-            _Panel(self, "height", [Drawing(self._paint_height)]),
+            *(
+                _Panel(self, name, [Drawing(partial(self._paint_strip, name))])
+                for name in ("heart", "power", "height")
+            ),
         )
         self._panels: tuple[_Panel, ...] = ()
         self.setAccessibleName(tr("Trace of the session"))
@@ -94,23 +97,27 @@ class TraceChart(Canvas):
         """The repetition marked, counted from 0, -1 if none."""
         return self._selected
 
+    @property
+    def strips_pixels(self) -> int:
+        """How high the strips below the trace are. [px at 100 %]"""
+        return sum(strip.pixels for strip in self._strips.values())
+
     def set_data(self, trace: SessionTrace, units: words.Units = "km") -> None:
         """Draw this session; nothing is marked or pointed at any more."""
         self._trace, self._units = trace, units
         self._second = self._selected = self._begun = -1
         self._stretch = None
-        by_speed = drawn_by_speed(trace)
-        low, high = (trace.lt1_speed, trace.lt2_speed) if by_speed else (trace.lt1_hr, trace.lt2_hr)
-        values = trace.level_speed if by_speed else trace.heart_rate
+        values, boundaries = main_channel(trace)
         self._main = Main(
-            by_speed=by_speed,
+            by=drawn_by(trace),
             values=values,
-            boundaries=(low, high),
-            ends=trace_range(values, trace.shades, (low, high), MARGIN),
+            boundaries=boundaries,
+            ends=trace_range(values, trace.shades, boundaries, MARGIN),
             stretches=drawn_stretches(trace.shades),
             trace=trace,
             units=units,
         )
+        self._strips = strips_of(trace)
         self._show_panels()
         self.lay_out()
         self.redraw()
@@ -142,17 +149,11 @@ class TraceChart(Canvas):
         self.redraw()
 
     def _show_panels(self) -> None:
-        """Show the panels that this session fills: trace, heart rate, height."""
-        assert self._trace is not None
-        assert self._main is not None
-        filled = {
-            "main": True,
-            "heart": self._main.by_speed and bool(np.isfinite(self._trace.heart_rate).any()),
-            "height": bool(np.isfinite(self._trace.altitude).any()),
-        }
+        """Show the panels that this session fills."""
         for panel in self._panels:
             self.ci.removeItem(panel.plot)
-        self._panels = tuple(panel for panel in self._all if filled[panel.name])
+        filled = {"main", *self._strips}
+        self._panels = tuple(panel for panel in self._all if panel.name in filled)
         for row, panel in enumerate(self._panels):
             self.ci.addItem(panel.plot, row, 0)
             panel.line.setVisible(False)
@@ -167,19 +168,19 @@ class TraceChart(Canvas):
         foot = math.ceil(line + look.px(8))
         last = self._panels[-1]
         last.foot.setHeight(foot)
-        strips = self._panels[1:]
-        heights = [look.px(66 if panel.name == "heart" else 48) for panel in strips]
-        for panel, height in zip(strips, heights, strict=True):
+        strips = [self._strips[panel.name] for panel in self._panels[1:]]
+        heights = [look.px(strip.pixels) for strip in strips]
+        for panel, height in zip(self._panels[1:], heights, strict=True):
             panel.plot.setFixedHeight(height + (foot if panel is last else 0))
         main_height = max(self.height() - sum(heights) - foot, 1.0)
         head = 2.2 * line if trace.repetitions or trace.parts else 0.6 * line
         span = (main.ends.high - main.ends.low) * main_height / max(main_height - head, 1.0)
         ranges = [Range(main.ends.low, main.ends.low + span)]
         marks = [self._main_marks(main, main_height - head, line)]
-        for panel, height in zip(strips, heights, strict=True):
-            ends, labels = self._strip_marks(panel.name, height, line)
+        for strip, height in zip(strips, heights, strict=True):
+            ends, labelled = strip.ends_and_marks(trace.shades, height, line)
             ranges.append(ends)
-            marks.append(labels)
+            marks.append([(value, words.number(value)) for value in labelled])
         metrics = QFontMetricsF(look.font("small"))
         widest = max((metrics.horizontalAdvance(w) for m in marks for _, w in m), default=0.0)
         gutter = math.ceil(widest + look.px(12))
@@ -192,40 +193,20 @@ class TraceChart(Canvas):
             box = panel.plot.vb
             box.setRange(xRange=(0.0, length), yRange=(ends.low, ends.high), padding=0.0)
         last.foot.set_marks(self._time_marks(length, self.width() - gutter, line))
+        self.ci.layout.activate()  # now, not after a first painting in the old places
+        for panel in self._panels:
+            panel.plot.layout.activate()
 
     def _main_marks(self, main: Main, pixels: float, line: float) -> list[tuple[float, str]]:
-        if main.by_speed:
+        if main.by == "pace":
             speeds = pace_marks(main.ends, words.UNIT_METRES[self._units], pixels, 1.7 * line)
             marks = [(speed, words.bare_pace(speed, self._units)) for speed in speeds]
         else:
-            beats = even_marks(main.ends, pixels, 1.7 * line, BEAT_STEPS)
-            marks = [(beat, words.number(beat)) for beat in beats]
+            steps = WATT_STEPS if main.by == "power" else BEAT_STEPS
+            values = even_marks(main.ends, pixels, 1.7 * line, steps)
+            marks = [(value, words.number(value)) for value in values]
         self._main = main.with_grid(tuple(value for value, _ in marks))
         return marks
-
-    def _strip_marks(
-        self, name: str, pixels: float, line: float
-    ) -> tuple[Range, list[tuple[float, str]]]:
-        """Ends and labels of a strip; heart rate is labelled at the two boundaries."""
-        assert self._trace is not None
-        trace = self._trace
-        title = 1.2 * line
-        if name == "heart":
-            lines = (trace.lt1_hr, trace.lt2_hr)
-            ends = trace_range(trace.heart_rate, trace.shades, lines, 0.08)
-            known = [value for value in lines if value is not None]
-        else:
-            ends = trace_range(trace.altitude, trace.shades, (), 0.08)
-            known = []
-        span = (ends.high - ends.low) * pixels / max(pixels - title, 1.0)
-        ends = Range(ends.low, ends.low + span)
-        steps = BEAT_STEPS if name == "heart" else HEIGHT_STEPS
-        values = known or even_marks(ends, pixels, 1.3 * line, steps)
-        kept: list[float] = []
-        for value in sorted(values):
-            if not kept or (value - kept[-1]) / span * pixels >= line:
-                kept.append(value)
-        return ends, [(value, words.number(value)) for value in kept]
 
     def _time_marks(self, length: float, pixels: float, line: float) -> list[tuple[float, str]]:
         """Minutes along the foot, hours and minutes for the long; the unit at the end."""
@@ -252,19 +233,9 @@ class TraceChart(Canvas):
         if self._stretch is not None:
             paint_stretch(painter, mapper, self._stretch, themes.current())
 
-    def _paint_heart(self, painter: QPainter, mapper: Mapper) -> None:
-        assert self._trace is not None
-        trace = self._trace
-        lines = (trace.lt1_hr, trace.lt2_hr)
-        name = tr("heart rate, /min")
-        paint_strip(painter, mapper, trace.seconds, trace.heart_rate, lines, name, themes.current())
-
-    def _paint_height(self, painter: QPainter, mapper: Mapper) -> None:
-        assert self._trace is not None
-        trace = self._trace
-        paint_strip(
-            painter, mapper, trace.seconds, trace.altitude, (), tr("height, m"), themes.current()
-        )
+    def _paint_strip(self, name: str, painter: QPainter, mapper: Mapper) -> None:
+        if self._main is not None and name in self._strips:
+            paint_strip(painter, mapper, self._main, self._strips[name], themes.current())
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         super().mouseMoveEvent(event)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -22,7 +22,8 @@ from tercet.ui.charts.canvas import (
     stroke,
     upright_line,
 )
-from tercet.ui.charts.trace_shape import Range, columns, finite_runs
+from tercet.ui.charts.trace_shape import Channel, Range, columns, finite_runs
+from tercet.ui.charts.trace_strips import Strip
 from tercet.ui.stairs import MIN_WIDTH, shade_brush
 from tercet.ui.theme import Theme
 
@@ -35,9 +36,9 @@ PIECE = 32
 
 @dataclass(frozen=True, eq=False)
 class Main:
-    """What the main trace is: pace or heart rate, its boundaries, its ends and its stretches."""
+    """What the main trace is: its channel, its boundaries, its ends and its stretches."""
 
-    by_speed: bool
+    by: Channel
     values: Floats
     boundaries: tuple[float | None, float | None]
     ends: Range
@@ -55,7 +56,7 @@ class Main:
         value = self.boundaries[index]
         if value is None:
             return ""
-        written = words.bare_pace(value, self.units) if self.by_speed else words.number(value)
+        written = words.bare_pace(value, self.units) if self.by == "pace" else words.number(value)
         begins = (mark("moderate from {value}"), mark("hard from {value}"))[index]
         return tr(begins, value=written)
 
@@ -72,7 +73,7 @@ def paint_main(painter: QPainter, mapper: Mapper, main: Main, selected: int, the
     for value in main.grid:
         pen = line_pen(theme.color("rule"))
         level_line(painter, area.left(), area.right(), mapper.y(value), pen)
-    paint_stretches(painter, mapper, main, theme)
+    paint_stretches(painter, mapper, main.trace.seconds, main.values, main.stretches, theme)
     x, y = columns(main.trace.seconds, main.values, int(area.width()))
     paint_line(painter, mapper, x, y, theme)
     pen = line_pen(theme.color("text_2"), 1.4)
@@ -108,36 +109,43 @@ def paint_line(painter: QPainter, mapper: Mapper, x: Floats, y: Floats, theme: T
 def paint_strip(
     painter: QPainter,
     mapper: Mapper,
-    seconds: Floats,
-    values: Floats,
-    lines: Iterable[float | None],
-    name: str,
+    main: Main,
+    strip: Strip,
     theme: Theme,
 ) -> None:
-    """Paint a strip below the trace: one line, its dotted boundaries and its name."""
-    area = mapper.area
+    """Paint a strip below the trace: one shaded line, its dotted boundaries and its name."""
+    area, seconds = mapper.area, main.trace.seconds
+    paint_stretches(painter, mapper, seconds, strip.values, main.stretches, theme)
     level_line(painter, area.left(), area.right(), area.top(), line_pen(theme.color("rule")))
-    for value in lines:
+    for value in strip.lines:
         if value is not None:
             pen = line_pen(theme.color("text_2"), 1.2, DOTS)
             level_line(painter, area.left(), area.right(), mapper.y(value), pen)
-    x, y = columns(seconds, values, int(area.width()))
+    x, y = columns(seconds, strip.values, int(area.width()))
     paint_line(painter, mapper, x, y, theme)
     font = theme.font("small")
     baseline = area.top() + QFontMetricsF(font).ascent() + theme.px(2)
-    halo_text(painter, area.left() + theme.px(6), baseline, name, font, theme.color("text_2"))
+    left = area.left() + theme.px(6)
+    halo_text(painter, left, baseline, strip.title, font, theme.color("text_2"))
 
 
-def paint_stretches(painter: QPainter, mapper: Mapper, main: Main, theme: Theme) -> None:
+def paint_stretches(
+    painter: QPainter,
+    mapper: Mapper,
+    seconds: Floats,
+    values: Floats,
+    stretches: Sequence[Stretch],
+    theme: Theme,
+) -> None:
     """Fill the area under the trace, easy first, so that short hard parts aren't covered."""
     dpr = painter.device().devicePixelRatio()
-    seconds, base = main.trace.seconds, main.ends.low
+    base = mapper.foot
     width = mapper.area.width()
     per_pixel = max(1.0, len(seconds) / max(width, 1.0))
     painter.setBrushOrigin(QPointF(mapper.area.left(), mapper.area.bottom()))
     painter.setPen(Qt.PenStyle.NoPen)
     partings: list[tuple[float, float]] = []
-    for stretch in sorted(main.stretches, key=lambda s: (s.shade == Shade.UNJUDGED, s.shade)):
+    for stretch in sorted(stretches, key=lambda s: (s.shade == Shade.UNJUDGED, s.shade)):
         if stretch.shade == Shade.NOT_RUNNING:
             continue
         if stretch.shade == Shade.UNJUDGED:
@@ -147,7 +155,7 @@ def paint_stretches(painter: QPainter, mapper: Mapper, main: Main, theme: Theme)
         # One second more, so that two stretches meet.
         part = slice(stretch.first, min(stretch.stop + 1, len(seconds)))
         count = max(1, int((part.stop - part.start) / per_pixel))
-        x, y = columns(seconds[part], main.values[part], count)
+        x, y = columns(seconds[part], values[part], count)
         if len(x) < part.stop - part.start:
             # The line's own width hides what is lost by filling to the middle of a column.
             x, y = x[0::2], (y[0::2] + y[1::2]) / 2.0
@@ -162,8 +170,8 @@ def paint_stretches(painter: QPainter, mapper: Mapper, main: Main, theme: Theme)
             foot = np.full(stop - first, base)
             above = np.maximum(y[first:stop], base)
             painter.drawPolygon(mapper.between(x[first:stop], foot, above))
-        if wide >= PARTED_FROM and stretch.first > 0 and np.isfinite(main.values[stretch.first]):
-            partings.append((left, mapper.y(max(float(main.values[stretch.first]), base))))
+        if wide >= PARTED_FROM and stretch.first > 0 and np.isfinite(values[stretch.first]):
+            partings.append((left, mapper.y(max(float(values[stretch.first]), base))))
     pen = line_pen(theme.color("pane"), 1.2)
     painter.setPen(pen)
     for column, top in partings:

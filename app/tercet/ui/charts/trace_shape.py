@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 
 from tercet.engine.scale import Floats, Shade
 from tercet.library.trace import SessionTrace
 
-#: A session whose pace is known for less of its time is drawn by heart rate.
+#: What the main trace may be.
+Channel = Literal["pace", "power", "heart"]
+#: A session whose pace is known for less of its time is drawn by power or heart rate.
 LEAST_KNOWN = 0.05
 
 
@@ -22,10 +25,25 @@ class Range:
     high: float
 
 
-def drawn_by_speed(trace: SessionTrace) -> bool:
-    """Whether the main trace is pace; else it is heart rate."""
-    known = np.isfinite(trace.level_speed)
-    return bool(len(known)) and float(known.mean()) >= LEAST_KNOWN
+def drawn_by(trace: SessionTrace) -> Channel:
+    """What the main trace is: pace, power where no pace was recorded, or heart rate."""
+
+    def known(values: Floats) -> bool:
+        return bool(len(values)) and float(np.isfinite(values).mean()) >= LEAST_KNOWN
+
+    if known(trace.power) and not known(trace.speed):
+        return "power"
+    return "pace" if known(trace.level_speed) else "heart"
+
+
+def main_channel(trace: SessionTrace) -> tuple[Floats, tuple[float | None, float | None]]:
+    """Values of the main trace, with its two boundaries."""
+    by = drawn_by(trace)
+    if by == "power":
+        return trace.power, (trace.lt1_power, trace.lt2_power)
+    if by == "pace":
+        return trace.level_speed, (trace.lt1_speed, trace.lt2_speed)
+    return trace.heart_rate, (trace.lt1_hr, trace.lt2_hr)
 
 
 def on_level_ground(trace: SessionTrace) -> bool:
