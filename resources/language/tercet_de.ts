@@ -261,6 +261,10 @@
         <translation>Ein Block ist ein Abschnitt ganzer Tage mit einem Zweck. Seine Summen beginnen bei null. Tage ohne Block werden nach Monaten gezeigt.</translation>
     </message>
     <message>
+        <source>A block with a first week&apos;s volume tells what its weeks allow.</source>
+        <translation>Ein Block mit einem Umfang der ersten Woche sagt, was seine Wochen erlauben.</translation>
+    </message>
+    <message>
         <source>A curve needs three hours of judged running in each block shown; the shares stand in the table.</source>
         <translation>Eine Kurve braucht drei Stunden beurteiltes Laufen in jedem gezeigten Block; die Anteile stehen in der Tabelle.</translation>
     </message>
@@ -1518,10 +1522,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Give miles, such as 38.5.</source>
         <translation>Meilen angeben, etwa 38.5.</translation>
-    </message>
-    <message>
-        <source>Give the block a first week&apos;s volume to see what a week allows.</source>
-        <translation>Gib dem Block den Umfang der ersten Woche, um zu sehen, was eine Woche erlaubt.</translation>
     </message>
     <message>
         <source>Give the highest heart rate, such as 186, or an age, such as 42.</source>
@@ -5691,7 +5691,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>base</source>
-        <extracomment>Longer seasons show their last weeks. More weeks of preparation than this are remarked (common practice, no source). Shorter gaps between blocks are not named. [days] Taken for a runner&apos;s speed where nothing was run yet, to turn metres into time. [m/s] What a kind of block is called, by its key.</extracomment>
+        <extracomment>Longer seasons show their last weeks. So many weeks after all that is planned are there to plan on, once the race is run. More weeks of preparation than this are remarked (common practice, no source). Shorter gaps between blocks are not named. [days] Taken for a runner&apos;s speed where nothing was run yet, to turn metres into time. [m/s] What a kind of block is called, by its key.</extracomment>
         <translation>Grundlage</translation>
     </message>
     <message>

@@ -44,7 +44,7 @@ def view_of(
     runs: Sequence[SessionView], races: tuple[RaceView, ...] = (), end: date | None = None
 ) -> SeasonView:
     """A season with one block around all runs."""
-    block = Block(runs[0].day, end or runs[-1].day, "All", "base")
+    block = Block(runs[0].day, end or runs[-1].day, "All", "base", id=1)
     made = block_view(block, True, list(runs), [], [race.day for race in races])
     return SeasonView((made,), races, runs[-1].day, len(runs), 0, False)
 

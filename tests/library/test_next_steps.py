@@ -58,6 +58,9 @@ def test_a_step_writes_one_line_once_and_undo_takes_it_back(
     library.call(next_steps.plan, step)
     library.call(next_steps.plan, step)
     assert [item.notation for item in library.call(plan_queries.planned)] == [line.notation]
+    page = library.call(insight.middle_page, library.call(season.season, TODAY), "")
+    assert page.next_week.amounts is not None
+    assert page.next_week.amounts.hard == 0  # one line makes no block that asks for more
     (held,) = steps(library, key)
     assert held.lines == () and held.to == f"plan:{WEEK}"
     library.call(operations.undo)

@@ -11,10 +11,11 @@ import icalendar
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from tercet import resources
-from tercet.domain import Block, DatedThresholds, Race
+from tercet.domain import Block, Changes, DatedThresholds, Race
 from tercet.engine import Thresholds
 from tercet.engine.countback import Volume
 from tercet.library import operations, planning
@@ -211,3 +212,21 @@ def test_the_weeks_can_be_read_as_a_table(page) -> None:
     assert table.rowCount() == len(page.weeks.rows.weeks)
     assert [table.item(row, 2).text() for row in (0, table.rowCount() - 1)][1] == "Sharpening"
     assert page.scale.isHidden()
+
+
+def test_a_plan_goes_on_after_its_last_block_and_race(qtbot, page, library) -> None:
+    library.call(operations.set_plan, [Block(MONDAY - 21 * DAY, MONDAY + 6 * DAY, "Taper")], [])
+    library.call(planning.add_planned, MONDAY + 9 * DAY, "40 min easy")
+    page.context.acts.changed.emit(Changes(plan=True))
+
+    def named() -> list[str]:
+        return [span.name for span in page.weeks.rows.spans[-2:]]
+
+    qtbot.waitUntil(lambda: named() == ["Taper", "unplanned"], timeout=5_000)
+    rows = page.weeks.rows
+    assert rows.weeks[-1].first_day == MONDAY + 35 * DAY
+    assert next(w for w in rows.weeks if w.first_day == MONDAY + 7 * DAY).planned_s == 2400
+    page.weeks.choose(MONDAY + 7 * DAY)
+    qtbot.waitUntil(page.block.make.isVisible, timeout=5_000)
+    QTest.mouseClick(page.block.make, Qt.MouseButton.LeftButton)
+    stored(qtbot, library, lambda blocks: len(blocks) == 2)

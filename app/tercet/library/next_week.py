@@ -56,7 +56,8 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     lately = [run for run in record if 0 <= (view.today - run.day).days < LATELY]
     if not lately:
         return NextWeek(first_day, ())
-    block = next((b for b in view.blocks if b.start <= first_day <= b.end), None)
+    planned = [block for block in view.blocks if block.id is not None]
+    block = next((b for b in planned if b.start <= first_day <= b.end), None)
     told, (easy, moderate, hard) = _volume(view, block, first_day, lately)
     lines = [*told, *_spaced(lately, spacing, first_day)]
     amounts = Amounts(first_day, easy, moderate, hard, _free_from(lately, spacing) or first_day)

@@ -190,7 +190,7 @@ class AllowanceLine(QWidget):
         self.first.setVisible(week is not None)
         if week is None:
             self.first.setText("")
-            self.rest.setText(tr("Give the block a first week's volume to see what a week allows."))
+            self.rest.setText(tr("A block with a first week's volume tells what its weeks allow."))
             return
         first, rest = sentences(week, measure, over=over)
         self.first.setText(first)

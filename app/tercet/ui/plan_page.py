@@ -177,7 +177,7 @@ class PlanPage(Page):
             day, self._go_to = self._go_to, None
             self.weeks.choose(week_days.start_of(day))
             self.week.type_on(day)
-        elif fresh:
+        if fresh:
             # Once the weeks have their height: this one in the middle.
             QTimer.singleShot(0, self, self._bring_chosen)
 

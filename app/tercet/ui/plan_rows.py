@@ -15,6 +15,8 @@ from tercet.library.views import BlockView, Five, RaceView, SeasonView, WeekView
 DAY = timedelta(days=1)
 #: Longer seasons show their last weeks.
 MOST_WEEKS = 60
+#: So many weeks after all that is planned are there to plan on, once the race is run.
+ROOM_WEEKS = 4
 #: More weeks of preparation than this are remarked (common practice, no source).
 COMMON_WEEKS = 12
 #: Shorter gaps between blocks are not named. [days]
@@ -160,9 +162,8 @@ def build(view: SeasonView) -> PlanRows:
     """Lay the plan out from the season: every week from its first block to its last or the race."""
     race = main_race(view)
     blocks = [block for block in view.blocks if block.id is not None]
-    ends = [block.end for block in blocks] + [view.today] + ([race.day] if race else [])
     starts = [block.start for block in view.blocks] + [view.today]
-    last = max(ends)
+    last = _last_day(view, blocks, race)
     first = max(
         week_days.start_of(min(starts)), week_days.start_of(last) - (MOST_WEEKS - 1) * 7 * DAY
     )
@@ -180,6 +181,22 @@ def build(view: SeasonView) -> PlanRows:
     )
     end = rows[-1].first_day + 6 * DAY
     return PlanRows(rows, _spans(blocks, first, end), race, view.today)
+
+
+def _last_day(view: SeasonView, blocks: Sequence[BlockView], race: RaceView | None) -> date:
+    """The end of all that is planned; where no race is ahead, with room to plan on."""
+    ends = [block.end for block in blocks] + [view.today + 7 * DAY]
+    ends += [
+        week.first_day + k * DAY
+        for block in view.blocks
+        if block.end > view.today
+        for week in block.weeks
+        for k, items in enumerate(week.planned)
+        if items
+    ]
+    if race is not None and race.day > view.today:
+        return max(*ends, race.day)
+    return max(ends) + ROOM_WEEKS * 7 * DAY
 
 
 def _speed(view: SeasonView) -> float:
