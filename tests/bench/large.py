@@ -33,7 +33,7 @@ def points() -> Iterator[str]:
     first = 0
     while True:
         yield "".join(
-            f'<trkpt lat="{47 + k * 1e-6:.7f}" lon="9.1234567"><ele>{500 + k % 50:.1f}</ele>'
+            f'<trkpt lat="{40 + k * 2.7e-5:.7f}" lon="9.1234567"><ele>{500 + k % 50:.1f}</ele>'
             f"<time>2024-05-{1 + k // 86400:02}T{k // 3600 % 24:02}:{k // 60 % 60:02}:{k % 60:02}Z"
             "</time><extensions><TrackPointExtension>"
             f"<hr>{120 + k % 40}</hr><cad>85</cad></TrackPointExtension></extensions></trkpt>\n"

@@ -42,6 +42,7 @@ LOCK_JUMP = 8.0
 #: Steps between neighbouring seconds larger than this are no heart; many of them make a stretch
 #: wild. [beats/min] [trial]
 WILD_STEP = 7.0
+_AT_ONCE = 2**13  # windows
 
 
 def moving_median(values: ArrayLike, width: int) -> Floats:
@@ -65,7 +66,10 @@ def moving_median(values: ArrayLike, width: int) -> Floats:
     half = width // 2
     filled = fill_short(x)
     windows = sliding_window_view(np.pad(filled, half, mode="edge"), 2 * half + 1)
-    middle = np.partition(windows, half, axis=1)[:, half]
+    middle = np.empty(len(x))
+    for begin in range(0, len(x), _AT_ONCE):  # windows are copied: a day of them takes 40 MB
+        part = slice(begin, begin + _AT_ONCE)
+        middle[part] = np.partition(windows[part], half, axis=1)[:, half]
     return np.where(np.isfinite(x), middle, np.nan)
 
 

@@ -10,6 +10,7 @@ from tercet.engine.scale import Floats
 #: WGS84: equatorial radius [m] and flattening.
 SEMI_MAJOR_M = 6378137.0
 FLATTENING = 1 / 298.257223563
+_AT_ONCE = 2**15  # fixes
 
 
 def step_lengths(latitude: ArrayLike, longitude: ArrayLike) -> Floats:
@@ -36,10 +37,16 @@ def step_lengths(latitude: ArrayLike, longitude: ArrayLike) -> Floats:
     ----------
     .. [1] H. Moritz, Geodetic Reference System 1980, J. Geodesy 74:128-133, 2000.
     """
-    lat = np.radians(np.asarray(latitude, dtype=np.float64))
-    lon = np.radians(np.asarray(longitude, dtype=np.float64))
-    if lat.size < 2:
-        return np.zeros(0)
+    lat = np.asarray(latitude, dtype=np.float64)
+    lon = np.asarray(longitude, dtype=np.float64)
+    lengths = np.zeros(max(lat.size - 1, 0))
+    for begin in range(0, len(lengths), _AT_ONCE):  # days of fixes would fill memory with parts
+        fixes = slice(begin, begin + _AT_ONCE + 1)
+        lengths[begin : begin + _AT_ONCE] = _lengths(np.radians(lat[fixes]), np.radians(lon[fixes]))
+    return lengths
+
+
+def _lengths(lat: Floats, lon: Floats) -> Floats:
     north, east = _metres_a_radian((lat[1:] + lat[:-1]) / 2)
     d_lat = lat[1:] - lat[:-1]
     d_lon = _turned(lon[1:] - lon[:-1])

@@ -70,17 +70,17 @@ def judge(
     unjudged. A recording longer than ``long_lines.LONGEST_S`` is judged in pieces.
     """
     mended, mends = cleaning.mend_samples(streams)
-    line = timeline.build(mended, sample_time, stops)
-    line, told = known.on_belts(line, beside.belts)
+    grid = timeline.Grid(mended, sample_time, stops)
     indoor = "latitude" not in mended
 
     def piece(begin: int, end: int) -> Judgement:
-        part, laps = line.piece(begin, end), beside.laps
-        if len(part) < len(line):
+        line, told = known.on_belts(grid.stretch(begin, end), beside.belts, begin)
+        laps = beside.laps
+        if end - begin < len(grid):
             laps = tuple(lap - begin for lap in laps if begin <= lap <= end)
-        return _judge_line(part, told[begin:end], indoor, thresholds, laps, beside.effort)
+        return _judge_line(line, told, indoor, thresholds, laps, beside.effort)
 
-    judged = long_lines.in_pieces(len(line), piece)
+    judged = long_lines.in_pieces(len(grid), piece)
     return replace(judged, mends={**mends, **judged.mends})
 
 

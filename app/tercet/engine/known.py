@@ -61,7 +61,9 @@ def shade_of_effort(effort: int) -> Shade:
     return Shade.HARD if effort >= HARD_EFFORT else Shade.MODERATE
 
 
-def on_belts(line: Timeline, belts: Sequence[Belt]) -> tuple[Timeline, NDArray[np.bool_]]:
+def on_belts(
+    line: Timeline, belts: Sequence[Belt], begin_s: int = 0
+) -> tuple[Timeline, NDArray[np.bool_]]:
     """Put belt speeds in place of what a watch guessed.
 
     Parameters
@@ -69,6 +71,8 @@ def on_belts(line: Timeline, belts: Sequence[Belt]) -> tuple[Timeline, NDArray[n
     line : Timeline
     belts : sequence of Belt
         Later ones win where they overlap.
+    begin_s : int
+        Where the line begins in the run. [s]
 
     Returns
     -------
@@ -84,7 +88,7 @@ def on_belts(line: Timeline, belts: Sequence[Belt]) -> tuple[Timeline, NDArray[n
         return line, told
     speed = line.channels.get("speed", np.full(n, np.nan)).copy()
     metres = line.metres.copy()
-    middle = np.arange(n) + 0.5
+    middle = np.arange(begin_s, begin_s + n) + 0.5
     for belt in good:
         inside = (middle >= belt.start_s) & (middle < belt.end_s) & line.running_clock
         speed[inside], metres[inside] = belt.speed, belt.speed

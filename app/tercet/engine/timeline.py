@@ -35,16 +35,6 @@ class Timeline:
     def __len__(self) -> int:
         return len(self.metres)
 
-    def piece(self, begin: int, end: int) -> Timeline:
-        """Seconds ``begin`` to ``end`` as a line of their own, its distance still the whole's."""
-        return Timeline(
-            {name: values[begin:end] for name, values in self.channels.items()},
-            self.metres[begin:end],
-            self.covered[begin : end + 1],
-            self.running_clock[begin:end],
-            self.last_second_s if end == len(self) else 1.0,
-        )
-
 
 @dataclass(frozen=True)
 class Summary:
@@ -138,10 +128,10 @@ def summary(streams: Streams, sample_time: ArrayLike) -> Summary:
     )
 
 
-def _on_grid(time: Floats, values: Floats, n: int, gap: float) -> Floats:
-    """Linear at the middle of each second; NaN further than the gap allows."""
-    middle = np.arange(n) + 0.5
-    out = np.full(n, np.nan)
+def _on_grid(time: Floats, values: Floats, begin: int, end: int, gap: float) -> Floats:
+    """Linear at the middle of seconds ``begin`` to ``end``; NaN further than the gap allows."""
+    middle = np.arange(begin, end) + 0.5
+    out = np.full(len(middle), np.nan)
     if not len(time):
         return out
     after = np.searchsorted(time, middle, side="left")
@@ -153,10 +143,8 @@ def _on_grid(time: Floats, values: Floats, n: int, gap: float) -> Floats:
     return out
 
 
-def build(
-    streams: Streams, sample_time: ArrayLike, stops: Iterable[tuple[float, float]] = ()
-) -> Timeline:
-    """Put a recording on the one-second grid.
+class Grid:
+    """A recording's one-second grid, of which any stretch can be laid out on its own.
 
     Parameters
     ----------
@@ -166,34 +154,67 @@ def build(
         Times of all samples, not falling. [s]
     stops : iterable of (begin, end)
         Spans in which the timer stood still. [s]
-
-    Returns
-    -------
-    Timeline
-        ``ceil(elapsed)`` seconds. Seconds mostly inside a timer stop or inside a gap of more
-        than 30 s between samples are off the running clock.
     """
-    samples = np.asarray(sample_time, dtype=np.float64)
-    samples = samples[np.isfinite(samples)]
-    origin = float(samples[0]) if len(samples) else 0.0
-    elapsed = float(samples[-1] - origin) if len(samples) else 0.0
-    n = math.ceil(elapsed)
-    last = elapsed - (n - 1) if n else 0.0
-    channels: dict[str, Floats] = {}
-    for name, stream in streams.items():
-        time, values = _pair(stream)
-        channels[name] = _on_grid(time - origin, values, n, GAP_S)
-    time, distance = distance_track(streams)
-    edges = np.minimum(np.arange(n + 1, dtype=np.float64), elapsed)
-    covered = np.interp(edges, time - origin, distance) if len(time) else np.zeros(n + 1)
-    if n and len(time):
-        covered[0] = _counter_start(distance)
-    clock = np.ones(n, dtype=bool)
-    middle = np.arange(n) + 0.5
-    still = list(stops)
-    gaps = np.flatnonzero(np.diff(samples) > GAP_S)
-    still += zip(samples[gaps].tolist(), samples[gaps + 1].tolist(), strict=True)
-    for begin, end in still:
-        off = np.searchsorted(middle, (begin - origin, end - origin))
-        clock[off[0] : off[1]] = False
-    return Timeline(channels, np.diff(covered), covered, clock, last)
+
+    def __init__(
+        self,
+        streams: Streams,
+        sample_time: ArrayLike,
+        stops: Iterable[tuple[float, float]] = (),
+    ) -> None:
+        samples = np.asarray(sample_time, dtype=np.float64)
+        known = np.isfinite(samples)
+        self._samples = samples if known.all() else samples[known]
+        self._origin = float(self._samples[0]) if len(self._samples) else 0.0
+        self._elapsed = float(self._samples[-1] - self._origin) if len(self._samples) else 0.0
+        self._streams = {name: _pair(stream) for name, stream in streams.items()}
+        self._track = distance_track(streams)
+        self._stops = list(stops)
+        self._seconds = math.ceil(self._elapsed)
+
+    def __len__(self) -> int:
+        return self._seconds
+
+    def stretch(self, begin: int, end: int) -> Timeline:
+        """Lay out seconds ``begin`` to ``end`` as a line, its distance still the whole's.
+
+        Returns
+        -------
+        Timeline
+            Of ``end - begin`` seconds. Seconds mostly inside a timer stop or inside a gap of
+            more than 30 s between samples are off the running clock.
+        """
+        channels = {
+            name: _on_grid(*self._near(time, values, begin, end), begin, end, GAP_S)
+            for name, (time, values) in self._streams.items()
+        }
+        edges = np.minimum(np.arange(begin, end + 1, dtype=np.float64), self._elapsed)
+        if len(self._track[0]):
+            covered = np.interp(edges, *self._near(*self._track, begin, end))
+        else:
+            covered = np.zeros(len(edges))
+        if begin == 0 < end and len(self._track[0]):
+            covered[0] = _counter_start(self._track[1])
+        last = 1.0 if end < len(self) else self._elapsed - max(len(self) - 1, 0)
+        clock = self._running_clock(begin, end)
+        return Timeline(channels, np.diff(covered), covered, clock, last)
+
+    def _near(self, time: Floats, values: Floats, begin: int, end: int) -> tuple[Floats, Floats]:
+        """Samples of a stretch from the last one before it to the first one behind it."""
+        low = int(np.searchsorted(time, self._origin + begin, side="right")) - 1
+        high = int(np.searchsorted(time, self._origin + end, side="left")) + 1
+        inside = slice(max(low, 0), high)
+        return time[inside] - self._origin, values[inside]
+
+    def _running_clock(self, begin: int, end: int) -> NDArray[np.bool_]:
+        clock = np.ones(end - begin, dtype=bool)
+        middle = np.arange(begin, end) + 0.5
+        first, last = begin + self._origin, end + self._origin
+        still = [stop for stop in self._stops if stop[0] < last and stop[1] > first]
+        _, samples = self._near(self._samples, self._samples, begin, end)
+        gaps = np.flatnonzero(np.diff(samples) > GAP_S)
+        still += zip(samples[gaps].tolist(), samples[gaps + 1].tolist(), strict=True)
+        for a, b in still:
+            off = np.searchsorted(middle, (a - self._origin, b - self._origin))
+            clock[off[0] : off[1]] = False
+        return clock
