@@ -7,7 +7,6 @@ import json
 from datetime import date, timedelta
 from pathlib import Path
 
-import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -166,23 +165,3 @@ def test_thresholds_are_chosen_by_the_local_day() -> None:
     entries = dated(date(2026, 5, 1), date(2026, 5, 9))
     for zone, place in (("Europe/Madrid", 0), ("Pacific/Auckland", 1)):
         assert reading.prepare(recording, 0, entries, zone).judgement["threshold_id"] == place
-
-
-# Climb -----------------------------------------------------------------------------------
-
-
-def test_climb_of_level_ground_is_nothing_whatever_the_noise() -> None:
-    noise = np.random.default_rng(1).normal(0, 0.5, 3600)
-    assert reading.climb(100 + noise) == 0.0
-
-
-def test_climb_of_hills_is_their_height() -> None:
-    # three hills of 40 m, each ten minutes long
-    hills = 20 * (1 - np.cos(np.arange(1800) * 2 * np.pi / 600))
-    assert reading.climb(hills) == pytest.approx(120, rel=0.05)
-    assert reading.climb(np.linspace(500, 300, 900)) == 0.0
-
-
-def test_no_climb_without_altitude() -> None:
-    assert reading.climb(np.full(3600, np.nan)) is None
-    assert reading.climb(np.arange(20.0)) is None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import IntEnum
 
@@ -179,6 +180,27 @@ def parts(
             easy = speed - over / GAIN if by_heart else speed * float(np.exp(-over))
         found[Cause(k)] = Part(float(seconds[k]), speed, easy)
     return found
+
+
+def together(pieces: Sequence[dict[Cause, Part]]) -> dict[Cause, Part]:
+    """Sum up the parts of a run's pieces; speeds weigh by their seconds where they are known."""
+    found: dict[Cause, Part] = {}
+    for cause in Cause:
+        same = [piece[cause] for piece in pieces if cause in piece]
+        if same:
+            seconds = sum(part.seconds for part in same)
+            speeds = (
+                _weighed([(part.seconds, part.speed) for part in same]),
+                _weighed([(part.seconds, part.easy_speed) for part in same]),
+            )
+            found[cause] = same[0] if len(same) == 1 else Part(seconds, *speeds)
+    return found
+
+
+def _weighed(values: list[tuple[float, float]]) -> float:
+    known = [(seconds, value) for seconds, value in values if value == value]
+    whole = sum(seconds for seconds, _ in known)
+    return sum(s * value for s, value in known) / whole if whole else float("nan")
 
 
 def _line(judged: Judgement, t: Thresholds | None) -> _Line | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -72,6 +73,28 @@ def fingerprint(judgement: Judgement, warmth: float | None = None) -> Fingerprin
         find_efforts(level, running, heart),
         tuple(places),
         warmth,
+    )
+
+
+def together(prints: Sequence[tuple[int, Fingerprint]]) -> Fingerprint:
+    """What the pieces of one long run show, each with the second at which it begins."""
+    if len(prints) == 1:
+        return prints[0][1]
+    pieces = [piece for _, piece in prints]
+    seconds = sum(piece.running_s for piece in pieces)
+    speed = sum(piece.typical_speed * piece.running_s for piece in pieces)
+    efforts = [effort for piece in pieces for effort in piece.efforts or ()]
+    return Fingerprint(
+        tuple(max(best) for best in zip(*(piece.best_m for piece in pieces), strict=True)),
+        tuple(rate for piece in pieces for rate in piece.steady_hr),
+        tuple(speed for piece in pieces for speed in piece.steady_speed),
+        max(piece.hr_top for piece in pieces),
+        min((piece.hr_low for piece in pieces if piece.hr_low), default=0.0),
+        speed / seconds if seconds else 0.0,
+        seconds,
+        tuple(sorted(efforts, key=lambda effort: -effort.seconds)),
+        tuple(begin + place for begin, piece in prints for place in piece.steady_at),
+        pieces[0].warmth,
     )
 
 

@@ -6,7 +6,7 @@ This is the engine's one door for judging. The method inside may be replaced; ca
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 import numpy as np
@@ -21,7 +21,7 @@ from tercet.engine.power import calmed, level_speed_by_lines, level_speed_by_pow
 from tercet.engine.scale import MIDDLE, Floats, Shade, Thresholds, shade_of
 from tercet.engine.sprints import find_sprints, with_sprints
 
-__all__ = ["HEART_RATE_GAIN", "METHOD", "judge"]
+__all__ = ["HEART_RATE_GAIN", "METHOD", "judge", "judged_pieces"]
 
 #: Bumped whenever the method changes, so that stored judgements can be told from new ones.
 METHOD = 4
@@ -69,19 +69,42 @@ def judge(
     judges alone; where neither judged any second, the runner's effort does; else the second is
     unjudged. A recording longer than ``long_lines.LONGEST_S`` is judged in pieces.
     """
+    n, pieces = judged_pieces(streams, sample_time, thresholds, stops=stops, beside=beside)
+    return long_lines.joined(pieces, n)
+
+
+def judged_pieces(
+    streams: timeline.Streams,
+    sample_time: ArrayLike,
+    thresholds: Thresholds | None,
+    *,
+    stops: Iterable[tuple[float, float]] = (),
+    beside: Known = NOTHING,
+) -> tuple[int, Iterator[Judgement]]:
+    """Judge as :func:`judge` does, but give the pieces of a long recording one by one.
+
+    Returns
+    -------
+    n : int
+        Seconds of the whole.
+    pieces : iterator of Judgement
+        In order, each judged when asked for; a single one unless the recording is long. Mends
+        of samples stand in the first.
+    """
     mended, mends = cleaning.mend_samples(streams)
     grid = timeline.Grid(mended, sample_time, stops)
     indoor = "latitude" not in mended
 
-    def piece(begin: int, end: int) -> Judgement:
-        line, told = known.on_belts(grid.stretch(begin, end), beside.belts, begin)
-        laps = beside.laps
-        if end - begin < len(grid):
-            laps = tuple(lap - begin for lap in laps if begin <= lap <= end)
-        return _judge_line(line, told, indoor, thresholds, laps, beside.effort)
+    def judged() -> Iterator[Judgement]:
+        for begin, end in long_lines.edges(len(grid)):
+            line, told = known.on_belts(grid.stretch(begin, end), beside.belts, begin)
+            laps = beside.laps
+            if end - begin < len(grid):
+                laps = tuple(lap - begin for lap in laps if begin <= lap <= end)
+            piece = _judge_line(line, told, indoor, thresholds, laps, beside.effort)
+            yield piece if begin else replace(piece, mends={**mends, **piece.mends})
 
-    judged = long_lines.in_pieces(len(grid), piece)
-    return replace(judged, mends={**mends, **judged.mends})
+    return len(grid), judged()
 
 
 def _judge_line(

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
-from dataclasses import fields, replace
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field, fields, replace
 from itertools import pairwise
 from typing import Any
 
@@ -20,15 +20,70 @@ LONGEST_S = 36 * 3600
 PIECE_S = 12 * 3600
 
 
-def in_pieces(n: int, judge: Callable[[int, int], Judgement]) -> Judgement:
-    """Judge a line whole, or if it is long in equal pieces that are put together.
+def edges(n: int) -> list[tuple[int, int]]:
+    """Begin and end of the equal pieces of a line of ``n`` seconds; one if it is not long."""
+    if n <= LONGEST_S:
+        return [(0, n)]
+    places: list[int] = np.linspace(0, n, math.ceil(n / PIECE_S) + 1).astype(np.int64).tolist()
+    return list(pairwise(places))
+
+
+def cut(judged: Judgement) -> Iterator[Judgement]:
+    """The pieces of a judgement, each on a clock of its own."""
+    n = len(judged.shades)
+    for begin, end in edges(n):
+        if (begin, end) == (0, n):
+            yield judged
+            return
+        inside: dict[str, Any] = {
+            item.name: values[begin:end]
+            for item in fields(judged)
+            if isinstance(values := getattr(judged, item.name), np.ndarray)
+        }
+        repetitions = tuple(
+            replace(rep, start_s=rep.start_s - begin)
+            for rep in judged.repetitions
+            if begin <= rep.start_s < end
+        )
+        last = judged.last_second_s if end == n else 1.0
+        yield replace(judged, **inside, repetitions=repetitions, last_second_s=last)
+
+
+@dataclass
+class Told:
+    """What pieces said beside their seconds, put together while they come."""
+
+    repetitions: list[Repetition] = field(default_factory=list)
+    mends: dict[str, int] = field(default_factory=dict)
+    remarks: dict[str, None] = field(default_factory=dict)
+    _intervals: list[Intervals] = field(default_factory=list)
+    _known: bool = False
+
+    def add(self, begin: int, piece: Judgement) -> None:
+        """Take in the piece that begins at a second of the line."""
+        self.repetitions += [replace(rep, start_s=rep.start_s + begin) for rep in piece.repetitions]
+        for name, count in piece.mends.items():
+            self.mends[name] = self.mends.get(name, 0) + count
+        self.remarks |= dict.fromkeys(piece.remarks)
+        self._known |= bool(piece.intervals)
+        seconds = piece.seconds_by_shade()[:3].tolist()
+        self._intervals.append(piece.intervals or tuple((s, s) for s in seconds))
+
+    @property
+    def intervals(self) -> Intervals:
+        """The ends of the pieces' intervals, summed shade by shade; empty if none has any."""
+        return _summed(self._intervals) if self._known else ()
+
+
+def joined(pieces: Iterable[Judgement], n: int) -> Judgement:
+    """Put the pieces of a line together.
 
     Parameters
     ----------
+    pieces : iterable of Judgement
+        In order, those of :func:`edges`.
     n : int
         Seconds of the line.
-    judge : callable
-        Judges seconds ``begin`` to ``end`` on their own, both of them whole.
 
     Returns
     -------
@@ -36,36 +91,26 @@ def in_pieces(n: int, judge: Callable[[int, int], Judgement]) -> Judgement:
         Of all ``n`` seconds. What is weighed over a whole run (unseen costs, repetitions, the
         runner's effort) is weighed over a piece; the ends of intervals and the mends are summed.
     """
-    if n <= LONGEST_S:
-        return judge(0, n)
-    edges = np.linspace(0, n, math.ceil(n / PIECE_S) + 1).astype(np.int64).tolist()
     arrays: dict[str, Any] = {}
-    repetitions: list[Repetition] = []
-    mends: dict[str, int] = {}
-    remarks: dict[str, None] = {}
-    intervals: list[Intervals] = []
-    known: list[bool] = []
-    for begin, end in pairwise(edges):
-        piece = judge(begin, end)
-        for field in fields(piece):
-            values = getattr(piece, field.name)
+    told, begin = Told(), 0
+    for piece in pieces:
+        end = begin + len(piece.shades)
+        if end - begin == n:
+            return piece
+        for item in fields(piece):
+            values = getattr(piece, item.name)
             if isinstance(values, np.ndarray):
-                whole = arrays.setdefault(field.name, np.zeros(n, dtype=values.dtype))
+                whole = arrays.setdefault(item.name, np.zeros(n, dtype=values.dtype))
                 whole[begin:end] = values
-        repetitions += [replace(rep, start_s=rep.start_s + begin) for rep in piece.repetitions]
-        for name, count in piece.mends.items():
-            mends[name] = mends.get(name, 0) + count
-        remarks |= dict.fromkeys(piece.remarks)
-        seconds = piece.seconds_by_shade()[:3].tolist()
-        known.append(bool(piece.intervals))
-        intervals.append(piece.intervals or tuple((s, s) for s in seconds))
+        told.add(begin, piece)
+        begin = end
     return replace(
         piece,  # for the length of the last second
         **arrays,
-        repetitions=tuple(repetitions),
-        mends=mends,
-        remarks=tuple(remarks),
-        intervals=_summed(intervals) if any(known) else (),
+        repetitions=tuple(told.repetitions),
+        mends=told.mends,
+        remarks=tuple(told.remarks),
+        intervals=told.intervals,
     )
 
 

@@ -15,10 +15,9 @@ import numpy as np
 
 from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, RaceResult, Recording, Stream
-from tercet.engine import causes, curve, judging, timeline
-from tercet.engine.cleaning import moving_mean
+from tercet.engine import causes, judging, timeline
 from tercet.engine.corrections import Correction, apply_corrections
-from tercet.engine.fingerprint import fingerprint
+from tercet.engine.gist import Gist, gist, gist_of_pieces
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.repetitions import in_words
 from tercet.formats.paper import FORMAT as PAPER
@@ -81,33 +80,38 @@ def judge(recording: Recording, entry: DatedThresholds | None) -> engine.Judgeme
         recording.time,
         entry.values if entry is not None else None,
         stops=recording.stops,
-        beside=Known(laps=presses(asdict(lap) for lap in recording.laps)),
+        beside=_pressed(recording),
     )
+
+
+def _pressed(recording: Recording) -> Known:
+    return Known(laps=presses(asdict(lap) for lap in recording.laps))
 
 
 def judgement_row(judged: engine.Judgement, entry: DatedThresholds | None) -> Row:
     """The store's row of a judgement, without its run's id."""
-    seconds, metres = judged.seconds_by_shade(), judged.metres_by_shade()
+    return _kept_row(gist(judged, entry.values if entry is not None else None), entry)
+
+
+def _kept_row(kept: Gist, entry: DatedThresholds | None) -> Row:
     return {
         "method": judging.METHOD,
         "threshold_id": entry.id if entry is not None else None,
-        **dict(zip(SECONDS, seconds.tolist(), strict=True)),
-        **dict(zip(METRES, metres.tolist(), strict=True)),
-        "shades": packing.pack_shades(judged.shades),
-        "repetitions": json.dumps([asdict(rep) for rep in judged.repetitions]),
-        "words": in_words(judged.repetitions),
-        "causes": causes_text(judged, entry),
-        "spread": curve.spread(judged).astype("<u4").tobytes(),
-        "mends": json.dumps(dict(judged.mends)),
-        "remarks": json.dumps(list(judged.remarks)),
-        "intervals": json.dumps(judged.intervals),
+        **dict(zip(SECONDS, kept.seconds.tolist(), strict=True)),
+        **dict(zip(METRES, kept.metres.tolist(), strict=True)),
+        "shades": packing.pack_shades(kept.shades),
+        "repetitions": json.dumps([asdict(rep) for rep in kept.repetitions]),
+        "words": in_words(kept.repetitions),
+        "causes": _causes_text(kept.parts),
+        "spread": kept.spread.astype("<u4").tobytes(),
+        "mends": json.dumps(kept.mends),
+        "remarks": json.dumps(list(kept.remarks)),
+        "intervals": json.dumps(kept.intervals),
     }
 
 
-def causes_text(judged: engine.Judgement, entry: DatedThresholds | None) -> str:
+def _causes_text(found: Mapping[causes.Cause, causes.Part]) -> str:
     """Moderate seconds by cause, with the speed of that part and the speed that was easy."""
-    values = entry.values if entry is not None else None
-    found = causes.parts(judged, values, causes.causes(judged, values))
     rows = {
         cause.name: [
             round(part.seconds, 1),
@@ -126,7 +130,7 @@ def start_place(recording: Recording) -> str:
     return " ".join(f"{float(stream.values[0]):.3f}" for stream in both if stream is not None)
 
 
-def run_row(recording: Recording, part: int, judged: engine.Judgement, local: Local) -> Row:
+def run_row(recording: Recording, part: int, kept: Gist, local: Local) -> Row:
     """The store's row of a run, without its id and its file."""
     plain = timeline.summary(engine_streams(dict(recording.streams)), recording.time)
     sport = sport_by_data(recording.sport, plain)
@@ -149,10 +153,8 @@ def run_row(recording: Recording, part: int, judged: engine.Judgement, local: Lo
         "distance_m": plain.distance_m,
         "hr_mean": _or_none(plain.hr_mean),
         "hr_max": _or_none(plain.hr_max),
-        "climb_m": climb(judged.altitude),
-        "fingerprint": json.dumps(asdict(fingerprint(judged, mean_warmth(recording.streams))))
-        if sport == "running"
-        else "",
+        "climb_m": kept.climb_m,
+        "fingerprint": json.dumps(asdict(kept.fingerprint)) if sport == "running" else "",
         "stops": json.dumps(recording.stops),
         "laps": json.dumps([asdict(lap) for lap in recording.laps]),
         "damage": recording.damage,
@@ -173,23 +175,6 @@ def mean_warmth(streams: Mapping[str, Stream]) -> float | None:
     """Mean temperature that the watch recorded, None without. [degrees C]"""
     kept = streams.get("temperature")
     return round(float(np.mean(kept.values)), 1) if kept is not None and len(kept.values) else None
-
-
-def climb(altitude: Any) -> float | None:
-    """Metres climbed, from altitude calmed over half a minute with steps under 2 m left out."""
-    known = np.asarray(altitude, dtype=np.float64)
-    known = known[np.isfinite(known)]
-    if len(known) < 60:
-        return None
-    calm = moving_mean(known, 31)
-    total, low = 0.0, float(calm[0])
-    for height in calm[::5].tolist():
-        if height < low:
-            low = height
-        elif height - low >= 2.0:
-            total += height - low
-            low = height
-    return total
 
 
 def _or_none(value: float) -> float | None:
@@ -296,10 +281,18 @@ def prepare(
     """Judge and pack one rounded recording."""
     local = localtime.local(recording, zone_name)
     entry = in_force(thresholds, localtime.local_day(recording.start, local.offset_s))
-    judged = judge(recording, entry)
+    values = entry.values if entry is not None else None
+    _, pieces = judging.judged_pieces(
+        engine_streams(dict(recording.streams)),
+        recording.time,
+        values,
+        stops=recording.stops,
+        beside=_pressed(recording),
+    )
+    kept = gist_of_pieces(pieces, values, mean_warmth(recording.streams))
     return ReadRun(
-        run_row(recording, part, judged, local),
-        judgement_row(judged, entry),
+        run_row(recording, part, kept, local),
+        _kept_row(kept, entry),
         packing.pack_streams(recording),
     )
 
