@@ -43,3 +43,12 @@ def test_days_with_a_sample_now_and_then_are_judged_within_bounds() -> None:
     found = judge({"distance": (time, time)}, time, None, beside=Known(laps=(10.0, 800_000.0)))
     assert found.elapsed_s == time[-1] == found.seconds_by_shade()[3]
     assert found.metres.sum() == pytest.approx(time[-1]) and found.intervals == ()
+
+
+def test_power_that_one_piece_lacks_is_unknown_there() -> None:
+    time = np.arange(0.0, 40 * 3600, 10.0)
+    early = time[time < 3 * 3600]
+    found = judge({"distance": (time, 3 * time), "power": (early, 0 * early + 250.0)}, time, None)
+    assert len(found.power) == len(found.shades)
+    assert np.nanmedian(found.power[:10_000]) == pytest.approx(250.0)
+    assert np.isnan(found.power[20 * 3600 :]).all()

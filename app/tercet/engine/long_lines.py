@@ -18,6 +18,8 @@ Intervals = tuple[tuple[float, float], ...]
 LONGEST_S = 36 * 3600
 #: Pieces last at most so long. [s]
 PIECE_S = 12 * 3600
+#: Of a judgement, what a piece may have nothing of though another has.
+MAY_LACK = ("power",)
 
 
 def edges(n: int) -> list[tuple[int, int]]:
@@ -99,8 +101,9 @@ def joined(pieces: Iterable[Judgement], n: int) -> Judgement:
             return piece
         for item in fields(piece):
             values = getattr(piece, item.name)
-            if isinstance(values, np.ndarray):
-                whole = arrays.setdefault(item.name, np.zeros(n, dtype=values.dtype))
+            if isinstance(values, np.ndarray) and len(values):
+                blank = np.nan if item.name in MAY_LACK else 0
+                whole = arrays.setdefault(item.name, np.full(n, blank, dtype=values.dtype))
                 whole[begin:end] = values
         told.add(begin, piece)
         begin = end
