@@ -19,7 +19,7 @@ OTHERS = [code for code in language.languages() if code != language.SOURCE]
 
 
 @pytest.fixture(params=OTHERS)
-def asked(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> Iterator[set[str]]:
+def asked(request: pytest.FixtureRequest) -> Iterator[set[str]]:
     """Speak a language, and note what it is asked for and has no words for."""
     spoken.speak(request.param)
     known = language._words
@@ -31,8 +31,10 @@ def asked(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> It
                 missed.add(key[0])
             return super().get(key, default)
 
-    monkeypatch.setattr(language, "_words", Noting(known))
-    yield missed
+    # Put back before the language is: the fixture of that name is undone last of all.
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(language, "_words", Noting(known))
+        yield missed
 
 
 @pytest.mark.parametrize("scale", [1.0, 1.5])

@@ -76,6 +76,8 @@ class Rejudging(QObject):
         job.start()
 
     def _progress(self, now: Progress) -> None:
+        if self._stopped:
+            return  # told before the stop, heard after it
         self._tell(
             tr(
                 "Runs judged anew by this version: {n} of {whole}",
