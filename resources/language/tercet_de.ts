@@ -135,7 +135,6 @@
     </message>
     <message>
         <source>&amp;Back</source>
-        <extracomment>Under this width, at 100 % text, the six values stand in two rows.</extracomment>
         <translation>&amp;Zurück</translation>
     </message>
     <message>
@@ -263,6 +262,10 @@
     <message>
         <source>A block with a first week&apos;s volume tells what its weeks allow.</source>
         <translation>Ein Block mit einem Umfang der ersten Woche sagt, was seine Wochen erlauben.</translation>
+    </message>
+    <message>
+        <source>A click opens it</source>
+        <translation>Ein Klick öffnet sie</translation>
     </message>
     <message>
         <source>A curve needs three hours of judged running in each block shown; the shares stand in the table.</source>
@@ -2186,6 +2189,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Keep {n} runs from paper</source>
         <translation>{n} Läufe vom Papier behalten</translation>
+    </message>
+    <message>
+        <source>Kept, and not counted as running. If it is to count, say under Kind that it was a run.</source>
+        <translation>Aufbewahrt, nicht als Laufen gezählt. Soll es zählen, dann sag unter Art, dass es ein Lauf war.</translation>
     </message>
     <message>
         <source>Key</source>
@@ -4318,8 +4325,8 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Das Archiv wird ausgepackt größer als {gb} GB.</translation>
     </message>
     <message>
-        <source>The arrow keys, or a click on a bar, choose another.</source>
-        <translation>Die Pfeiltasten oder ein Klick auf einen Balken wählen eine andere.</translation>
+        <source>The arrow keys choose another day; a click on a bar opens it.</source>
+        <translation>Die Pfeiltasten wählen einen anderen Tag; ein Klick auf einen Balken öffnet ihn.</translation>
     </message>
     <message>
         <source>The bench reckons from paces at LT1 and LT2. Give them under Thresholds.</source>
@@ -6601,6 +6608,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>meist mittwochs</translation>
     </message>
     <message>
+        <source>moving time</source>
+        <translation>Zeit in Bewegung</translation>
+    </message>
+    <message>
         <source>name</source>
         <translation>Name</translation>
     </message>
@@ -7015,6 +7026,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>running time</source>
+        <extracomment>Under this width, at 100 % text, the six values stand in two rows.</extracomment>
         <translation>Laufzeit</translation>
     </message>
     <message>
@@ -7569,6 +7581,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>{at}: left out, because you said so.</source>
         <translation>{at}: weggelassen, weil du es so gesagt hast.</translation>
+    </message>
+    <message>
+        <source>{at}: no shade, for this is not counted as running.</source>
+        <translation>{at}: ohne Stufe, denn dies wird nicht als Laufen gezählt.</translation>
     </message>
     <message>
         <source>{at}: not judged, for there are no thresholds or no speed and heart rate here.</source>

@@ -238,7 +238,7 @@ def test_the_block_table_is_the_views(view: SeasonView) -> None:
 
 
 def test_a_sessions_trace_is_what_was_stored(season_library: Library, view: SeasonView) -> None:
-    for session in view.sessions:
+    for session in running(view):
         detail = season_library.call(season.session_detail, session.id)
         kept = season_library.call(queries.judgement, session.id)
         assert detail is not None and kept is not None
@@ -293,3 +293,14 @@ def test_a_session_without_thresholds(library: Library, season_logs: Path) -> No
 
 def test_a_session_that_is_not_there(library: Library) -> None:
     assert library.call(season.session_detail, 1) is None
+
+
+def test_another_sport_is_traced_without_shades(season_library: Library) -> None:
+    view = season_library.call(season.season)
+    (ride,) = [session for session in view.sessions if session.sport != "running"]
+    detail: Any = season_library.call(season.session_detail, ride.id)
+    trace = detail.trace
+    assert set(trace.shades.tolist()) == {Shade.NOT_RUNNING}
+    assert trace.lt1_speed is None and trace.lt2_hr is None and detail.thresholds is None
+    assert not trace.repetitions and not trace.parts
+    assert np.nanmedian(trace.speed) > 5.0  # faster than the runner's LT2 was

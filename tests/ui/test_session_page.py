@@ -20,7 +20,7 @@ from tercet.ui import theme as themes
 from tercet.ui.session_cards import NO_REPETITIONS, NOT_MENDED
 from tercet.ui.session_page import CAUTION, SessionPage
 from tercet.ui.session_stair import left_out_words, place_labels, step_words
-from tercet.ui.session_trace import HINT
+from tercet.ui.session_trace import HINT, UNCOUNTED
 
 #: Qt's plugin without a screen says so of every window.
 pytestmark = pytest.mark.qt_log_ignore("This plugin does not support")
@@ -71,6 +71,18 @@ def test_head_says_what_when_and_where(page: SessionPage) -> None:
     assert head.effort.text == "7 of 10"
     # 4384 s less the minute that was not running.
     assert head.running.text == "1:12:04"
+
+
+def test_another_sport_has_no_shades(page: SessionPage) -> None:
+    show(page, sport="cycling", moving_s=3600.0, distance_m=30000.0)
+    head = page.head
+    assert not head.stair.isVisible() and not head.left_out.text()
+    assert (head.running.text, head.running.word) == ("1:00:00", "moving time")
+    assert head.pace.text == "2:00 /km"
+    assert page.panel.reason.text() == UNCOUNTED
+    show(page)
+    assert head.stair.isVisible() and head.running.word == "running time"
+    assert page.panel.reason.text() == HINT
 
 
 def test_pace_is_that_of_running(page: SessionPage) -> None:

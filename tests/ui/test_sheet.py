@@ -338,7 +338,7 @@ def test_hover_card_says_the_same_in_words(qtbot: QtBot, sheet: SeasonSheet) -> 
     assert "1:13 run" in texts
     assert "easy 0:49   moderate 0:05   hard 0:19" in texts
     assert any("5:33 /km" in text for text in texts)  # 3 m/s
-    assert "Enter opens it" in texts
+    assert "A click opens it" in texts
     assert sheet.window().rect().contains(card.geometry())
     qtbot.keyClick(sheet, Key.Key_Escape)
     assert not sheet.card.visible

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 from weakref import WeakKeyDictionary
@@ -273,6 +273,8 @@ def block_table(view: SeasonView) -> list[tuple[str, Five, Five, float | None]]:
 
 def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     """A session second by second; judged afresh from the stored streams, which gives the same."""
+    import numpy as np
+
     from tercet.library import reading
     from tercet.library.beside import known_of
     from tercet.library.written import said_by
@@ -298,6 +300,9 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     )
     shades = unpack_shades(kept["shades"]) if kept is not None else judged.shades
     values = entry.values if entry is not None else None
+    if row["sport"] != "running":
+        values, shades = None, np.full_like(shades, Shade.NOT_RUNNING)
+        judged = replace(judged, repetitions=(), shades=shades)
     file = queries.file(store, row["sha256"])
     return SessionDetail(
         trace=_trace(judged, shades, values),

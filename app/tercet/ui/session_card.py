@@ -9,7 +9,8 @@ from tercet.language import mark, tr
 from tercet.library.trace import SessionTrace
 from tercet.library.views import SessionView
 from tercet.ui import words
-from tercet.ui.session_head import mean_speed
+from tercet.ui.session_head import length_word, mean_speed
+from tercet.ui.sheet_rows import session_length
 from tercet.ui.small_trace import SmallTrace
 from tercet.ui.widgets import ElidedLabel, Figure, Label, Pane, button
 
@@ -70,15 +71,14 @@ class SessionCard(Pane):
         if session is None:
             self.name.setText(tr("No session on this day"))
             self.when.setText("")
-            self.hint.setText(tr("The arrow keys, or a click on a bar, choose another."))
+            self.hint.setText(tr("The arrow keys choose another day; a click on a bar opens it."))
             return
         self.name.setText(session.name)
         self.when.setText(
             words.at_clock(words.short_day(session.day), session.start, session.clock)
         )
-        run = session.sport == "running"
-        running_s = session.running_s if run else session.moving_s
-        self.running.set(words.duration(running_s))
+        self.running.word.setText(length_word(session))
+        self.running.set(words.duration(session_length(session)))
         self.distance.set(words.distance(session.distance_m, units))
         self.pace.set(words.pace(mean_speed(session), units))
         self.effort.set(

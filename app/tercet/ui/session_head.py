@@ -21,6 +21,7 @@ from tercet.library.views import SessionView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.session_stair import SessionStair, left_out_words
+from tercet.ui.sheet_rows import session_length
 from tercet.ui.stretch_menu import add_whole_run
 from tercet.ui.values import Value
 
@@ -30,10 +31,16 @@ TWO_ROWS_WIDTH = 700
 
 def mean_speed(session: SessionView) -> float:
     """Mean speed while running, or while moving where nothing was counted as running [m/s]."""
-    running_m = sum(session.metres[:3]) + session.metres[4]
+    counted = session.sport == "running"
+    running_m = sum(session.metres[:3]) + session.metres[4] if counted else 0.0
     seconds = session.running_s if running_m > 0.0 else session.moving_s
     metres = running_m if running_m > 0.0 else session.distance_m
     return metres / seconds if seconds > 0.0 else 0.0
+
+
+def length_word(session: SessionView) -> str:
+    """What the length of a session is called: that of other sports is the time they moved."""
+    return tr("running time") if session.sport == "running" else tr("moving time")
 
 
 class SessionHead(QWidget):
@@ -82,7 +89,8 @@ class SessionHead(QWidget):
             place = tr("{block}, week {n}", block=block_name, n=week_number)
         when = words.at_clock(words.long_day(session.day), session.start, session.clock)
         self.date.setText("   ".join(part for part in (when, place) if part))
-        self.running.show_value(words.duration(session.running_s))
+        counted = session.sport == "running"
+        self.running.show_value(words.duration(session_length(session)), length_word(session))
         self.distance.show_value(words.distance(session.distance_m, units))
         self.pace.show_value(words.pace(mean_speed(session), units))
         self.climb.show_value(
@@ -92,9 +100,10 @@ class SessionHead(QWidget):
             words.NOTHING if session.hr_mean is None else words.heart_rate(session.hr_mean)
         )
         self.show_effort(session.effort)
+        self.stair.setVisible(counted)
         self.stair.show_seconds(session.seconds, session.estimated)
-        left_out = left_out_words(session.seconds)
-        if session.estimated:
+        left_out = left_out_words(session.seconds) if counted else ""
+        if counted and session.estimated:
             estimate = tr(
                 "The shares are about right only: nobody has confirmed the thresholds yet."
             )

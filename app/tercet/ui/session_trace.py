@@ -23,6 +23,9 @@ HINT = mark(
     "Point at the trace, or use the arrow keys on it, to read why a second has its shade. Drag "
     "along it, or press Space, arrows and Enter, to say what a stretch was."
 )
+UNCOUNTED = mark(
+    "Kept, and not counted as running. If it is to count, say under Kind that it was a run."
+)
 #: Time in each shade, in the order of shades.
 SHADE_TIMES = (
     mark("easy {time}"),
@@ -39,6 +42,7 @@ class TracePanel(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._why: Callable[[int], str] = lambda _second: ""
+        self._hint = HINT
         self.heading, self.made_from, self.reason = QLabel(), QLabel(), QLabel(tr(HINT))
         self.chart = TraceChart()
         self.chart.second_pointed.connect(self._show_reason)
@@ -75,7 +79,8 @@ class TracePanel(QWidget):
         self._why = why
         self.heading.setText(heading_words(trace, units))
         self.made_from.setText(made_from)
-        self.reason.setText(tr(HINT))
+        self._hint = HINT if session.sport == "running" else UNCOUNTED
+        self.reason.setText(tr(self._hint))
         self.chart.set_data(trace, units)
         count = len(trace.repetitions)
         repetitions = (
@@ -103,7 +108,7 @@ class TracePanel(QWidget):
 
     def _show_reason(self, second: int) -> None:
         if second < 0:
-            self.reason.setText(tr(HINT))
+            self.reason.setText(tr(self._hint))
             return
         self.reason.setText(self._why(second))
         self.chart.setAccessibleDescription(self.reason.text())

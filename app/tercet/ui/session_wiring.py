@@ -70,6 +70,7 @@ def show_run(
 ) -> None:
     """Show a run on a page; ``among`` are the first and the last one that can be gone to."""
     block, week = _place(view, session)
+    uncounted = session.sport != "running"
     page.words.show_run(session.id, detail.typed)
     page.show_session(
         session,
@@ -80,7 +81,7 @@ def show_run(
         mends=[mend_words(name, count) for name, count in detail.mends.items()],
         has_previous=among[0] != session.id,
         has_next=among[1] != session.id,
-        why=lambda second: why(detail, second, units),
+        why=lambda second: _uncounted(second) if uncounted else why(detail, second, units),
         units=units,
     )
 
@@ -90,6 +91,12 @@ def mend_words(name: str, seconds: int) -> str:
     if name in MENDS:
         return tr(MENDS[name], n=seconds)
     return f"{name}: {seconds} s"
+
+
+def _uncounted(second: int) -> str:
+    """Say of a second of another sport why it has no shade."""
+    at = words.duration(float(second))
+    return tr("{at}: no shade, for this is not counted as running.", at=at)
 
 
 def _place(view: SeasonView, session: SessionView) -> tuple[str, int]:

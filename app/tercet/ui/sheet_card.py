@@ -28,7 +28,7 @@ class HoverCard(QFrame):
         self.pointed = False
         self._name, self._day = QLabel(), QLabel()
         self._hours, self._shades = QLabel(), QLabel()
-        self._more, self._hint = QLabel(), QLabel(tr("Enter opens it"))
+        self._more, self._hint = QLabel(), QLabel()
         self._name.setWordWrap(True)
         for label in (self._name, self._day, self._hours, self._shades, self._more, self._hint):
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -47,9 +47,16 @@ class HoverCard(QFrame):
         self.hide()
 
     def show_session(
-        self, session: SessionView, look: Theme, units: words.Units, beside: QRect
+        self,
+        session: SessionView,
+        look: Theme,
+        units: words.Units,
+        beside: QRect,
+        *,
+        pointed: bool = False,
     ) -> None:
         """Fill the card and put it below and left of ``beside`` (parent's coordinates)."""
+        self._hint.setText(tr("A click opens it") if pointed else tr("Enter opens it"))
         for label, font, ink in (
             (self._name, "block", "text"),
             (self._day, "small", "text_2"),
@@ -139,7 +146,7 @@ class CardKeeper(QObject):
         self._place = None
         self._leaving.start()
 
-    def show(self, place: Place) -> None:
+    def show(self, place: Place, *, pointed: bool = False) -> None:
         """Bring the card up at once."""
         found = self._find(place)
         if found is None:
@@ -147,7 +154,8 @@ class CardKeeper(QObject):
         window = self._sheet.window()
         if self._card is None or self._card.parent() is not window:
             self._card = HoverCard(window)
-        self._card.show_session(found[0], theme.current(), self.units, found[1])
+        session, beside = found
+        self._card.show_session(session, theme.current(), self.units, beside, pointed=pointed)
 
     def hide(self) -> None:
         """Take the card away."""
@@ -158,7 +166,7 @@ class CardKeeper(QObject):
 
     def _show_pointed(self) -> None:
         if self._place is not None:
-            self.show(self._place)
+            self.show(self._place, pointed=True)
 
     def _left(self) -> None:
         if self._card is not None and not self._card.pointed:
