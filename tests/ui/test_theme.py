@@ -19,7 +19,7 @@ from coloraide.spaces.cam02 import CAM02JMh
 from coloraide.spaces.cam02_ucs import CAM02UCS
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QFontInfo, QFontMetricsF, QPalette
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from tercet import resources
@@ -162,6 +162,23 @@ def test_style_sheet_is_whole(qtbot: QtBot, qapp: QApplication, scale: float) ->
     button.resize(button.sizeHint())
     assert button.grab().toImage().pixelColor(12, 8) == look.color("accent")
     theme.apply(qapp, False, 1.0)
+
+
+def test_what_is_in_view_follows_another_look(qtbot: QtBot, qapp: QApplication) -> None:
+    theme.apply(qapp, False)
+    whole = QWidget()
+    qtbot.addWidget(whole)
+    button = QPushButton("Add recordings", whole)
+    button.setProperty("primary", "true")
+    whole.show()
+    for dark, scale in ((True, 1.3), (True, 1.0), (False, 1.0)):
+        look = theme.apply(qapp, dark, scale)
+        assert button.font().weight() == 600
+        assert button.font().pixelSize() == look.font("body_bold").pixelSize()
+        assert button.minimumHeight() == button.minimumSizeHint().height() >= look.px(32)
+        button.resize(button.sizeHint())
+        assert button.grab().toImage().pixelColor(12, 8) == look.color("accent")
+        assert whole.palette().color(QPalette.ColorRole.Window) == look.color("window")
 
 
 def test_a_role_that_is_not_there(qapp: QApplication) -> None:

@@ -177,8 +177,11 @@ def _put_on(app: QApplication, theme: Theme) -> None:
         app.setPalette(theme.palette())
     sheet = theme.style_sheet()
     if app.styleSheet() != sheet:
+        # Another sheet in place of one polishes every widget once for each of its parents;
+        # the first sheet after none goes through them once.
+        app.setStyleSheet("")
         app.setStyleSheet(sheet)
-    if before is not None and before.scale == theme.scale:
+    elif before is not None and before.scale == theme.scale:
         return
     # After the style sheet: putting the first one on resets the fonts of single classes.
     app.setFont(theme.font("body"))
