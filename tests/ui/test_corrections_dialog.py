@@ -66,7 +66,8 @@ def test_a_session_is_cut_and_what_cannot_be_is_said(library, qtbot) -> None:
     assert "too long for one run." in dialog.error.text()
     dialog.list.clearSelection()
     assert dialog.count.text() == "None chosen" and not dialog.cut.isEnabled()
-    dialog.list.item(1).setSelected(True)
+    line = dialog.list.visualRect(dialog.list.model().index(1, 0))
+    qtbot.mouseClick(dialog.list.viewport(), Qt.MouseButton.LeftButton, pos=line.center())
     dialog.at.setTime(QTime(0, 20))
     press(dialog, dialog.cut, qtbot)
     assert len(starts(library)) == 3

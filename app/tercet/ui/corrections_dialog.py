@@ -8,34 +8,30 @@ from zoneinfo import available_timezones
 
 from PySide6.QtCore import Qt, QTime, Signal
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QComboBox,
     QDialog,
     QFormLayout,
     QHBoxLayout,
-    QListWidget,
-    QListWidgetItem,
     QSpinBox,
     QTimeEdit,
     QVBoxLayout,
     QWidget,
 )
 
-from tercet import language, units
 from tercet.language import tr
-from tercet.library import localtime, moments, operations, pieces, session_kinds
+from tercet.library import localtime, moments, operations, pieces
 from tercet.library.library import Library
 from tercet.library.pieces import Correctable
 from tercet.library.session_kinds import KINDS
-from tercet.ui import theme, words
+from tercet.ui import theme
 from tercet.ui.fields import ErrorLine, fit_to_screen
 from tercet.ui.focus_ring import FocusRing
 from tercet.ui.jobs import Answers
+from tercet.ui.session_lines import SessionLines
 from tercet.ui.widgets import Label, button
 
 #: So many different zones of sessions are named.
 MOST_SOURCES = 3
-_NUMBER = Qt.ItemDataRole.UserRole
 
 
 class CorrectionsDialog(QDialog):
@@ -55,9 +51,7 @@ class CorrectionsDialog(QDialog):
         self._sessions = {session.id: session for session in sessions}
         self._answers = Answers(self)
         self.setWindowTitle(tr("Corrections"))
-        self.list = QListWidget()
-        self.list.setAccessibleName(tr("Sessions"))
-        self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.list = SessionLines(sessions, chosen)
         self.count = Label("", "small", "text_2")
         self.days, self.hours, self.minutes = (
             _amount(*told)
@@ -70,9 +64,9 @@ class CorrectionsDialog(QDialog):
         self.zone = QComboBox()
         self.zone.setEditable(True)
         self.zone.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        self.zone.addItems(sorted(available_timezones()))
-        self.zone.setCurrentIndex(-1)
-        self.zone.setPlaceholderText(tr("such as Europe/Madrid"))
+        typed = self.zone.lineEdit()
+        assert typed is not None
+        typed.setPlaceholderText(tr("such as Europe/Madrid"))
         self.zone.setAccessibleName(tr("Time zone"))
         self.zone_now = Label("", "small", "text_2", wrap=True)
         self.sport = QComboBox()
@@ -98,18 +92,14 @@ class CorrectionsDialog(QDialog):
         self.error = ErrorLine()
         self.close_button = button(tr("Close"))
         self._arrange()
-        for session in sessions:
-            item = QListWidgetItem(_line(session))
-            item.setData(_NUMBER, session.id)
-            self.list.addItem(item)
-            if session.id in chosen:
-                item.setSelected(True)
-                self.list.scrollToItem(item)
-        self.list.itemSelectionChanged.connect(self._show)
+        self.list.selectionModel().selectionChanged.connect(self._show)
         self._ring = FocusRing(self)
         fit_to_screen(self, 940, 560)
         self._show()
         self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+        # The system's files name them: some time, which the store's thread has.
+        zones = library.submit(lambda _: sorted(available_timezones()))
+        self._answers.when(zones, self._offer_zones)
 
     def _arrange(self) -> None:
         whole = QVBoxLayout(self)
@@ -165,7 +155,14 @@ class CorrectionsDialog(QDialog):
     @property
     def chosen(self) -> list[int]:
         """Ids of the sessions chosen."""
-        return [int(item.data(_NUMBER)) for item in self.list.selectedItems()]
+        return self.list.chosen
+
+    def _offer_zones(self, zones: list[str]) -> None:
+        """Name the time zones there are; what was typed meanwhile stays."""
+        typed = self.zone.currentText()
+        self.zone.addItems(zones)
+        self.zone.setCurrentIndex(-1)
+        self.zone.setEditText(typed)
 
     def _show(self) -> None:
         """What can be done with so many sessions."""
@@ -245,18 +242,3 @@ def _amount(unit: str, name: str, most: int) -> QSpinBox:
     box.setAccessibleName(name)
     box.setMinimumWidth(theme.current().px(96))
     return box
-
-
-def _line(session: Correctable) -> str:
-    start = session.start
-    day = tr(
-        "{day} {month} {year}",
-        day=start.day,
-        month=language.short_month(start.month),
-        year=start.year,
-    )
-    name = session.name or session_kinds.name(session.sport, session.kind)
-    length = f", {units.distance(session.distance_m)}" if session.distance_m else ""
-    lasted = f", {words.duration(session.elapsed_s)}" if session.elapsed_s else ""
-    when = words.at_clock(day, start, session.clock)
-    return f"{when}  {name}{lasted}{length}"
