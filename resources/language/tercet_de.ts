@@ -1159,6 +1159,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>{percent} % weniger</translation>
     </message>
     <message>
+        <source>Drag the block, or Alt with up and down</source>
+        <translation>Den Block ziehen, oder Alt mit auf und ab</translation>
+    </message>
+    <message>
         <source>Drag the chart to a document or a folder, or click to copy or save it</source>
         <translation>Das Diagramm in ein Dokument oder einen Ordner ziehen, oder klicken, um es zu kopieren oder zu speichern</translation>
     </message>
@@ -1456,6 +1460,11 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Friday</source>
         <translation>Freitag</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <comment>first day of a block</comment>
+        <translation>Vom</translation>
     </message>
     <message>
         <source>From now on “{typed}” means {reading}</source>
@@ -2606,6 +2615,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Move the starts</source>
         <translation>Startzeiten verschieben</translation>
+    </message>
+    <message>
+        <source>Move {block}</source>
+        <translation>{block} verschieben</translation>
     </message>
     <message>
         <source>Moved to {day}</source>
@@ -4435,6 +4448,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Das Einlesen endete vorzeitig: {error}</translation>
     </message>
     <message>
+        <source>The last day must not lie before the first.</source>
+        <translation>Der letzte Tag darf nicht vor dem ersten liegen.</translation>
+    </message>
+    <message>
         <source>The last days before a race with less running.</source>
         <translation>Die letzten Tage vor einem Rennen mit weniger Laufen.</translation>
     </message>
@@ -4747,8 +4764,9 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Es gab keine harte Belastung von 2 bis 20 Minuten.</translation>
     </message>
     <message>
-        <source>These weeks belong to no block.</source>
-        <translation>Diese Wochen gehören zu keinem Block.</translation>
+        <source>These weeks belong to no block. Draw over some of them in the list, or Shift with up and down, then Enter, to make one there.</source>
+        <extracomment>What stands in the place of a block where there is none.</extracomment>
+        <translation>Diese Wochen gehören zu keinem Block. Ziehe in der Liste über einige davon, oder Umschalt mit auf und ab, dann Eingabe, damit dort einer entsteht.</translation>
     </message>
     <message>
         <source>This home is kept for the next time.</source>
@@ -5285,7 +5303,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Weeks of the season</source>
-        <extracomment>Columns [px at 100 %]: bracket, weeks to go, week of, hours, bars.</extracomment>
         <translation>Wochen der Saison</translation>
     </message>
     <message>
@@ -6943,6 +6960,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>race</source>
         <comment>in a column of weeks to go</comment>
+        <extracomment>Columns [px at 100 %]: bracket, week of, hours, bars.</extracomment>
         <translation>0</translation>
     </message>
     <message>
@@ -7399,6 +7417,11 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>Dauer, Sekunden</translation>
     </message>
     <message>
+        <source>to</source>
+        <comment>last day of a block</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
         <source>to 100 m</source>
         <extracomment>Columns of the week&apos;s date and from where the lengths begin. [px at 100 %] What the engine&apos;s lengths are called, and what is said of a block with none longer.</extracomment>
         <translation>bis 100 m</translation>
@@ -7737,14 +7760,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>{climb} climb</source>
         <translation>{climb} Anstieg</translation>
-    </message>
-    <message>
-        <source>{dates}, {n} week</source>
-        <translation>{dates}, {n} Woche</translation>
-    </message>
-    <message>
-        <source>{dates}, {n} weeks</source>
-        <translation>{dates}, {n} Wochen</translation>
     </message>
     <message>
         <source>{date} is a {weekday}: which day was it?</source>

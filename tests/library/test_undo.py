@@ -148,6 +148,10 @@ calls(
     "planning.move_edge", planning.move_edge,
     block(0), block(1), lambda s: s.blocks[1].start + 7 * DAY,
 )  # fmt: skip
+calls(
+    "planning.move_block", planning.move_block,
+    block(1), lambda s: s.blocks[1].start + 7 * DAY, block(0), block(2),
+)  # fmt: skip
 calls("planning.split_block", planning.split_block, block(0), lambda s: s.blocks[0].start + 7 * DAY)
 calls("planning.join_blocks", planning.join_blocks, block(0), block(1))
 calls("planning.set_race", planning.set_race, Race(SOON, "Winter 10", 10_000.0))

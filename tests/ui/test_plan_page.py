@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 
 import icalendar
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QKeyEvent, QMouseEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDateEdit
 
 from tercet import resources
 from tercet.domain import Block, Changes, DatedThresholds, Race
@@ -21,6 +22,7 @@ from tercet.engine.countback import Volume
 from tercet.library import operations, planning
 from tercet.library.library import Library
 from tercet.store import plan_queries, queries
+from tercet.ui import words
 from tercet.ui.countback_dialog import CountBackDialog
 from tercet.ui.plan_page import PlanPage
 from tercet.ui.plan_tag import MIME
@@ -230,3 +232,107 @@ def test_a_plan_goes_on_after_its_last_block_and_race(qtbot, page, library) -> N
     qtbot.waitUntil(page.block.make.isVisible, timeout=5_000)
     QTest.mouseClick(page.block.make, Qt.MouseButton.LeftButton)
     stored(qtbot, library, lambda blocks: len(blocks) == 2)
+
+
+def row_point(page: PlanPage, week: date, x: int) -> QPoint:
+    """A point in a week's row of the list, x px from its left at 100 %."""
+    at = next(k for k, each in enumerate(page.weeks.rows.weeks) if each.first_day == week)
+    height = page.weeks.row_height()
+    return QPoint(x, 4 + at * height + height // 2)
+
+
+def drag(qtbot, page: PlanPage, start: QPoint, end: QPoint) -> None:
+    """Press, move and let go, as a hand does."""
+    left = Qt.MouseButton.LeftButton
+    qtbot.mousePress(page.weeks, left, pos=start)
+    qtbot.mouseMove(page.weeks, end)
+    there = QPointF(end), QPointF(page.weeks.mapToGlobal(end))
+    event = QMouseEvent(
+        QMouseEvent.Type.MouseMove, *there, left, left, Qt.KeyboardModifier.NoModifier
+    )
+    QApplication.sendEvent(page.weeks, event)
+    qtbot.mouseRelease(page.weeks, left, pos=end)
+
+
+def test_a_block_is_drawn_over_unplanned_weeks_by_mouse_and_by_keys(qtbot, page, library) -> None:
+    library.call(operations.set_plan, library.call(queries.blocks), [])
+    page.window().refresh()
+    free = MONDAY + 42 * DAY
+    qtbot.waitUntil(lambda: page.weeks.rows.weeks[-1].first_day > free + 7 * DAY, timeout=5_000)
+    drag(qtbot, page, row_point(page, free, 240), row_point(page, free + 7 * DAY, 240))
+    made = stored(qtbot, library, lambda found: len(found) == 3)[-1]
+    assert (made.start, made.end) == (free, free + 13 * DAY)
+    qtbot.waitUntil(lambda: page.block.start.day == free, timeout=5_000)
+    library.call(operations.undo)
+    page.window().refresh()
+    qtbot.waitUntil(lambda: page.block.nothing.isVisible(), timeout=5_000)
+    page.weeks.setFocus()
+    # Upwards ends at the block above; what is drawn never lies over another.
+    for _ in range(3):
+        qtbot.keyClick(page.weeks, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.keyClick(page.weeks, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.keyClick(page.weeks, Qt.Key.Key_Return)
+    made = stored(qtbot, library, lambda found: len(found) == 3)[-1]
+    assert (made.start, made.end) == (free, free + 13 * DAY)
+
+
+def test_a_block_is_moved_whole_by_mouse_and_by_keys(qtbot, page, library) -> None:
+    peak = MONDAY + 7 * DAY
+    drag(qtbot, page, row_point(page, peak, 60), row_point(page, peak - 7 * DAY, 60))
+    blocks = stored(qtbot, library, lambda found: found[1].start == MONDAY)
+    assert (blocks[0].end, blocks[1].end) == (MONDAY - DAY, MONDAY + 34 * DAY)
+    qtbot.waitUntil(lambda: page.block.end.day == MONDAY + 34 * DAY, timeout=5_000)
+    page.weeks.setFocus()
+    for _ in range(9):  # as far as the block before keeps a week
+        up = QKeyEvent.Type.KeyPress, Qt.Key.Key_Up, Qt.KeyboardModifier.AltModifier
+        QApplication.sendEvent(page.weeks, QKeyEvent(*up))
+    assert library.call(queries.blocks) == blocks
+    qtbot.keyRelease(page.weeks, Qt.Key.Key_Alt)
+    blocks = stored(qtbot, library, lambda found: found[1].start == MONDAY - 14 * DAY)
+    assert blocks[0].end == MONDAY - 15 * DAY
+    qtbot.waitUntil(lambda: page.weeks.chosen == MONDAY - 14 * DAY, timeout=5_000)
+    for day in (MONDAY, peak):
+        library.call(operations.undo)
+        assert library.call(queries.blocks)[1].start == day
+
+
+def test_typed_days_keep_a_block_beside_its_neighbour(qtbot, page, library) -> None:
+    page.weeks.choose(MONDAY + 7 * DAY)
+    start = page.block.start
+    qtbot.waitUntil(lambda: start.day == MONDAY + 7 * DAY, timeout=5_000)
+
+    def type_day(field, day: date) -> None:
+        field.setFocus()
+        for section, typed in (
+            (QDateEdit.Section.YearSection, str(day.year)),
+            (QDateEdit.Section.MonthSection, words.short_day(day).split()[1]),
+            (QDateEdit.Section.DaySection, f"{day.day:02}"),
+        ):
+            field.setSelectedSection(section)
+            qtbot.keyClicks(field, typed)
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+
+    type_day(start, MONDAY + 10 * DAY)
+    blocks = stored(qtbot, library, lambda found: found[1].start == MONDAY + 10 * DAY)
+    assert blocks[0].end == MONDAY + 9 * DAY
+    # A day that would leave the neighbour none is refused, and the field says what holds.
+    type_day(start, MONDAY - 40 * DAY)
+    qtbot.waitUntil(lambda: start.day == MONDAY + 10 * DAY, timeout=5_000)
+    assert library.call(queries.blocks) == blocks
+    type_day(page.block.end, MONDAY)
+    assert page.block.length.text() == "The last day must not lie before the first."
+    type_day(page.block.end, MONDAY + 30 * DAY)
+    stored(qtbot, library, lambda found: found[1].end == MONDAY + 30 * DAY)
+
+
+def test_an_edge_closes_a_gap(qtbot, page, library) -> None:
+    blocks = library.call(queries.blocks)
+    first = replace(blocks[0], end=MONDAY - 8 * DAY)
+    library.call(operations.set_plan, [first, blocks[1]], library.call(queries.races))
+    page.window().refresh()
+    qtbot.waitUntil(lambda: len(page.weeks.rows.spans) >= 3, timeout=5_000)
+    grip = page.weeks.grips[0]
+    grip.setFocus()
+    for key in (Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Return):
+        qtbot.keyClick(grip, key)
+    stored(qtbot, library, lambda found: found[0].end == MONDAY + 6 * DAY)

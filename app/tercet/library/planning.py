@@ -77,15 +77,39 @@ def move_edge(store: Store, first_id: int, second_id: int | None, day: date) -> 
     moved = {first_id: replace(first, end=day - DAY)}
     if second_id is not None:
         moved[second_id] = replace(_named(blocks, second_id), start=day)
+    return _set_moved(
+        store, moved, tr("Move the end of {first}", first=first.name), ("edge", first_id)
+    )
+
+
+def move_block(
+    store: Store, block_id: int, start: date, before_id: int | None, after_id: int | None
+) -> Changes:
+    """Let a block begin on another day and keep its length.
+
+    Raises
+    ------
+    ValueError
+        If a neighbour, which ends the day before or begins the day after, would have no day left,
+        or if another block is in the way.
+    """
+    blocks = queries.blocks(store)
+    block = _named(blocks, block_id)
+    made = replace(block, start=start, end=start + (block.end - block.start))
+    moved = {block_id: made}
+    if before_id is not None:
+        moved[before_id] = replace(_named(blocks, before_id), end=made.start - DAY)
+    if after_id is not None:
+        moved[after_id] = replace(_named(blocks, after_id), start=made.end + DAY)
+    return _set_moved(store, moved, tr("Move {block}", block=block.name))
+
+
+def _set_moved(store: Store, moved: dict[int, Block], step: str, token: object = None) -> Changes:
     for block in moved.values():
         if block.end < block.start:
             raise ValueError(tr('"{block}" would have no day left', block=block.name))
-    return _set(
-        store,
-        [moved.get(block.id or 0, block) for block in blocks],
-        tr("Move the end of {first}", first=first.name),
-        ("edge", first_id),
-    )
+    blocks = [moved.get(block.id or 0, block) for block in queries.blocks(store)]
+    return _set(store, blocks, step, token)
 
 
 def split_block(store: Store, block_id: int, day: date) -> Changes:

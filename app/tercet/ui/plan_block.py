@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QDate, Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QComboBox,
@@ -23,11 +23,12 @@ from tercet.domain import Block
 from tercet.engine.allowance import share_out
 from tercet.engine.countback import Volume
 from tercet.engine.shades import Shade, whole_shares
-from tercet.language import mark, tr
+from tercet.language import mark, several, tr
 from tercet.library.season_file import BLOCK_KINDS
 from tercet.library.views import BlockView
 from tercet.ui import theme, words
-from tercet.ui.amounts import AmountEdit, NumberEdit
+from tercet.ui.amounts import AmountEdit, NumberEdit, mark_wrong
+from tercet.ui.fields import DayEdit
 from tercet.ui.plan_rows import Span, kind_words
 from tercet.ui.values import Swatch
 from tercet.ui.widgets import ElidedLabel, Label, Pane, StairWidget, button
@@ -39,12 +40,18 @@ _SHADES = (
     (mark("hard"), mark("Wanted hard, per cent"), Shade.HARD),
 )
 MEASURES = {"time": mark("time"), "metres": mark("metres")}
+#: What stands in the place of a block where there is none.
+NOTHING = mark(
+    "These weeks belong to no block. Draw over some of them in the list, or Shift with up and "
+    "down, then Enter, to make one there."
+)
 
 
 class BlockPane(Pane):
     """Edits one block; every edit is told at once as the whole block."""
 
     edited = Signal(object)  # Block
+    dated = Signal(object, object)  # first and last day as typed
     split_asked = Signal()
     join_asked = Signal()
     remove_asked = Signal()
@@ -61,6 +68,8 @@ class BlockPane(Pane):
         self.title.editingFinished.connect(self._renamed)
         self.title.textChanged.connect(self._fit_title)
         self.dates = ElidedLabel("", "small", "text_2")
+        self.start, self.end = self._day(tr("First day")), self._day(tr("Last day"))
+        self.length = Label("", "small", "text_2")
         self.kind = QComboBox()
         for kind in BLOCK_KINDS:
             self.kind.addItem(kind_words(kind), kind)
@@ -95,7 +104,7 @@ class BlockPane(Pane):
         self.every.valueChanged.connect(lambda n: self._volume(easier_every=0 if n == 1 else n))
         self.easier.valueChanged.connect(lambda value: self._volume(easier_share=value / 100))
         self.longest.told.connect(lambda value: self._tell(longest=value))
-        self.nothing = Label(tr("These weeks belong to no block."), "body", "text_2")
+        self.nothing = Label(tr(NOTHING), "body", "text_2", wrap=True)
         self.make = button(tr("Make a block here"))
         self.make.clicked.connect(lambda: self.made.emit(self._span))
         self._arrange()
@@ -106,6 +115,12 @@ class BlockPane(Pane):
         box = NumberEdit(name, 0, 100)
         box.valueChanged.connect(lambda value: self._share_edited(number, value))
         return box
+
+    def _day(self, name: str) -> DayEdit:
+        field = DayEdit(date.today(), name)
+        field.setKeyboardTracking(False)
+        field.dateChanged.connect(self._dated)
+        return field
 
     def _arrange(self) -> None:
         head = QHBoxLayout()
@@ -118,6 +133,16 @@ class BlockPane(Pane):
         of.addWidget(Label(tr("Wanted shares, in % of")))
         of.addWidget(self.measure)
         of.addStretch(1)
+        days = QHBoxLayout()
+        days.setSpacing(6)
+        first, last = tr("From", "first day of a block"), tr("to", "last day of a block")
+        for text, day in ((first, self.start), (last, self.end)):
+            named = QLabel(text)
+            named.setBuddy(day)
+            days.addWidget(named)
+            days.addWidget(day)
+        days.addWidget(self.length)
+        days.addStretch(1)
         shares = QHBoxLayout()
         shares.setSpacing(6)
         for (name, _, shade), box in zip(_SHADES, self.shares, strict=True):
@@ -130,6 +155,8 @@ class BlockPane(Pane):
         shares.addStretch(1)
         left = QVBoxLayout()
         left.setSpacing(3)
+        left.addLayout(days)
+        left.addSpacing(4)
         left.addLayout(of)
         left.addLayout(shares)
         left.addSpacing(10)
@@ -182,7 +209,7 @@ class BlockPane(Pane):
 
     # Showing -----------------------------------------------------------------------------
 
-    def show_block(self, block: Block, view: BlockView, weeks_words: str, *, last: bool) -> None:
+    def show_block(self, block: Block, view: BlockView, *, last: bool) -> None:
         """Show a block and what was run in it."""
         other = self._block is None or self._block.id != block.id
         self._block, self._span = block, None
@@ -191,7 +218,10 @@ class BlockPane(Pane):
             self.title.setText(block.name)
         self._for_block(True)
         self.join.setEnabled(not last)
-        self.dates.setText(weeks_words)
+        self.dates.setText("")
+        for shown, day in ((self.start, block.start), (self.end, block.end)):
+            shown.setDate(QDate(day.year, day.month, day.day))
+        self.length.setText(several(len(view.weeks), mark("{n} week"), mark("{n} weeks")))
         self.kind.setCurrentIndex(self.kind.findData(block.kind))
         self.measure.setCurrentIndex(self.measure.findData(block.measure))
         percents = whole_shares(view.shares)
@@ -261,6 +291,17 @@ class BlockPane(Pane):
         self._block = replace(self._block, **changes)  # type: ignore[arg-type]
         self.edited.emit(self._block)
 
+    def _dated(self) -> None:
+        """Tell typed days once they are days of a block; until then say what is wrong with them."""
+        if self._filling or self._block is None:
+            return
+        start, end = self.start.day, self.end.day
+        wrong = tr("The last day must not lie before the first.") if end < start else ""
+        mark_wrong(self.end, wrong)
+        self.length.setText(wrong)
+        if not wrong and (start, end) != (self._block.start, self._block.end):
+            self.dated.emit(start, end)
+
     def _renamed(self) -> None:
         text = self.title.text().strip()
         if self.title.isModified() and self._block is not None and text:
@@ -319,7 +360,7 @@ class BlockPane(Pane):
         )
         self._fit_title()
         self.body.setStyleSheet(
-            f"QLineEdit, QComboBox {{ min-height: {look.px(22)}px; padding: 2px 6px; }}"
+            f"QLineEdit, QComboBox, QDateEdit {{ min-height: {look.px(22)}px; padding: 2px 6px; }}"
             "QLineEdit:focus, QComboBox:focus { padding: 1px 5px; }"
         )
         for box in (*self.shares, self.growth, self.every, self.easier):

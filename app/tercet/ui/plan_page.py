@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from tercet import week_days
 from tercet.domain import Block, DatedThresholds, Failed, Race
 from tercet.engine.countback import SHARES, USUAL_SHARES
-from tercet.language import mark, several, tr
+from tercet.language import mark, tr
 from tercet.library import planning
 from tercet.library.views import SeasonView
 from tercet.store import queries
@@ -29,10 +29,11 @@ from tercet.store.database import Store
 from tercet.ui import words
 from tercet.ui.folding import FoldingSplitter
 from tercet.ui.page import Context, Page
-from tercet.ui.plan_block import BlockPane, span_dates
+from tercet.ui.plan_block import BlockPane
 from tercet.ui.plan_rows import DAY, PlanRows, Span, build
 from tercet.ui.plan_week import WeekPane, allowance_of
-from tercet.ui.plan_weeks import HEADINGS, PlanWeeks, table_rows
+from tercet.ui.plan_weeks import PlanWeeks
+from tercet.ui.plan_weeks_words import HEADINGS, table_rows
 from tercet.ui.scale_strip import ScaleStrip
 from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button, clear_scroll
@@ -117,8 +118,12 @@ class PlanPage(Page):
         acts = self.context.acts
         self.weeks.week_chosen.connect(self._choose)
         self.weeks.edge_moved.connect(self._move_edge)
+        self.weeks.block_moved.connect(self._move_block)
+        self.weeks.drawn.connect(self._make)
         self.weeks.previewed.connect(self._previewed)
         self.block.edited.connect(lambda block: acts.do(planning.set_block, block, quiet=True))
+        self.block.dated.connect(self._date)
+        self.context.answers.failed.connect(lambda _: self._show_chosen())
         self.block.split_asked.connect(self._split)
         self.block.join_asked.connect(self._join)
         self.block.remove_asked.connect(self._remove)
@@ -210,14 +215,8 @@ class PlanPage(Page):
         if block is None or shown is None:
             self.block.show_gap(span)
         else:
-            dates = several(
-                len(shown.weeks),
-                mark("{dates}, {n} week"),
-                mark("{dates}, {n} weeks"),
-                dates=span_dates(block.start, block.end),
-            )
             last = all(other.start <= block.start for other in self._blocks)
-            self.block.show_block(block, shown, dates, last=last)
+            self.block.show_block(block, shown, last=last)
         self.week.show_week(
             first_day, self._view, self._thresholds, allowance_of(self._view, first_day)
         )
@@ -249,6 +248,29 @@ class PlanPage(Page):
         elif two.id is not None:
             block = next(block for block in self._blocks if block.id == two.id)
             self._do(planning.set_block, replace(block, start=day))
+
+    def _move_block(self, span: Span, after: PlanRows) -> None:
+        """Move a block as shown, and the edges of the blocks beside it."""
+        at = next(k for k, each in enumerate(after.spans) if each.id == span.id)
+        block = next(block for block in self._blocks if block.id == span.id)
+        start = block.start + (after.spans[at].start - span.start)
+        before, behind = after.spans[max(at - 1, 0) : at], after.spans[at + 1 : at + 2]
+        beside = [next((each.id for each in part), None) for part in (before, behind)]
+        self._do(planning.move_block, span.id, start, *beside)
+
+    def _date(self, start: date, end: date) -> None:
+        """Give the chosen block typed days; a block right beside it keeps to its edge."""
+        block = self._chosen_block()
+        if block is None or self._rows is None:
+            return
+        at = next(k for k, each in enumerate(self._rows.spans) if each.id == block.id)
+        before, behind = self._rows.spans[max(at - 1, 0) : at], self._rows.spans[at + 1 : at + 2]
+        if start != block.start and before and before[0].id is not None:
+            self._do(planning.move_edge, before[0].id, block.id, start)
+        elif end != block.end and behind and behind[0].id is not None:
+            self._do(planning.move_edge, block.id, behind[0].id, end + DAY)
+        else:
+            self._do(planning.set_block, replace(block, start=start, end=end))
 
     def _chosen_block(self) -> Block | None:
         if self._rows is None or self.weeks.chosen is None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
@@ -104,16 +104,35 @@ class PlanRows:
         return next((span for day in days if (span := self.span_at(day)) is not None), None)
 
     def moved(self, first: int, weeks: int) -> PlanRows:
-        """The same with the edge after a span moved by whole weeks, as far as both keep a week."""
+        """The same with the edge after a span moved by whole weeks.
+
+        A block keeps a day at least, a gap none.
+        """
         one, two = self.spans[first], self.spans[first + 1]
-        low, high = one.start + DAY, two.end
-        edge = two.start + weeks * 7 * DAY
-        step = 7 * DAY if weeks < 0 else -7 * DAY
-        while not low <= edge <= high and edge != two.start:
-            edge += step
+        low = one.start + (DAY if one.id is not None else 0 * DAY)
+        high = two.end + (DAY if two.id is None else 0 * DAY)
+        edge = _toward(two.start, weeks, low, high)
         spans = list(self.spans)
         spans[first], spans[first + 1] = replace(one, end=edge - DAY), replace(two, start=edge)
         return replace(self, spans=tuple(spans))
+
+    def shifted(self, block_id: int, weeks: int) -> PlanRows:
+        """The same with a block moved whole by weeks; its neighbours end before and begin after."""
+        at = next(k for k, span in enumerate(self.spans) if span.id == block_id)
+        before, span, after = self.spans[:at], self.spans[at], self.spans[at + 1 :]
+        first, last = self.weeks[0].first_day, self.weeks[-1].first_day + 6 * DAY
+        length = span.end - span.start
+        low = _room(before[-1:], lambda one: one.start, DAY) or min(first, span.start)
+        high = (_room(after[:1], lambda one: one.end, -DAY) or max(last, span.end)) - length
+        start = _toward(span.start, weeks, low, high)
+        moved = replace(span, start=start, end=start + length)
+        left = (*before[:-1], *(replace(one, end=start - DAY) for one in before[-1:]))
+        right = (*(replace(one, start=moved.end + DAY) for one in after[:1]), *after[1:])
+        if not before and start > span.start:
+            left = (Span(None, tr("unplanned"), "", span.start, start - DAY),)
+        if not after and start < span.start:
+            right = (Span(None, tr("unplanned"), "", moved.end + DAY, span.end),)
+        return replace(self, spans=(*left, moved, *right))
 
     def run_in(self, span: Span) -> Five:
         """Seconds by shade run within a span."""
@@ -137,6 +156,23 @@ class PlanRows:
         if count > COMMON_WEEKS:
             return tr("{n} weeks after base; {common} is common.", n=count, common=COMMON_WEEKS)
         return ""
+
+
+def _toward(day: date, weeks: int, low: date, high: date) -> date:
+    """A day moved by whole weeks, as many of them as stay within two days."""
+    step = 7 * DAY if weeks > 0 else -7 * DAY
+    for _ in range(abs(weeks)):
+        if not low <= day + step <= high:
+            break
+        day += step
+    return day
+
+
+def _room(beside: Sequence[Span], end: Callable[[Span], date], least: timedelta) -> date | None:
+    """How far a neighbour gives way: a block keeps a day, a gap none; ``None`` without one."""
+    for one in beside:
+        return end(one) + (least if one.id is not None else 0 * DAY)
+    return None
 
 
 def _sum(parts: object) -> Five:

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QFocusEvent,
-    QFontMetricsF,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -17,17 +16,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from tercet.language import mark, several, tr
-from tercet.ui import stairs, theme, words
-from tercet.ui.hollow import paint_hollow, paint_plan_rule
+from tercet.language import tr
+from tercet.ui import theme
 from tercet.ui.plan_grip import Grip
-from tercet.ui.plan_rows import PlanRows, Span, WeekRow, kind_words
+from tercet.ui.plan_rows import DAY, PlanRows, Span
+from tercet.ui.plan_weeks_paint import BARS, BRACKET, Standing, paint_span, paint_week
+from tercet.ui.plan_weeks_words import week_spoken
 
-#: Columns [px at 100 %]: bracket, weeks to go, week of, hours, bars.
-BRACKET, TO_GO, WEEK_OF, HOURS, BARS = 148, 190, 206, 314, 328
 ROW = 24
-_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
 class PlanWeeks(QWidget):
@@ -35,7 +31,9 @@ class PlanWeeks(QWidget):
 
     week_chosen = Signal(object)  # its Monday
     edge_moved = Signal(object, object, object)  # first span, second span, day of the new edge
-    previewed = Signal(object)  # PlanRows while an edge moves
+    previewed = Signal(object)  # PlanRows while an edge or a block moves
+    block_moved = Signal(object, object)  # its span before, PlanRows after
+    drawn = Signal(object)  # Span of the weeks drawn over, for a block
 
     def __init__(self) -> None:
         super().__init__()
@@ -43,6 +41,11 @@ class PlanWeeks(QWidget):
         self._shown: PlanRows | None = None
         self.chosen: date | None = None
         self._grips: list[Grip] = []
+        self._held: tuple[int, bool] | None = None  # row under the hand, and whether on a name
+        self._drawn: tuple[int, int] | None = None  # rows drawn over, for a block
+        self._followed: tuple[Span, timedelta] | None = None  # block that the choice goes with
+        self._key_weeks = 0  # weeks that keys have moved the chosen block by
+        self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(tr("Weeks of the season"))
@@ -51,7 +54,11 @@ class PlanWeeks(QWidget):
     def set_rows(self, rows: PlanRows) -> None:
         """Show another plan; the chosen week stays, else this or the first to come."""
         self._rows = self._shown = rows
+        self._drawn, self._key_weeks = None, 0
         first_days = [week.first_day for week in rows.weeks]
+        if self._followed is not None:
+            block, inside = self._followed
+            self.chosen = next((s.start + inside for s in rows.spans if s.id == block.id), None)
         if self.chosen not in first_days:
             ahead = [week.first_day for week in rows.weeks if week.state != "run"]
             self.chosen = (ahead or first_days[-1:])[0]
@@ -85,6 +92,7 @@ class PlanWeeks(QWidget):
         """Choose a week."""
         if self._rows is not None and any(w.first_day == first_day for w in self._rows.weeks):
             self.chosen = first_day
+            self._drawn = self._followed = None
             self._describe()
             self.update()
             self.week_chosen.emit(first_day)
@@ -115,9 +123,7 @@ class PlanWeeks(QWidget):
     def _preview(self, number: int, weeks: int) -> None:
         assert self._rows is not None
         self._shown = self._rows.moved(number, weeks)
-        self._place_grips()
-        self.update()
-        self.previewed.emit(self._shown)
+        self._show_preview()
 
     def _settle(self, number: int, keep: bool) -> None:
         assert self._rows is not None and self._shown is not None
@@ -127,18 +133,35 @@ class PlanWeeks(QWidget):
             self.edge_moved.emit(one, two, edge)
             return
         self._shown = self._rows
-        self._place_grips()
-        self.update()
-        self.previewed.emit(self._rows)
+        self._show_preview()
 
     # Keys and mouse ----------------------------------------------------------------------
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if self._rows is None:
-            return
-        at = int((event.position().y() - theme.current().px(4)) // self.row_height())
-        if 0 <= at < len(self._rows.weeks):
+        at = self._row_at(event.position())
+        if at is not None and self._rows is not None:
             self.choose(self._rows.weeks[at].first_day)
+            self._held = at, self._on_name(event.position())
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        at = self._row_at(event.position(), within=self._held is not None)
+        if self._held is None or at is None:
+            named = at is not None and self._on_name(event.position()) and self._block_at(at)
+            self.setToolTip(tr("Drag the block, or Alt with up and down") if named else "")
+            self.setCursor(Qt.CursorShape.OpenHandCursor if named else Qt.CursorShape.ArrowCursor)
+            return
+        held, on_name = self._held
+        if not self._block_at(held):
+            self._draw(held, at)
+        elif on_name:
+            self._shift(at - held)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self._held = None
+        if self._drawn is not None:
+            self._make()
+        elif self._shown is not self._rows:
+            self._keep_shift()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self._rows is None or self.chosen is None:
@@ -146,17 +169,119 @@ class PlanWeeks(QWidget):
         first_days = [week.first_day for week in self._rows.weeks]
         at = first_days.index(self.chosen)
         now = [k for k, week in enumerate(self._rows.weeks) if week.state == "now"]
+        key, modifiers = Qt.Key(event.key()), event.modifiers()
+        step = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}.get(key, 0)
+        if step and modifiers & Qt.KeyboardModifier.AltModifier:
+            self._key_weeks += step
+            self._shift(self._key_weeks)
+            return
+        if step and modifiers & Qt.KeyboardModifier.ShiftModifier:
+            if not self._block_at(at):
+                self._draw(at, (self._drawn or (at, at))[1] + step)
+            return
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._drawn is not None:
+            self._make()
+            return
         target = {
             Qt.Key.Key_Up: at - 1,
             Qt.Key.Key_Down: at + 1,
             Qt.Key.Key_Home: 0,
             Qt.Key.Key_End: len(first_days) - 1,
             Qt.Key.Key_T: now[0] if now else at,
-        }.get(Qt.Key(event.key()))
-        if target is None:
+        }.get(key)
+        if key == Qt.Key.Key_Escape and (self._drawn is not None or self._key_weeks):
+            self._let_be()
+        elif target is None:
             super().keyPressEvent(event)
         elif 0 <= target < len(first_days):
             self.choose(first_days[target])
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Alt and self._key_weeks:
+            self._keep_shift()
+        super().keyReleaseEvent(event)
+
+    def _row_at(self, where: QPointF, *, within: bool = False) -> int | None:
+        if self._rows is None:
+            return None
+        at = int((where.y() - theme.current().px(4)) // self.row_height())
+        last = len(self._rows.weeks) - 1
+        if within:
+            return min(max(at, 0), last)
+        return at if 0 <= at <= last else None
+
+    def _on_name(self, where: QPointF) -> bool:
+        return where.x() < theme.current().px(BRACKET) - theme.current().px(14)
+
+    def _block_at(self, row: int) -> Span | None:
+        """The block of a row, if it is in one."""
+        assert self._rows is not None
+        span = self._rows.span_of(self._rows.weeks[row])
+        return span if span is not None and span.id is not None else None
+
+    # Drawing and moving blocks -----------------------------------------------------------
+
+    def _draw(self, start: int, end: int) -> None:
+        """Draw over unplanned weeks from one row towards another, as far as the gap goes."""
+        assert self._rows is not None
+        gap = self._rows.span_of(self._rows.weeks[start])
+        step = 1 if end >= start else -1
+        reached = start
+        for row in range(start, min(max(end, 0), len(self._rows.weeks) - 1) + step, step):
+            if self._rows.span_of(self._rows.weeks[row]) != gap:
+                break
+            reached = row
+        if self._drawn is not None or reached != start:
+            self._drawn = start, reached
+            self.update()
+
+    def _make(self) -> None:
+        """Tell what was drawn; days at its ends that another block holds are left to it."""
+        assert self._rows is not None and self._drawn is not None
+        first, last = sorted(self._drawn)
+        weeks = self._rows.weeks
+        gap = self._rows.span_of(weeks[first])
+        start, end = weeks[first].first_day, weeks[last].first_day + 6 * DAY
+        if gap is not None:
+            start, end = max(start, gap.start), min(end, gap.end)
+        self._drawn = None
+        self.update()
+        self.drawn.emit(Span(None, "", "", start, end))
+
+    def _shift(self, weeks: int) -> None:
+        """Show the chosen week's block moved whole by weeks."""
+        assert self._rows is not None
+        row = next(k for k, w in enumerate(self._rows.weeks) if w.first_day == self.chosen)
+        span = self._block_at(row)
+        if span is not None and span.id is not None:
+            self._shown = self._rows.shifted(span.id, weeks) if weeks else self._rows
+            self._show_preview()
+
+    def _keep_shift(self) -> None:
+        """Keep a block where it was moved to; the chosen week goes along with it."""
+        before, after = self._rows, self._shown
+        assert before is not None and after is not None and self.chosen is not None
+        row = next(week for week in before.weeks if week.first_day == self.chosen)
+        old = before.span_of(row)
+        new = next((span for span in after.spans if old is not None and span.id == old.id), old)
+        self._key_weeks = 0
+        if old is None or new is None or new.start == old.start:
+            self._let_be()
+            return
+        self._followed = old, self.chosen - old.start
+        self.block_moved.emit(old, after)
+
+    def _let_be(self) -> None:
+        """Leave a block undrawn or where it was."""
+        assert self._rows is not None
+        self._key_weeks, self._drawn, self._shown = 0, None, self._rows
+        self._show_preview()
+
+    def _show_preview(self) -> None:
+        assert self._shown is not None
+        self._place_grips()
+        self.update()
+        self.previewed.emit(self._shown)
 
     def chosen_rect(self) -> QRectF:
         """Where the chosen week's row lies."""
@@ -171,6 +296,8 @@ class PlanWeeks(QWidget):
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
+        if self._key_weeks:
+            self._let_be()
         self.update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -188,6 +315,15 @@ class PlanWeeks(QWidget):
         week = next((w for w in self._rows.weeks if w.first_day == self.chosen), None)  # type: ignore[union-attr]
         if week is not None and self._shown is not None:
             self.setAccessibleDescription(week_spoken(self._shown, week))
+
+    def _chosen_span(self, shown: PlanRows) -> Span | None:
+        """The chosen week's block, also while it or its edges move; else the gap it is in."""
+        assert self._rows is not None
+        row = next(week for week in self._rows.weeks if week.first_day == self.chosen)
+        span = self._rows.span_of(row)
+        if span is None or span.id is None:
+            return shown.span_of(row)
+        return next((each for each in shown.spans if each.id == span.id), None)
 
     # Painting ----------------------------------------------------------------------------
 
@@ -207,164 +343,22 @@ class PlanWeeks(QWidget):
         look, height = theme.current(), self.row_height()
         painter = QPainter(self)
         top = float(look.px(4))
-        chosen_span = next(
-            (shown.span_of(w) for w in shown.weeks if w.first_day == self.chosen), None
-        )
+        chosen_span = self._chosen_span(shown)
         hour = self.px_per_hour()
+        first, last = sorted(self._drawn) if self._drawn is not None else (0, -1)
         for number, week in enumerate(shown.weeks):
             rect = QRectF(0, top + number * height, self.width(), height)
-            chosen = chosen_span is not None and shown.span_of(week) == chosen_span
-            if chosen:
-                painter.fillRect(rect, look.color("selected"))
-                painter.fillRect(QRectF(0, rect.top(), 3, height), look.color("focus"))
-            self._week(painter, rect, week, hour, chosen)
+            lit = self._drawn is None and chosen_span is not None
+            standing = Standing(
+                week.first_day == self.chosen,
+                lit and shown.span_of(week) == chosen_span,
+                first <= number <= last,
+            )
+            paint_week(painter, rect, week, hour, standing)
         for span in shown.spans:
-            self._span(painter, shown, span, span == chosen_span)
+            paint_span(painter, shown, span, height, chosen=span == chosen_span)
         if self.hasFocus() and self.chosen is not None:
-            ring = self.chosen_rect().adjusted(5, 1, -3, -1)
+            ring = self.chosen_rect().adjusted(look.px(BRACKET) + look.px(16), 1, -3, -1)
             painter.setPen(QPen(look.color("focus"), 2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(ring, 4, 4)
-
-    def _week(
-        self, painter: QPainter, rect: QRectF, week: WeekRow, hour: float, chosen: bool
-    ) -> None:
-        look = theme.current()
-        px, now, later = look.px, week.first_day == self.chosen, week.state == "to come"
-        painter.setFont(look.font("small_bold" if now else "small"))
-        painter.setPen(look.color("text" if now else "text_2"))
-        to_go = (
-            ""
-            if week.to_go is None
-            else tr("race", "in a column of weeks to go")
-            if week.to_go == 0
-            else str(week.to_go)
-        )
-        painter.drawText(QRectF(px(BRACKET) + 4, rect.top(), px(38), rect.height()), _RIGHT, to_go)
-        day = words.short_day(week.first_day)
-        painter.drawText(QRectF(px(WEEK_OF), rect.top(), px(70), rect.height()), _LEFT, day)
-        hours = week.plan_s if later and not week.run_s else week.run_s
-        painter.setFont(look.font("small_italic" if later else "small_bold"))
-        painter.setPen(look.color("text_3" if later else "text"))
-        box = QRectF(px(HOURS) - px(60), rect.top(), px(60), rect.height())
-        painter.drawText(box, _RIGHT, words.hours(hours) if hours or not later else "")
-        base = rect.bottom() - px(6)
-        left = float(px(BARS))
-        painter.fillRect(
-            QRectF(left, base + 1, self.width() - left - px(14), 1), look.color("rule")
-        )
-        tall = stairs.heights((7, 11, 15), look)
-        right = left
-        if week.state != "run" and week.plan_s:
-            role = "text_2" if chosen else "control"
-            right = paint_hollow(painter, left, base, hour, week.plan, tall, look, role)
-        if week.run_s:
-            end = stairs.paint_stair(painter, left, base, hour, week.run, tall, look)
-            right = max(right, end)
-        if week.state == "run" and week.plan_s:
-            paint_plan_rule(painter, left, base, week.plan_s * hour / 3600.0, look)
-        if week.state == "now":
-            bar = QRectF(left - px(6), rect.top() + 2, 3, rect.height() - 4)
-            painter.fillRect(bar, look.color("focus"))
-        if week.races:
-            self._race(painter, rect, right + px(8), base, words.listed(week.races))
-
-    def _race(self, painter: QPainter, rect: QRectF, x: float, base: float, name: str) -> None:
-        look = theme.current()
-        stairs.paint_pennant(painter, x, base - look.px(15), base, look)
-        font = look.font("small_bold")
-        painter.setFont(font)
-        painter.setPen(look.color("text"))
-        box = QRectF(x + look.px(15), rect.top(), self.width() - x - look.px(20), rect.height())
-        text = QFontMetricsF(font).elidedText(name, Qt.TextElideMode.ElideRight, box.width())
-        painter.drawText(box, _LEFT, text)
-
-    def _span(self, painter: QPainter, shown: PlanRows, span: Span, chosen: bool) -> None:
-        look, height = theme.current(), self.row_height()
-        px = look.px
-        first = shown.weeks[0].first_day
-        begin = px(4) + (span.start - first).days / 7 * height
-        end = px(4) + ((span.end - first).days + 1) / 7 * height
-        x = px(BRACKET)
-        planned = span.id is not None
-        pen = QPen(look.color("text" if chosen and planned else "control"), 2)
-        if not planned:
-            pen.setDashPattern([2.0, 2.0])
-        painter.setPen(pen)
-        painter.drawLine(QPointF(x + 1, begin + px(5)), QPointF(x + 1, end - px(5)))
-        room = x - px(18) - px(20)
-        painter.setFont(look.font("block" if planned else "small_italic"))
-        painter.setPen(look.color("text" if planned else "text_2"))
-        metrics = QFontMetricsF(painter.font())
-        name = metrics.elidedText(span.name, Qt.TextElideMode.ElideRight, room)
-        painter.drawText(QRectF(px(18), begin, room, height), _LEFT, name)
-        if not planned:
-            return
-        painter.setFont(look.font("small"))
-        painter.setPen(look.color("text_2"))
-        for line, text in enumerate(span_words(shown, span), 1):
-            if begin + (line + 1) * height <= end + 1:
-                fits = QFontMetricsF(painter.font()).elidedText(
-                    text, Qt.TextElideMode.ElideRight, room
-                )
-                box = QRectF(px(18), begin + line * height - px(3), room, height)
-                painter.drawText(box, _LEFT, fits)
-
-
-def span_words(shown: PlanRows, span: Span) -> tuple[str, ...]:
-    """What stands under a block's name: its kind and weeks, then hours and share of easy."""
-    days = (span.end - span.start).days + 1
-    weeks = round(days / 7) or 1
-    run = shown.run_in(span)
-    easy = shown.easy_in(span)
-    hours = sum(run[:3]) + run[4]
-    kind = kind_words(span.kind)
-    length = several(weeks, mark("{kind}, {n} week"), mark("{kind}, {n} weeks"), kind=kind)
-    if easy is None:
-        return (length,)
-    told = tr("{time}, {share} easy", time=words.hours(hours), share=words.share(easy))
-    return length, told
-
-
-HEADINGS = (
-    mark("Week of"),
-    mark("To go"),
-    mark("Block"),
-    mark("Run"),
-    mark("Planned"),
-    mark("Easy"),
-    mark("Moderate"),
-    mark("Hard"),
-)
-
-
-def table_rows(rows: PlanRows) -> list[tuple[str, ...]]:
-    """All weeks, a row each, under :data:`HEADINGS`; the shades are those run."""
-    out = []
-    for week in rows.weeks:
-        span = rows.span_of(week)
-        to_go = "" if week.to_go is None else str(week.to_go)
-        planned = words.hours(week.plan_s) if week.plan_s else ""
-        shades = [words.hours(value) if week.run_s else "" for value in week.run[:3]]
-        name = span.name if span is not None else ""
-        run = words.hours(week.run_s) if week.run_s else ""
-        out.append((words.short_day(week.first_day), to_go, name, run, planned, *shades))
-    return out
-
-
-def week_spoken(shown: PlanRows, week: WeekRow) -> str:
-    """A week for a screen reader."""
-    span = shown.span_of(week)
-    parts = [tr("Week of {day}", day=words.long_day(week.first_day))]
-    if span is not None:
-        parts.append(span.name if span.id is None else f"{span.name}, {kind_words(span.kind)}")
-    if week.to_go:
-        parts.append(
-            several(week.to_go, mark("{n} week to the race"), mark("{n} weeks to the race"))
-        )
-    if week.run_s:
-        parts.append(tr("{time} run", time=words.spoken(week.run_s)))
-    if week.plan_s:
-        parts.append(tr("{time} planned", time=words.spoken(week.plan_s)))
-    parts += [tr("race {name}", name=name) for name in week.races]
-    return ", ".join(parts)

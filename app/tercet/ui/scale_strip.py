@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.language import tr
 from tercet.ui import theme
-from tercet.ui.plan_weeks import BRACKET, HOURS, WEEK_OF, PlanWeeks
+from tercet.ui.plan_weeks import PlanWeeks
+from tercet.ui.plan_weeks_paint import BRACKET, HOURS, WEEK_OF
 
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
