@@ -11,7 +11,7 @@ import pytest
 
 from tercet.library import operations
 from tercet.library.library import Library
-from tercet.ui import glance
+from tercet.ui import glance, pages
 from tercet.ui.window import MainWindow
 
 HEAVY = ("numpy", "pandas", "pyqtgraph", "multiprocessing", "fitdecode", "lark")
@@ -62,6 +62,20 @@ def test_the_first_picture_is_the_sheet_as_it_was_left(qtbot, seen) -> None:
     part = {session.id: session for session in kept.season.sessions}
     assert part == {session.id: session for session in window.view.sessions}
     window.close()
+
+
+def test_what_further_pages_need_is_loaded_once_the_window_can_be_used(
+    qtbot, open_window, library, tmp_path, monkeypatch
+) -> None:
+    (tmp_path / "needed_by_a_page.py").write_text("")
+    monkeypatch.syspath_prepend(tmp_path)
+    monkeypatch.setattr(pages, "DIALOGS", ("needed_by_a_page",))
+    open_window().close()
+    monkeypatch.setattr(pages, "LOADED_AFTER_MS", 0)
+    assert "needed_by_a_page" not in sys.modules  # closed too soon
+    open_window()
+    qtbot.waitUntil(lambda: "needed_by_a_page" in sys.modules)
+    monkeypatch.delitem(sys.modules, "needed_by_a_page")
 
 
 def test_after_any_change_of_the_store_the_glance_is_not_believed(seen) -> None:

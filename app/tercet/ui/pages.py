@@ -1,15 +1,16 @@
-"""The further pages of the window: which there are, and building each when it is first shown."""
+"""The further pages of the window: which there are, loaded behind it, built when first shown."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from importlib import import_module
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from tercet.language import mark
 from tercet.library.views import SeasonView
+from tercet.ui.loading import Loading
 from tercet.ui.page import Context, Page
 
 
@@ -57,6 +58,12 @@ PAGES: tuple[Entry, ...] = (
 )
 
 
+#: Dialogs that bring much with them.
+DIALOGS = ("tercet.ui.plan_dialog", "tercet.ui.corrections_dialog")
+#: So long after the season was shown the modules of the others are loaded. [ms]
+LOADED_AFTER_MS = 1000
+
+
 def of_group(group: str) -> list[Entry]:
     """The pages reached from one place, in order."""
     return [entry for entry in PAGES if entry.group == group]
@@ -74,9 +81,15 @@ class Pages(QObject):
         self._stack, self._context = stack, context
         self._made: dict[str, Page] = {}
         self._view: SeasonView | None = None
+        places = [entry.place.split(":")[0] for entry in PAGES]
+        self._loading = Loading(self, (*places, *DIALOGS))
+        self._soon = QTimer(self, interval=LOADED_AFTER_MS, singleShot=True)
+        self._soon.timeout.connect(self._loading.start)
 
     def set_season(self, view: SeasonView) -> None:
         """Take another season; the page in view shows it."""
+        if self._view is None:
+            self._soon.start()
         self._view = view
         page = self.current
         if page is not None and page.outdated:
@@ -139,5 +152,7 @@ class Pages(QObject):
 
     def close_quietly(self) -> None:
         """Tell every page that the window closes."""
+        self._soon.stop()
+        self._loading.wait()
         for page in self._made.values():
             page.close_quietly()
