@@ -3158,6 +3158,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Pace</source>
+        <extracomment>What the lines may be shown by: the button that leads there, and what it does.</extracomment>
         <translation>Tempo</translation>
     </message>
     <message>
@@ -3627,6 +3628,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Rechte Serie: dieselben Meter halb so lang</translation>
     </message>
     <message>
+        <source>Right would be LT1 232 W and LT2 283 W.</source>
+        <translation>Richtig wären LT1 232 W und LT2 283 W.</translation>
+    </message>
+    <message>
         <source>Right would be LT1 5:20 and 150, LT2 4:30 and 170.</source>
         <translation>Richtig wäre LT1 5:20 und 150, LT2 4:30 und 170.</translation>
     </message>
@@ -3687,6 +3692,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Running is kept but not judged until there are thresholds.</source>
         <translation>Laufen wird aufbewahrt, aber erst beurteilt, wenn es Schwellen gibt.</translation>
+    </message>
+    <message>
+        <source>Running power</source>
+        <translation>Laufleistung</translation>
     </message>
     <message>
         <source>Running power at LT1, LT2</source>
@@ -3947,6 +3956,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Nach Laufleistung eingestuft, da kein Tempo aufgezeichnet wurde.</translation>
     </message>
     <message>
+        <source>Shaded by running power, as the thresholds hold no pace.</source>
+        <translation>Nach Laufleistung eingestuft, da die Schwellen kein Tempo enthalten.</translation>
+    </message>
+    <message>
         <source>Shaded by the words alone: no speeds at LT1 and LT2 are known yet.</source>
         <translation>Nur nach den Worten eingestuft: noch sind keine Geschwindigkeiten an LT1 und LT2 bekannt.</translation>
     </message>
@@ -4003,12 +4016,16 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Strecke in Meilen zeigen</translation>
     </message>
     <message>
-        <source>Show heart rate instead of pace</source>
-        <translation>Herzfrequenz statt Tempo zeigen</translation>
+        <source>Show heart rate</source>
+        <translation>Herzfrequenz zeigen</translation>
     </message>
     <message>
-        <source>Show pace instead of heart rate</source>
-        <translation>Tempo statt Herzfrequenz zeigen</translation>
+        <source>Show pace</source>
+        <translation>Tempo zeigen</translation>
+    </message>
+    <message>
+        <source>Show running power</source>
+        <translation>Laufleistung zeigen</translation>
     </message>
     <message>
         <source>Show the folder</source>
@@ -6126,8 +6143,8 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>ab {day}</translation>
     </message>
     <message>
-        <source>give LT1 and LT2 as heart rate, as speed, or as both</source>
-        <translation>gib LT1 und LT2 als Herzfrequenz, als Tempo oder als beides an</translation>
+        <source>give LT1 and LT2 as heart rate, as speed, or as power</source>
+        <translation>gib LT1 und LT2 als Herzfrequenz, als Tempo oder als Leistung an</translation>
     </message>
     <message>
         <source>grey: where the line lies in 9 of 10 cases</source>
@@ -7033,6 +7050,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <source>running</source>
         <extracomment>All that may be chosen, in the order of the menus.</extracomment>
         <translation>Laufen</translation>
+    </message>
+    <message>
+        <source>running power by your own meter, W; each run is judged by the line of its day</source>
+        <translation>Laufleistung nach deinem eigenen Messgerät, W; jeder Lauf wird nach der Linie seines Tages beurteilt</translation>
     </message>
     <message>
         <source>running power {watts} W</source>
@@ -8944,6 +8965,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>{unjudged} of running could not be judged and {other} was not running.</source>
         <translation>{unjudged} Laufen konnten nicht beurteilt werden, und {other} wurde nicht gelaufen.</translation>
+    </message>
+    <message>
+        <source>{watts} W</source>
+        <translation>{watts} W</translation>
     </message>
     <message>
         <source>{weekday} was the hard day and the long one</source>

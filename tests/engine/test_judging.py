@@ -17,7 +17,8 @@ from tercet.engine import Judgement, Shade, Thresholds, judge
 from tercet.engine.kinetics import follow, settled
 
 LINES = Thresholds(146, 167, 2.95, 3.60, 48, 186)
-CHANNELS = ("heart_rate", "speed", "distance", "latitude", "longitude", "altitude", "cadence")
+CHANNELS = ("heart_rate", "speed", "distance", "latitude", "longitude", "altitude", "cadence",
+            "power")  # fmt: skip
 
 
 @lru_cache(maxsize=1)
@@ -132,6 +133,7 @@ values = st.one_of(
     st.dictionaries(st.sampled_from(CHANNELS), st.lists(values, max_size=90)),
     st.sampled_from([
         None, LINES, Thresholds(lt1_speed=3.0, lt2_speed=3.6), Thresholds(lt1_hr=140, lt2_hr=160),
+        Thresholds(lt1_power=100, lt2_power=150),
     ]),
     st.lists(st.tuples(st.floats(0, 50), st.floats(0, 90)), max_size=2),
 )  # fmt: skip

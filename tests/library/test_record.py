@@ -18,6 +18,7 @@ import pytest
 
 from tercet import resources
 from tercet.domain import DatedThresholds
+from tercet.engine import Thresholds
 from tercet.formats.paper import Shorthand
 from tercet.library import figures, operations, paper_keep, pieces, record, record_merge, roster
 from tercet.library.library import Library
@@ -304,10 +305,11 @@ def test_watts_go_over_and_are_not_named_where_there_are_none(
     coach, athlete = two
     assert all("lt1_power" not in row for row in coach.call(rows.plan_part, "threshold"))
     entry = coach.call(queries.thresholds)[-1]
-    watts = replace(entry, values=replace(entry.values, lt1_power=236.0, lt2_power=289.0))
-    coach.call(put_threshold, watts)
-    record_merge.take_in(athlete, handed(coach, tmp_path / "watts.zip"))
-    assert athlete.call(queries.thresholds)[-1].values == watts.values
+    both = replace(entry.values, lt1_power=236.0, lt2_power=289.0)
+    for k, values in enumerate((both, Thresholds(lt1_power=240.0, lt2_power=291.0))):
+        coach.call(put_threshold, replace(entry, values=values))
+        record_merge.take_in(athlete, handed(coach, tmp_path / f"watts{k}.zip"))
+        assert athlete.call(queries.thresholds)[-1].values == values
 
 
 def put_threshold(store: Store, entry: DatedThresholds) -> None:

@@ -80,6 +80,7 @@ def test_a_pace_is_a_speed_turned_round(seconds: int) -> None:
         (PAIR.replace("3.6", "nan"), "lt2_speed must lie between"),
         (PAIR.replace("lt2_speed = 3.6\n", ""), "belong together"),
         ("[[thresholds]]\nfrom = 2026-04-13\nhr_max = 190\n", "give LT1 and LT2"),
+        ("[[thresholds]]\nfrom = 2026-04-13\nlt1_power = 232\n", "lt1_power and lt2_power belong"),
         (BLOCK.replace("2026-05-10", "2026-04-01"), "entry 1"),
         (BLOCK + 'kind = "fast"\n', 'kind = "fast" is none of'),
         (BLOCK + "easy_target = 90\n", "easy_target should lie between 0.5 and 1"),

@@ -129,6 +129,40 @@ def test_lines_of_a_ventilation_test_and_a_top_speed_are_typed(
     assert (entry.values.lt1_power, entry.values.lt2_power) == (236, 289)
 
 
+def test_lines_are_typed_in_watts_alone_shown_over_time_and_edited(
+    qtbot, page: ThresholdsPage, library: Library
+) -> None:
+    typed, history = page.ways.typed, page.history
+    assert [history.quantity.text(), "W" in history.twin.text] == ["Heart rate", False]
+    page.ways.tabs.setCurrentWidget(typed)
+    typed.show_values(Thresholds(lt1_power=236))
+    page.ways.start.setDate(QDate(2026, 5, 1))
+    press(qtbot, page.ways.ask)
+    assert "belong together" in page.ways.error.text() and "LT2 283 W" in page.ways.error.text()
+    assert typed.lt2_power.property("wrong") is True
+    typed.lt2_power.setValue(289)
+    previewed(qtbot, page)
+    assert "LT1 5:33 /km to –, 147 /min to –, – to 236 W" in page.change.lines.text()
+    press(qtbot, page.change.use)
+    qtbot.waitUntil(lambda: len(sources(library)) == 2, timeout=10_000)
+    entry = library.call(queries.thresholds)[1]
+    assert entry.values == Thresholds(lt1_power=236, lt2_power=289)
+    cell = page.standing.cells["lt2_speed"][0]
+    qtbot.waitUntil(lambda: cell.text() == "289 W", timeout=5_000)
+    assert history.twin.text.splitlines()[2].startswith("1 May 2026\t–\t–\t–\t–\t236\t289\tstep")
+    for asked, said in (("Heart rate", "– and –"), ("Running power", "236 and 289")):
+        assert history.quantity.text() == asked
+        press(qtbot, history.quantity)
+        assert f"LT1 and LT2 {said}" in history.chart.accessibleDescription()
+    assert history.quantity.text() == "Pace"
+    typed.lt1_power.setValue(240)
+    previewed(qtbot, page)
+    press(qtbot, page.change.use)
+    qtbot.waitUntil(
+        lambda: library.call(queries.thresholds)[1].values.lt1_power == 240, timeout=10_000
+    )
+
+
 def test_a_pasted_step_test_is_drawn_chosen_from_and_kept(
     qtbot, page: ThresholdsPage, library: Library
 ) -> None:

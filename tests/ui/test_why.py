@@ -76,13 +76,20 @@ def test_a_race_day_names_its_longest_run(tmp_path: Path) -> None:
     library.close()
 
 
-def test_a_run_with_power_alone_says_what_judged_it(tmp_path: Path) -> None:
+@pytest.mark.parametrize(
+    ("paces", "reason"),
+    [
+        ('lt1_speed = "5:40/km"\nlt2_speed = "4:40/km"\n', "no pace was recorded"),
+        ("", "the thresholds hold no pace"),
+    ],
+)
+def test_a_run_with_power_alone_says_what_judged_it(
+    tmp_path: Path, paces: str, reason: str
+) -> None:
     """Ten minutes at 200 W, ten at 300 W, from a meter whose lines are 236 and 280 W."""
     season_file, log = tmp_path / "season.toml", tmp_path / "power.tcx"
     season_file.write_text(
-        '[[thresholds]]\nfrom = 2026-01-01\nlt1_speed = "5:40/km"\nlt2_speed = "4:40/km"\n'
-        "lt1_power = 236\nlt2_power = 280\n",
-        "utf-8",
+        f"[[thresholds]]\nfrom = 2026-01-01\n{paces}lt1_power = 236\nlt2_power = 280\n", "utf-8"
     )
     points = [tcx_point(k, watts=200 if k < 600 else 300) for k in range(1200)]
     log.write_bytes(tcx(activity(tcx_lap(0, 1199, points))))
@@ -96,7 +103,5 @@ def test_a_run_with_power_alone_says_what_judged_it(tmp_path: Path) -> None:
     assert abs(run.seconds[0] - 600) <= 10 and abs(run.seconds[2] - 600) <= 10
     assert "easy by running power, 200 W against 236 and 280 W" in why(detail, 300)
     said = made_from_words(run, detail)
-    assert said.startswith(
-        "Shaded by running power, as no pace was recorded. Power against 236 and"
-    )
+    assert said.startswith(f"Shaded by running power, as {reason}. Power against 236 and")
     assert (told.runs, told.power, told.pace, told.heart) == (1, 1, 0, 0)

@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from tercet.engine.cleaning import fill_short, moving_mean, run_lengths
 from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN
+from tercet.engine.power import in_speeds
 from tercet.engine.scale import Floats, Shade, Thresholds
 
 Mask = NDArray[np.bool_]
@@ -167,7 +168,7 @@ def parts(
     seconds = np.bincount(cause, weights=weights, minlength=len(Cause))
     seconds[Cause.NONE] = 0.0
     line = _line(judged, thresholds)
-    by_heart = not (thresholds is not None and thresholds.by_speed)
+    by_heart = thresholds is None or not (thresholds.by_speed or _by_watts(judged, thresholds))
     found = {}
     for k in np.flatnonzero(seconds).tolist():
         inside = cause == k
@@ -206,18 +207,17 @@ def _weighed(values: list[tuple[float, float]]) -> float:
 def _line(judged: Judgement, t: Thresholds | None) -> _Line | None:
     """Put the run into additive parts; None where no speed is known."""
     speed, level = judged.speed, judged.level_speed
+    if t is not None and _by_watts(judged, t):
+        # Power tells of hills by itself: what was asked is all that is seen.
+        t = in_speeds(t)
+        speed = level = _demand(judged.scale, t)
     known = np.isfinite(speed) & np.isfinite(level) & (speed > 0.3) & (level > 0.3)
     if t is None or np.count_nonzero(known) < 60:
         return None
     gone = np.where(known, 0.0, np.nan)
     if t.by_speed:
-        assert t.lt1_speed and t.lt2_speed
-        scale = judged.scale
-        demand = np.where(
-            scale < 1.0,
-            scale * t.lt1_speed,
-            t.lt1_speed + (scale - 1.0) * (t.lt2_speed - t.lt1_speed),
-        )
+        assert t.lt1_speed
+        demand = _demand(judged.scale, t)
         whole = np.log(np.maximum(demand, 0.3) / t.lt1_speed) + gone
         pace = np.log(np.maximum(level, 0.3) / t.lt1_speed) + gone
         hill = np.log(np.maximum(level, 0.3) / np.maximum(speed, 0.3)) + gone
@@ -232,6 +232,18 @@ def _line(judged: Judgement, t: Thresholds | None) -> _Line | None:
     whole, pace, hill = (moving_mean(fill_short(_held(x)), w)
                          for x, w in ((whole, CALM_S), (pace, CALM_S), (hill, HILL_S)))  # fmt: skip
     return _Line(whole, pace, hill, *(float(x) for x in limits))
+
+
+def _by_watts(judged: Judgement, t: Thresholds) -> bool:
+    """Whether lines in watts alone judged it."""
+    return t.by_power and not t.by_speed and bool((judged.evidence == Evidence.POWER).any())
+
+
+def _demand(scale: Floats, t: Thresholds) -> Floats:
+    """What was asked, as a level speed. [m/s]"""
+    assert t.lt1_speed and t.lt2_speed
+    above = t.lt1_speed + (scale - 1.0) * (t.lt2_speed - t.lt1_speed)
+    return np.where(scale < 1.0, scale * t.lt1_speed, above)
 
 
 def _held(values: Floats) -> Floats:

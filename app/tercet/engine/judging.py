@@ -17,14 +17,15 @@ from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.motion import read_motion
-from tercet.engine.power import calmed, level_speed_by_lines, level_speed_by_power
+from tercet.engine.power import calmed
 from tercet.engine.scale import MIDDLE, Floats, Shade, Thresholds, shade_of
 from tercet.engine.sprints import find_sprints, with_sprints
+from tercet.engine.stand_in import stand_in
 
 __all__ = ["HEART_RATE_GAIN", "METHOD", "judge", "judged_pieces"]
 
 #: Bumped whenever the method changes, so that stored judgements can be told from new ones.
-METHOD = 4
+METHOD = 5
 
 #: Watches smooth their altimeter, which so lags behind. [s] [trial]
 ALTITUDE_LAG_S = 3
@@ -135,17 +136,12 @@ def _judge_line(
             by = f"{100 * abs(share - 1):.1f} % {'faster' if share > 1.0 else 'slower'}"
             remarks.append(f"By its positions the watch's speed was taken {by}.")
     power = line.channels.get("power")
-    by_lines = level_speed_by_lines(power, thresholds)
-    by_power = level_speed_by_power(power, level, moved.running) if by_lines is None else by_lines
-    lost = moved.running & ~(level > demand.LEAST_LEVEL) & np.isfinite(by_power)
-    level = np.where(lost, by_power, level)
-    if by_lines is not None and 2 * np.count_nonzero(lost) > np.count_nonzero(moved.running):
-        # Mostly power: as with a belt's own speed, no arm guesses it and no slope hides in it.
-        moved = replace(moved, by_belt=True)
+    stands = stand_in(power, level, moved, thresholds)
+    lost = stands.by_power
     if not hills.used and np.isfinite(altitude).any():
         remarks.append("Too short a way to know its hills: left out.")
 
-    judged = demand.weigh(moved, level, hills, heart, thresholds)
+    judged = demand.weigh(stands.moved, stands.level, hills, heart, stands.lines)
     shades, evidence, scale = judged.shades, judged.evidence, judged.scale
     sure = judged.intervals
     evidence[lost & (evidence != Evidence.NONE)] = Evidence.POWER
@@ -160,24 +156,25 @@ def _judge_line(
             more = np.bincount(shades[alone], minlength=3)[:3].tolist()
             sure = tuple((a + m, b + m) for (a, b), m in zip(sure, more, strict=False))
     shades, evidence, scale = _by_effort(shades, evidence, scale, effort)
-    bouts = repetitions.find(judged.even_speed, moved, judged.work_speed, sprints)
+    bouts = repetitions.find(judged.even_speed, stands.moved, judged.work_speed, sprints)
     bouts = repetitions.at_laps(bouts, laps)
     bout_shades = [
         Shade(int(np.bincount(shades[begin:end], minlength=5).argmax())) for begin, end in bouts
     ]
     if thresholds is not None:
         remarks += _remarks(shades, heart, thresholds, bouts)
+    run = stands.level if stands.shown is None else stands.shown
     return Judgement(
         shades=shades,
         metres=moved.metres,
         evidence=evidence,
         scale=scale,
         speed=moved.speed,
-        level_speed=judged.level_speed,
+        level_speed=judged.level_speed if stands.shown is None else stands.shown,
         heart_rate=heart,
         altitude=altitude,
         last_second_s=line.last_second_s,
-        repetitions=repetitions.describe(bouts, level, moved.metres, bout_shades),
+        repetitions=repetitions.describe(bouts, run, moved.metres, bout_shades),
         mends=mends,
         remarks=tuple(remarks),
         probability=judged.probability,

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -14,6 +16,8 @@ LEAST_S = 300
 POSSIBLE = (60.0, 1200.0)
 #: Meters of power are calmed over this long. [s]
 CALM_S = 5
+#: The speed that LT2 watts stand for where no pace is known. [m/s] [guess]
+LT2_STANDS_FOR = 4.0
 #: What is slower is not running on a way. [m/s]
 LEAST_SPEED = 1.8
 
@@ -62,7 +66,7 @@ def level_speed_by_lines(power: Floats | None, t: Thresholds | None) -> Floats |
         towards standing below it: power rises with speed in proportion (common practice, no
         source). NaN where power is missing; None without lines in watts.
     """
-    if power is None or t is None or not t.by_power:
+    if power is None or t is None or not (t.by_power and t.by_speed):
         return None
     assert t.lt1_speed and t.lt2_speed and t.lt1_power and t.lt2_power
     calm = calmed(power)
@@ -103,8 +107,45 @@ def level_speed_by_power(
     there = told_by_power(power)
     if power is None or there is None:
         return nothing
-    both = there & running & (np.nan_to_num(level_speed) > LEAST_SPEED)
+    share = share_between(level_speed, np.where(there, power, np.nan), running)
+    return np.asarray(share * calmed(power), dtype=np.float64) if share > 0 else nothing
+
+
+def share_between(speed: Floats, other: Floats, running: NDArray[np.bool_]) -> float:
+    """What speed is to another channel in this run: the median of their ratio.
+
+    Parameters
+    ----------
+    speed, other : ndarray, shape (n,)
+        NaN or near zero where unknown; the one that is a speed in m/s, or both.
+    running : ndarray of bool, shape (n,)
+
+    Returns
+    -------
+    float
+        NaN where five minutes of both are not there.
+    """
+    both = running & (np.nan_to_num(speed) > LEAST_SPEED) & (np.nan_to_num(other) > LEAST_SPEED)
     if np.count_nonzero(both) < LEAST_S:
-        return nothing
-    share = float(np.median(level_speed[both] / power[both]))
-    return np.asarray(share * calmed(power), dtype=np.float64)
+        return float("nan")
+    return float(np.median(speed[both] / other[both]))
+
+
+def in_speeds(t: Thresholds) -> Thresholds:
+    """Lines that are watts alone, as speeds in proportion to them; others as they are.
+
+    Parameters
+    ----------
+    t : Thresholds
+
+    Returns
+    -------
+    Thresholds
+        LT2 speed is :data:`LT2_STANDS_FOR`, LT1 speed as far below it as the watts are. They
+        serve judging alone: nobody ran them.
+    """
+    if t.by_speed or not t.by_power:
+        return t
+    assert t.lt1_power and t.lt2_power
+    lt1 = LT2_STANDS_FOR * t.lt1_power / t.lt2_power
+    return replace(t, lt1_speed=lt1, lt2_speed=LT2_STANDS_FOR, top_speed=None)

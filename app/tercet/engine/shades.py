@@ -52,8 +52,8 @@ class Thresholds:
 
     @property
     def by_power(self) -> bool:
-        """Whether running power stands in for speed by its own two lines."""
-        return self.by_speed and self.lt1_power is not None and self.lt2_power is not None
+        """Whether running power can be judged by its own two lines."""
+        return self.lt1_power is not None and self.lt2_power is not None
 
 
 def whole_shares(shares: Sequence[float]) -> tuple[int, int, int]:
@@ -137,8 +137,8 @@ def check_thresholds(thresholds: Thresholds) -> None:
     ):
         if (getattr(thresholds, first) is None) != (getattr(thresholds, second) is None):
             raise ValueError(f"{first} and {second} belong together: give both or neither")
-    if not (thresholds.by_speed or thresholds.by_heart_rate):
-        raise ValueError("give LT1 and LT2 as heart rate, as speed, or as both")
+    if not (thresholds.by_speed or thresholds.by_heart_rate or thresholds.by_power):
+        raise ValueError("give LT1 and LT2 as heart rate, as speed, or as power")
 
 
 def easy_share(seconds: Sequence[float]) -> float | None:

@@ -34,7 +34,7 @@ PROBLEMS = (
     mark("{first} must lie between {low} and {high} beats/min: {value}"),
     mark("{first} must lie between {low} and {high} W: {value}"),
     mark("{first} and {second} belong together: give both or neither"),
-    mark("give LT1 and LT2 as heart rate, as speed, or as both"),
+    mark("give LT1 and LT2 as heart rate, as speed, or as power"),
     mark("every step needs its speed and its lactate"),
     mark("{n} steps are too few: {fewest} at least tell a curve"),
     mark("step {n}: no running speed"),

@@ -56,9 +56,11 @@ def _shaded_by(detail: SessionDetail) -> list[str]:
     if not by[Evidence.POWER]:
         return [tr("Shaded by pace and heart rate.")]
     said = [tr("Shaded by pace and heart rate, and by running power where pace was missing.")]
-    if not (by[Evidence.SPEED] or by[Evidence.BOTH]):
-        said = [tr("Shaded by running power, as no pace was recorded.")]
     values = detail.thresholds
+    if values is not None and not values.by_speed:
+        said = [tr("Shaded by running power, as the thresholds hold no pace.")]
+    elif not (by[Evidence.SPEED] or by[Evidence.BOTH]):
+        said = [tr("Shaded by running power, as no pace was recorded.")]
     if values is not None and values.lt1_power and values.lt2_power:
         said.append(
             tr(

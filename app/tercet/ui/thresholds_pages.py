@@ -363,6 +363,8 @@ class TypedPage(Page):
         wrong = next((n for n in named if getattr(values, n) is None), next(iter(named), ""))
         said = problem_in_words(problem)
         example = tr("Right would be LT1 5:20 and 150, LT2 4:30 and 170.")
+        if wrong.endswith("power"):
+            example = tr("Right would be LT1 232 W and LT2 283 W.")
         return f"{said} {example}", fields.get(wrong, self.lt1_pace)
 
     def _speed(self, field: QLineEdit) -> float | None:

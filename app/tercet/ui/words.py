@@ -93,6 +93,11 @@ def climb(metres: float, units: Units | None = None) -> str:
     )
 
 
+def watts(value: float) -> str:
+    """Running power, such as "283 W"."""
+    return tr("{watts} W", watts=number(value))
+
+
 def heart_rate(beats: float) -> str:
     """Heart rate: ``148 /min``."""
     return tr("{beats} /min", beats=number(beats))

@@ -29,11 +29,15 @@ SHADES = (
 
 @dataclass(frozen=True)
 class Quantity:
-    """What is drawn: pace or heart rate."""
+    """What is drawn: pace, heart rate or power."""
 
     names: tuple[str, str]  # fields of LT1 and LT2
     write: Callable[[float], str]
     ticks: Callable[[float, float], Sequence[float]]
+
+    def known(self, entry: DatedThresholds) -> bool:
+        """Whether thresholds give it."""
+        return all(getattr(entry.values, name) is not None for name in self.names)
 
 
 def pace_quantity(units: words.Units) -> Quantity:
@@ -51,12 +55,17 @@ def pace_quantity(units: words.Units) -> Quantity:
 
 def beats_quantity() -> Quantity:
     """Heart rate."""
+    return Quantity(("lt1_hr", "lt2_hr"), words.number, _whole_ticks)
 
-    def ticks(low: float, high: float) -> list[float]:
-        step = next((s for s in (5, 10, 20) if (high - low) / s <= 5), 40)
-        return [float(b) for b in range(int(low // step + 1) * step, int(high) + 1, step)]
 
-    return Quantity(("lt1_hr", "lt2_hr"), words.number, ticks)
+def watts_quantity() -> Quantity:
+    """Running power."""
+    return Quantity(("lt1_power", "lt2_power"), words.number, _whole_ticks)
+
+
+def _whole_ticks(low: float, high: float) -> list[float]:
+    step = next((s for s in (5, 10, 20, 50) if (high - low) / s <= 5), 100)
+    return [float(b) for b in range(int(low // step + 1) * step, int(high) + 1, step)]
 
 
 class HistoryChart(QWidget):
@@ -98,7 +107,7 @@ class HistoryChart(QWidget):
         if now is None:
             return tr("No thresholds yet.")
         values = [getattr(now.values, name) for name in self._quantity.names]
-        said = [self._quantity.write(value) for value in values if value is not None]
+        said = [words.NOTHING if value is None else self._quantity.write(value) for value in values]
         return several(
             len(self._entries),
             mark(
@@ -135,7 +144,7 @@ class HistoryChart(QWidget):
         font = look.font("small")
         painter.setFont(font)
         metrics = QFontMetricsF(font)
-        shown = [entry for entry in self._entries if self._has(entry)]
+        shown = [entry for entry in self._entries if self._quantity.known(entry)]
         if not shown:
             painter.setPen(look.color("text_2"))
             text = tr("Nothing here yet. Add a test or race below, or add recordings.")
@@ -159,9 +168,9 @@ class HistoryChart(QWidget):
 
         self._grid(painter, look, metrics, area, low, high, y_of)
         self._months(painter, look, area, first, x_of)
-        self._stretches(painter, look, metrics, area, shown, x_of, y_of)
+        self._stretches(painter, look, metrics, area, x_of, y_of)
         self._now(painter, look, metrics, area, low, high, y_of)
-        if self._proposed is not None and self._has(self._proposed):
+        if self._proposed is not None and self._quantity.known(self._proposed):
             painter.setPen(QPen(look.color("text"), 1.5))
             painter.setBrush(look.color("pane"))
             x = min(max(x_of(self._proposed.start), area.left() + 6), area.right() - 10)
@@ -171,9 +180,6 @@ class HistoryChart(QWidget):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(QPen(look.color("focus"), 2))
             painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
-
-    def _has(self, entry: DatedThresholds) -> bool:
-        return all(getattr(entry.values, name) is not None for name in self._quantity.names)
 
     def _first_day(self, shown: Sequence[DatedThresholds]) -> date:
         return max(min(entry.start for entry in shown), self._today - timedelta(days=LONGEST))
@@ -219,18 +225,22 @@ class HistoryChart(QWidget):
                 free = x + wide + look.px(16)
             day = (day + timedelta(days=32)).replace(day=1)
 
-    def _stretches(self, painter, look, metrics, area, shown, x_of, y_of) -> None:  # type: ignore[no-untyped-def]
-        ends = [entry.start for entry in shown[1:]] + [self._today]
+    def _stretches(self, painter, look, metrics, area, x_of, y_of) -> None:  # type: ignore[no-untyped-def]
+        known, entries = self._quantity.known, self._entries
+        ends = [entry.start for entry in entries[1:]] + [self._today]
         free = 0.0
-        for k, (entry, end) in enumerate(zip(shown, ends, strict=True)):
+        for k, (entry, end) in enumerate(zip(entries, ends, strict=True)):
+            if not known(entry):
+                continue
             begin = area.left() if k == 0 else x_of(entry.start)
             finish = x_of(end)
             if finish < area.left() or begin > area.right():
                 continue
-            sloping = k + 1 < len(shown) and shown[k + 1].change == "linear"
+            then = next(filter(known, entries[k + 1 : k + 2]), None)
+            sloping = then is not None and then.change == "linear"
             for name in self._quantity.names:
                 value = getattr(entry.values, name)
-                later = getattr(shown[k + 1].values, name) if sloping else value
+                later = value if then is None else getattr(then.values, name)
                 half = entry.interval.get(name, 0.0)
                 if half and not sloping:
                     band = QRectF(
@@ -238,11 +248,12 @@ class HistoryChart(QWidget):
                     )
                     painter.fillRect(band, look.color("band"))
                 painter.setPen(QPen(look.color("text"), 1.8))
-                painter.drawLine(QPointF(begin, y_of(value)), QPointF(finish, y_of(later)))
-                if k + 1 < len(shown) and not sloping:
-                    after = y_of(getattr(shown[k + 1].values, name))
+                painter.drawLine(
+                    QPointF(begin, y_of(value)), QPointF(finish, y_of(later if sloping else value))
+                )
+                if not sloping:
                     painter.setPen(QPen(look.color("text"), 1))
-                    painter.drawLine(QPointF(finish, y_of(value)), QPointF(finish, after))
+                    painter.drawLine(QPointF(finish, y_of(value)), QPointF(finish, y_of(later)))
             x = begin if k == 0 else x_of(entry.start)
             if k:
                 painter.setPen(look.color("edge"))
@@ -268,7 +279,7 @@ class HistoryChart(QWidget):
         painter.fillRect(
             QRectF(area.right() - 1, area.top() - 8, 3, area.height() + 8), look.color("focus")
         )
-        if now is None or not self._has(now):
+        if now is None or not self._quantity.known(now):
             return
         lines = [getattr(now.values, name) for name in self._quantity.names]
         painter.setFont(look.font("small_bold"))

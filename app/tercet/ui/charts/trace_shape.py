@@ -26,12 +26,13 @@ class Range:
 
 
 def drawn_by(trace: SessionTrace) -> Channel:
-    """What the main trace is: pace, power where no pace was recorded, or heart rate."""
+    """What the main trace is: pace, else power (or where only it has lines), else heart rate."""
 
     def known(values: Floats) -> bool:
         return bool(len(values)) and float(np.isfinite(values).mean()) >= LEAST_KNOWN
 
-    if known(trace.power) and not known(trace.speed):
+    by_watts = trace.lt1_power is not None and trace.lt1_speed is None
+    if known(trace.power) and (by_watts or not known(trace.speed)):
         return "power"
     return "pace" if known(trace.level_speed) else "heart"
 

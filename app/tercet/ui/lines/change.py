@@ -170,7 +170,11 @@ class ChangePane(Pane):
         said = []
         for name in ("lt1", "lt2"):
             bits = []
-            for kind, write in (("speed", self._pace), ("hr", words.heart_rate)):
+            for kind, write in (
+                ("speed", self._pace),
+                ("hr", words.heart_rate),
+                ("power", words.watts),
+            ):
                 a = getattr(old.values, f"{name}_{kind}") if old is not None else None
                 b = getattr(new.values, f"{name}_{kind}") if new is not None else None
                 if a is not None or b is not None:

@@ -1,4 +1,4 @@
-"""The history pane: both lines over the year as pace or heart rate, and step or straight line."""
+"""The history pane: both lines over the year by pace, heart rate or power; step or straight."""
 
 from __future__ import annotations
 
@@ -12,7 +12,13 @@ from tercet.domain import DatedThresholds
 from tercet.language import mark, tr
 from tercet.library.engine_words import worded
 from tercet.ui import words
-from tercet.ui.charts.lines_history import HistoryChart, beats_quantity, pace_quantity
+from tercet.ui.charts.lines_history import (
+    HistoryChart,
+    Quantity,
+    beats_quantity,
+    pace_quantity,
+    watts_quantity,
+)
 from tercet.ui.flow import FlowLayout
 from tercet.ui.twin import Twin
 from tercet.ui.widgets import ElidedLabel, Label, Pane, button
@@ -23,9 +29,21 @@ HEADINGS = (
     "LT2",
     mark("LT1 /min"),
     mark("LT2 /min"),
-    mark("change"),
-    mark("source"),
 )
+WATTS = ("LT1 W", "LT2 W")
+BEHIND = (mark("change"), mark("source"))
+#: What the lines may be shown by: the button that leads there, and what it does.
+KINDS = {
+    "pace": (mark("Pace"), mark("Show pace")),
+    "heart": (mark("Heart rate"), mark("Show heart rate")),
+    "power": (mark("Running power"), mark("Show running power")),
+}
+SAID = {
+    "km": mark("pace on level ground, min/km; each run is judged by the line of its day"),
+    "miles": mark("pace on level ground, min/mile; each run is judged by the line of its day"),
+    "heart": mark("heart rate; each run is judged by the line of its day"),
+    "power": mark("running power by your own meter, W; each run is judged by the line of its day"),
+}
 
 
 class HistoryPane(Pane):
@@ -41,7 +59,8 @@ class HistoryPane(Pane):
         self._proposed: DatedThresholds | None = None
         self.chart = HistoryChart()
         self.twin = Twin(self.chart, tr("History of thresholds as a table"), self)
-        self.quantity = button(tr("Heart rate"), name=tr("Show heart rate instead of pace"))
+        self.quantity = button("")
+        self.quantity.hide()
         self.step, self.linear = QRadioButton(tr("step")), QRadioButton(tr("straight line"))
         self.step.setAccessibleName(tr("Between two tests: step"))
         self.linear.setAccessibleName(tr("Between two tests: straight line"))
@@ -66,7 +85,7 @@ class HistoryPane(Pane):
         column.addWidget(self.twin, 1)
         column.addLayout(foot)
         self.quantity.clicked.connect(self._toggle)
-        self._by_beats = False
+        self._asked_for = "pace"
 
     def show_entries(
         self,
@@ -83,21 +102,40 @@ class HistoryPane(Pane):
         self._draw()
 
     def _draw(self) -> None:
-        by_pace = {
-            "km": mark("pace on level ground, min/km; each run is judged by the line of its day"),
-            "miles": mark(
-                "pace on level ground, min/mile; each run is judged by the line of its day"
-            ),
-        }
-        by_beats = mark("heart rate; each run is judged by the line of its day")
-        self.words.setText(tr(by_beats if self._by_beats else by_pace[self._units]))
-        quantity = beats_quantity() if self._by_beats else pace_quantity(self._units)
-        self.chart.set(self._entries, self._today, quantity, self._proposed)
-        self.twin.set_numbers(
-            [tr(head) for head in HEADINGS], [self._row(entry) for entry in self._entries], {0, 6}
-        )
+        quantities, shown, then = self._quantities(), self._shown, self._next
+        self.words.setText(tr(SAID[self._units if shown == "pace" else shown]))
+        self.quantity.setVisible(then != shown)
+        self.quantity.setText(tr(KINDS[then][0]))
+        self.quantity.setAccessibleName(tr(KINDS[then][1]))
+        self.chart.set(self._entries, self._today, quantities[shown], self._proposed)
+        watts = "power" in self._known
+        heads = [tr(head) for head in (*HEADINGS, *(WATTS if watts else ()), *BEHIND)]
+        rows = [self._row(entry, watts=watts) for entry in self._entries]
+        self.twin.set_numbers(heads, rows, {0, len(heads) - 1})
 
-    def _row(self, entry: DatedThresholds) -> list[str]:
+    def _quantities(self) -> dict[str, Quantity]:
+        made = (pace_quantity(self._units), beats_quantity(), watts_quantity())
+        return dict(zip(KINDS, made, strict=True))
+
+    @property
+    def _known(self) -> list[str]:
+        """What any of the lines, or those proposed, are known by."""
+        entries = [*self._entries, *([self._proposed] if self._proposed is not None else [])]
+        found = self._quantities().items()
+        return [kind for kind, by in found if any(by.known(entry) for entry in entries)]
+
+    @property
+    def _shown(self) -> str:
+        known = self._known
+        return self._asked_for if self._asked_for in known or not known else known[0]
+
+    @property
+    def _next(self) -> str:
+        """What the button leads to; what is shown already where nothing else is known."""
+        known, shown = self._known, self._shown
+        return known[(known.index(shown) + 1) % len(known)] if known else shown
+
+    def _row(self, entry: DatedThresholds, *, watts: bool) -> list[str]:
         values = entry.values
 
         def told(value: str) -> str:
@@ -111,18 +149,16 @@ class HistoryPane(Pane):
             words.NOTHING if rate is None else told(words.number(rate))
             for rate in (values.lt1_hr, values.lt2_hr)
         ]
+        power = [
+            words.NOTHING if value is None else told(words.number(value))
+            for value in (values.lt1_power, values.lt2_power)
+        ]
         change = tr("straight line") if entry.change == "linear" else tr("step")
         day = f"{words.short_day(entry.start)} {entry.start.year}"
-        return [day, *paces, *beats, change, worded(entry.source)]
+        return [day, *paces, *beats, *(power if watts else ()), change, worded(entry.source)]
 
     def _toggle(self) -> None:
-        self._by_beats = not self._by_beats
-        self.quantity.setText(tr("Pace") if self._by_beats else tr("Heart rate"))
-        self.quantity.setAccessibleName(
-            tr("Show pace instead of heart rate")
-            if self._by_beats
-            else tr("Show heart rate instead of pace")
-        )
+        self._asked_for = self._next
         self._draw()
 
     def _asked(self) -> None:

@@ -44,7 +44,7 @@ def pace_range(speed: float, half: float, units: words.Units) -> str:
 
 
 class InForcePane(Pane):
-    """Both lines as pace and heart rate with their intervals, and the ends of the heart's range."""
+    """Both lines as pace, or else watts, and as heart rate, and the ends of the heart's range."""
 
     def __init__(self, units: words.Units = "km") -> None:
         super().__init__()
@@ -87,7 +87,10 @@ class InForcePane(Pane):
         for name, (value, interval) in self.cells.items():
             found = getattr(now.values, name) if now is not None else None
             half = now.interval.get(name) if now is not None else None
-            if found is None:
+            watts = getattr(now.values, f"{name[:3]}_power") if now is not None else None
+            if found is None and watts and name.endswith("speed"):
+                value.setText(told(words.watts(watts)))
+            elif found is None:
                 value.setText(words.NOTHING)
             elif name.endswith("speed"):
                 value.setText(told(words.pace(found, self._units)))
@@ -126,7 +129,7 @@ class InForcePane(Pane):
         ]
         if values.top_speed is not None:
             ends.append(tr("Top speed {pace}", pace=words.pace(values.top_speed, self._units)))
-        if values.lt1_power and values.lt2_power:
+        if values.by_speed and values.lt1_power and values.lt2_power:
             lt1, lt2 = f"{values.lt1_power:.0f}", f"{values.lt2_power:.0f}"
             ends.append(tr("Running power {lt1} and {lt2} W", lt1=lt1, lt2=lt2))
         self.ends.setText(
