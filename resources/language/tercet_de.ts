@@ -5457,7 +5457,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>With pain, illness, dizziness or chest signs stop and ask a doctor; this program gives no medical advice.</source>
-        <extracomment>Under this width, at 100 % text, the cards go below the trace. Strips of heart rate and height; with more of them the trace is higher. [px at 100 %]</extracomment>
+        <extracomment>Under this width, at 100 % text, the cards go below the trace. Strips of heart rate and height; with more of them the trace is higher. [px at 100 %] Qt&apos;s word for no limit of a widget&apos;s size. [px]</extracomment>
         <translation>Bei Schmerzen, Krankheit, Schwindel oder Zeichen in der Brust aufhören und ärztlichen Rat holen; dieses Programm gibt keinen medizinischen Rat.</translation>
     </message>
     <message>

@@ -70,14 +70,16 @@ def test_the_squad_page_writes_runs_without_places(
     qtbot, open_window, some_library, tmp_path, monkeypatch
 ) -> None:
     window = open_window(some_library)
-    target = tmp_path / "runs.zip"
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    (tmp_path / "runs.zip").write_text("another's")  # of which the dialog asked nothing
+    target = tmp_path / "runs 2.zip"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / "runs"), ""))
     window.show_view("squad")
     flow = window.further.current.record
     QTest.mouseClick(flow.hand, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: flow.what is not None, timeout=10_000)
     QTest.mouseClick(flow.what.go_on, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: "runs.zip" in flow.said.text(), timeout=20_000)
+    qtbot.waitUntil(lambda: "runs 2.zip" in flow.said.text(), timeout=20_000)
+    assert (tmp_path / "runs.zip").read_text() == "another's"
     with zipfile.ZipFile(target) as archive:
         assert len(archive.namelist()) > 1
         assert not any(b"Latitude" in archive.read(name) for name in archive.namelist())

@@ -73,6 +73,18 @@ def test_head_says_what_when_and_where(page: SessionPage) -> None:
     assert head.running.text == "1:12:04"
 
 
+def test_the_trace_is_seen_whole_beside_longer_cards(page: SessionPage, qtbot: QtBot) -> None:
+    mends = [f"mended: {n} s" for n in range(20)]
+    page.show_session(*invented.hill_session(), **WORDS, mends=mends)
+    window = page._scroll.viewport()
+    qtbot.waitUntil(lambda: page._side.height() > window.height())
+    chart = page.panel.chart
+    for widget in (chart, page.panel.reason):
+        foot = widget.mapTo(window, widget.rect().bottomLeft())
+        assert foot.y() <= window.height()
+    assert chart.height() >= chart.minimumHeight()
+
+
 def test_another_sport_has_no_shades(page: SessionPage) -> None:
     show(page, sport="cycling", moving_s=3600.0, distance_m=30000.0)
     head = page.head

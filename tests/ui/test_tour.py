@@ -9,6 +9,8 @@ from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtTest import QTest
 from tests.ui import fit
 
+from tercet.library import operations
+from tercet.store import queries
 from tercet.ui.desk import Desk
 from tercet.ui.tour import STEPS, Tour
 from tercet.ui.window import MainWindow
@@ -57,6 +59,17 @@ def test_escape_leaves_it_and_the_menu_brings_it_back(qtbot, desk: Desk) -> None
     next(a for a in window.bar.menu.actions() if a.text() == "A look round").trigger()
     tour = tour_of(qtbot, window)
     QTest.mouseClick(tour.skip, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: window.findChild(Tour) is None, timeout=5_000)
+
+
+def test_it_ends_when_the_last_run_is_gone(qtbot, desk: Desk, some_library) -> None:
+    window = desk.main
+    tour_of(qtbot, window)
+    some_library.call(operations.delete_runs, [session.id for session in window.view.sessions])
+    for row in some_library.call(queries.files_to_look_at):
+        some_library.call(operations.put_away, row.sha256)
+    window.refresh()
+    qtbot.waitUntil(lambda: window.pages.currentWidget() is window.empty, timeout=5_000)
     qtbot.waitUntil(lambda: window.findChild(Tour) is None, timeout=5_000)
 
 

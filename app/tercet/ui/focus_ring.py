@@ -72,7 +72,8 @@ class FocusRing(QWidget):
             return
         room = GAP + WIDTH
         corner = widget.mapTo(self._window, seen.topLeft())
-        self.setGeometry(QRect(corner, seen.size()).adjusted(-room, -room, room, room))
+        around = QRect(corner, seen.size()).adjusted(-room, -room, room, room)
+        self.setGeometry(around & self._window.rect())
         self.show()
         self.raise_()
         self.update()

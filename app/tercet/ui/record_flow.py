@@ -14,6 +14,7 @@ from tercet.language import mark, tr
 from tercet.library import record, record_merge, without_places
 from tercet.library.importing import Progress
 from tercet.library.record_merge import Conflict, Merged
+from tercet.library.review import tables
 from tercet.library.without_places import Home
 from tercet.store.database import Store
 from tercet.ui.conflicts_dialog import ConflictsDialog
@@ -95,7 +96,7 @@ class RecordFlow(QObject):
         )
         if not name:
             return
-        target = Path(name) if name.endswith(".zip") else Path(f"{name}.zip")
+        target = tables.with_ending(Path(name), ("zip",))
         if way == WHOLE:
             self.hand_over(target)
         else:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from tercet.language import mark, tr
@@ -59,7 +59,8 @@ class SessionCard(Pane):
         body.addWidget(self.shares)
         column.addWidget(self.body, 1)
         self.hint = Label("", "body", "text_2", wrap=True)
-        column.addWidget(self.hint)
+        self.hint.setAlignment(Qt.AlignmentFlag.AlignTop)
+        column.addWidget(self.hint, 1)
         self.show_session(None)
 
     def show_session(self, session: SessionView | None, units: words.Units = "km") -> None:

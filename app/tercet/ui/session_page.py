@@ -34,6 +34,8 @@ from tercet.ui.stretch_menu import StretchMenu, ask_belt_speed
 FOLD_WIDTH = 1200
 #: Strips of heart rate and height; with more of them the trace is higher. [px at 100 %]
 USUAL_STRIPS = 114
+#: Qt's word for no limit of a widget's size. [px]
+UNBOUND = (1 << 24) - 1
 CAUTION = mark(
     "With pain, illness, dizziness or chest signs stop and ask a doctor; "
     "this program gives no medical advice."
@@ -174,7 +176,10 @@ class SessionPage(QWidget):
         side.addWidget(self.words)
         side.addWidget(self.notes, 1)
         self._columns.setSpacing(10)
-        self._columns.addWidget(self._main, 68)
+        beside = QVBoxLayout()
+        beside.addWidget(self._main, 1)
+        beside.addStretch(0)
+        self._columns.addLayout(beside, 68)
         self._columns.addWidget(self._side, 30)
         inside = QVBoxLayout(self._inside)
         inside.setContentsMargins(12, 2, 12, 4)
@@ -257,3 +262,7 @@ class SessionPage(QWidget):
         least = (400 if narrow else 260) + max(0, self.panel.chart.strips_pixels - USUAL_STRIPS)
         self.panel.chart.setMinimumHeight(look.px(least))
         self.head.fold(self.width() / look.scale)
+        # However many repetitions stand beside it, the trace is seen whole.
+        room = self._scroll.viewport().height() - 8
+        needed = self._main_column.minimumHeightForWidth(self._main.width())
+        self._main.setMaximumHeight(UNBOUND if narrow else max(room, needed))

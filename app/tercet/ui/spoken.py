@@ -28,7 +28,9 @@ def speak(chosen: str) -> None:
     spoken = QLocale(code).language()
     # Numbers and dates by the language, in the order of the land the computer stands in.
     same = spoken == system.language()
-    QLocale.setDefault(system if same else QLocale(spoken, system.territory()))
+    placeless = code == language.SOURCE and system.territory() is QLocale.Country.AnyTerritory
+    chosen_locale = QLocale.c() if placeless else QLocale(spoken, system.territory())
+    QLocale.setDefault(system if same else chosen_locale)
     app = QCoreApplication.instance()
     if app is None:
         return

@@ -10,6 +10,7 @@ from tercet.ui.marks import marks
 # No shadow, no gradient; corners 5 on controls, 6 on panes; borders in the control colour.
 _SHEET = Template("""
 QToolTip { background: $raised; color: $text; border: 1px solid $control; padding: ${p4}px; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QLabel[secondary="true"] { color: $text_2; }
 QFrame[pane="true"] { background: $pane; border: 1px solid $edge; border-radius: 6px; }
 QScrollArea, QWidget[clear="true"] { background: transparent; }

@@ -153,13 +153,18 @@ class Handle(QToolButton):
     def eventFilter(self, watched: object, event: QEvent) -> bool:
         """Come and go with the pointer."""
         if event.type() == QEvent.Type.Enter:
-            side = theme.current().px(24)
-            self.setGeometry(self._chart.width() - side - 2, 2, side, side)
+            self._place()
             self.show()
             self.raise_()
+        elif event.type() == QEvent.Type.Resize:
+            self._place()
         elif event.type() in (QEvent.Type.Leave, QEvent.Type.Hide):
             self.hide()
         return False
+
+    def _place(self) -> None:
+        side = theme.current().px(24)
+        self.setGeometry(self._chart.width() - side - 2, 2, side, side)
 
     def enterEvent(self, event: QEnterEvent) -> None:
         """Stay while pointed at."""

@@ -93,7 +93,7 @@ class Tour(QFrame):
         self.back.clicked.connect(lambda: self.go_to(self._step - 1))
         self.skip.clicked.connect(self.end)
         QShortcut(QKeySequence(Qt.Key.Key_Escape), self, self.end)
-        window.pages.currentChanged.connect(self._place)
+        window.pages.currentChanged.connect(self._page_changed)
         theme.changed.connect(self._look_changed)
         self._whole.installEventFilter(self)
         self.go_to(0)
@@ -159,7 +159,14 @@ class Tour(QFrame):
     def _look_changed(self) -> None:
         self._place()
 
-    def _place(self, _page: int = 0) -> None:
+    def _page_changed(self) -> None:
+        """Follow to another page; what points at runs ends where there are none any more."""
+        if self._window.pages.currentWidget() is self._window.empty:
+            self.end()
+        else:
+            self._place()
+
+    def _place(self) -> None:
         target, whole = self._target, self._whole.rect()
         if target is None:
             return

@@ -129,12 +129,15 @@ def finite_runs(y: Floats) -> list[tuple[int, int]]:
 def pace_marks(ends: Range, metres: float, pixels: float, least: float) -> tuple[float, ...]:
     """Speeds [m/s] whose pace is round, at least ``least`` pixels apart on an axis of speed.
 
-    Whole minutes go before halves, halves before quarters. ``metres`` is the pace's unit.
+    Whole minutes go before halves, halves before quarters; finer ones only where there is none of
+    these. ``metres`` is the pace's unit.
     """
     taken: list[float] = []
     per_unit = pixels / (ends.high - ends.low)
     slowest = min(metres / max(ends.low, 0.05), 1800.0)
-    for step in (60, 30, 15):
+    for step in (60, 30, 15, 5, 1):
+        if taken and step < 15:
+            break
         for seconds in range(step, int(slowest) + 1, step):
             speed = metres / seconds
             if not ends.low <= speed <= ends.high:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout
 
 from tercet.language import tr
-from tercet.ui.widgets import ElidedLabel, button
+from tercet.ui.widgets import Label, button
 
 
 class WordsLink(QFrame):
@@ -22,9 +22,9 @@ class WordsLink(QFrame):
         self.change.clicked.connect(lambda: self.asked.emit(f"paper:{self._id}"))
         line = QHBoxLayout(self)
         line.setContentsMargins(16, 8, 16, 8)
-        self.words = ElidedLabel("", "body", "text_2")
+        self.words = Label("", "body", "text_2", wrap=True)
         line.addWidget(self.words, 1)
-        line.addWidget(self.change)
+        line.addWidget(self.change, 0, Qt.AlignmentFlag.AlignTop)
         self.hide()
 
     def show_run(self, run_id: int, typed: str) -> None:
