@@ -693,6 +693,7 @@
     </message>
     <message>
         <source>Block by block</source>
+        <extracomment>Room round a row, and the height of its curve. [px at 100 %]</extracomment>
         <translation>Block für Block</translation>
     </message>
     <message>

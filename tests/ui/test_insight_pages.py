@@ -54,11 +54,17 @@ def test_the_curve_of_the_season_and_of_a_block(qtbot, window: MainWindow) -> No
     page = shown(qtbot, window, "curve")
     assert page.data.shown.name == "Whole season"
     assert "per cent easy" in page.curve.accessibleDescription()
-    assert len(page.small) == 2
-    page.small[1].setFocus()
-    QTest.keyClick(page.small[1], Qt.Key.Key_Return)
+    assert page.blocks.model().rowCount() == 2
+    page.blocks.setFocus()
+    QTest.keyClick(page.blocks, Qt.Key.Key_Return)  # the latest
     qtbot.waitUntil(lambda: page.data.shown.name == "Support", timeout=5_000)
     assert page.chooser.currentText() == "Support block"
+    first = page.blocks.model().index(0, 0)
+    assert " % easy" in first.data(Qt.ItemDataRole.AccessibleTextRole)
+    assert "per cent easy" in first.data(Qt.ItemDataRole.AccessibleDescriptionRole)
+    place = page.blocks.visualRect(first).center()
+    QTest.mouseClick(page.blocks.viewport(), Qt.MouseButton.LeftButton, pos=place)
+    qtbot.waitUntil(lambda: page.data.shown.name == first.data(), timeout=5_000)
     assert page.twin.text.splitlines()[0].startswith("stretch\teasy")
     QTest.mouseClick(page.middle, Qt.MouseButton.LeftButton)
     assert window.further.current_key == "middle"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -11,9 +10,10 @@ from tercet.language import mark, tr
 from tercet.library import insight
 from tercet.library.counted import DIFFER
 from tercet.library.insight import CurvePage
-from tercet.library.shape import Drawn, Shape
+from tercet.library.shape import Shape
 from tercet.library.views import SeasonView
 from tercet.ui import theme, words
+from tercet.ui.curve_blocks import CurveBlocks
 from tercet.ui.curve_view import CurveView
 from tercet.ui.page import Context, Page
 from tercet.ui.span_chooser import SpanChooser
@@ -48,16 +48,15 @@ class IntensityCurvePage(Page):
         super().__init__(context)
         self._key = "season"
         self._view: SeasonView | None = None
-        self._to_latest = False
         self.data: CurvePage | None = None
-        self.small: list[CurveView] = []
-        self._blocks: list[_BlockRow] = []
         self.chooser = SpanChooser()
         self.chooser.chosen.connect(self.choose)
         self.middle = button(tr("Where the middle came from"))
         self.middle.clicked.connect(lambda: self.page_asked.emit("middle"))
         self.curve = CurveView()
         self.curve.setAccessibleName(tr("Intensity curve"))
+        self.blocks = CurveBlocks()
+        self.blocks.asked.connect(self.choose)
         self._about = Label("", "small", "text_2")
         self._said = Label("", "body", "text_2", wrap=True)
         self._classes = [Label("", "body", wrap=True) for _ in range(3)]
@@ -100,19 +99,12 @@ class IntensityCurvePage(Page):
         side = QVBoxLayout(self._right)
         side.setContentsMargins(16, 10, 4, 8)
         side.addWidget(Label(tr("Block by block"), "pane_title"))
-        inside = QWidget()
-        self._rows = QVBoxLayout(inside)
-        self._rows.setContentsMargins(0, 4, 12, 4)
-        self._rows.setSpacing(4)
-        self._rows.addStretch(1)
-        self._scroll = clear_scroll(inside)
-        self._scroll.verticalScrollBar().rangeChanged.connect(self._range_changed)
-        side.addWidget(self._scroll, 1)
+        side.addWidget(self.blocks, 1)
 
     @property
     def ring(self) -> list[QWidget]:
-        """The chooser, the curve, the first small one."""
-        return [self.chooser, self.curve, self.twin.table, *self.small[:1]]
+        """The chooser, the curve, the blocks."""
+        return [self.chooser, self.curve, self.twin.table, self.blocks]
 
     def choose(self, key: str) -> None:
         """Show a stretch of the season by its key."""
@@ -159,7 +151,10 @@ class IntensityCurvePage(Page):
         told = data.behind if drawn is not None else None
         self._why.setText(why_total(span.name, told) if told is not None and span else "")
         self._why.setVisible(bool(self._why.text()))
-        self._fill_blocks(data, paces)
+        shown = [*data.blocks, *([drawn] if drawn else [])]
+        curves = [c for item in shown for c in (item.run, item.wanted) if c is not None]
+        highest = max((float(curve.density.max()) for curve in curves), default=1.0)
+        self.blocks.show_blocks(data.blocks, highest)
         self._fill_table(data)
 
     def _paces(self, data: CurvePage) -> tuple[str, str]:
@@ -170,31 +165,6 @@ class IntensityCurvePage(Page):
         if entry.estimated:
             return tr("about {amount}", amount=lt1), tr("about {amount}", amount=lt2)
         return lt1, lt2
-
-    def _fill_blocks(self, data: CurvePage, paces: tuple[str, str]) -> None:
-        drawn = [*data.blocks, *([data.drawn] if data.drawn else [])]
-        curves = [c for d in drawn for c in (d.run, d.wanted) if c is not None]
-        highest = max((float(curve.density.max()) for curve in curves), default=1.0)
-        # Rows are kept: making them anew for ten years of blocks would hold the window up.
-        while len(self._blocks) > len(data.blocks):
-            gone = self._blocks.pop()
-            self._rows.removeWidget(gone)
-            gone.deleteLater()
-        while len(self._blocks) < len(data.blocks):
-            row = _BlockRow()
-            row.asked.connect(self.choose)
-            self._rows.insertWidget(len(self._blocks), row)
-            self._blocks.append(row)
-        for row, item in zip(self._blocks, data.blocks, strict=True):
-            row.show_block(item, paces, highest)
-        self.small = [row.curve for row in self._blocks]
-        self._to_latest = True
-
-    def _range_changed(self, _low: int, high: int) -> None:
-        """Once the blocks are laid out, show the latest."""
-        if self._to_latest:
-            self._scroll.verticalScrollBar().setValue(high)
-            self._to_latest = high == 0
 
     def _fill_table(self, data: CurvePage) -> None:
         listed = [*([data.drawn] if data.drawn else []), *data.blocks]
@@ -210,47 +180,6 @@ class IntensityCurvePage(Page):
         super().resizeEvent(event)
         narrow = self.width() / theme.current().scale < STACK_BELOW
         self._right.setVisible(not narrow)
-
-
-class _BlockRow(QWidget):
-    """A block's name, its share of easy and its curve in small."""
-
-    asked = Signal(str)  # show it large, by its key
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._key = ""
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 6)
-        column.setSpacing(0)
-        head = QHBoxLayout()
-        self._name = Label("", "small_bold")
-        self._share = Label("", "small", "text_2")
-        self._short = Label("", "small_bold", "text_2")
-        head.addWidget(self._name, 1)
-        head.addWidget(self._share)
-        head.addWidget(self._short)
-        column.addLayout(head)
-        self.curve = CurveView(small=True)
-        self.curve.opened.connect(lambda: self.asked.emit(self._key))
-        column.addWidget(self.curve)
-
-    def show_block(self, item: Drawn, paces: tuple[str, str], highest: float) -> None:
-        """Show a block; ``highest`` is the top of the scale that all share."""
-        self._key = item.span.key
-        short = item.shares[0] < item.span.shares[0] - 0.005
-        easy = whole_shares(item.shares)[0]
-        wanted = round(100 * item.span.shares[0])
-        text = tr("{n} % easy", n=easy)
-        if short:
-            text = tr("{n} % easy, short of {wanted}", n=easy, wanted=wanted)
-        self._name.setText(item.span.name)
-        for label, shown in ((self._share, not short), (self._short, short)):
-            label.setText(text if shown else "")
-            label.setVisible(shown)
-        name = tr("{block}, {share}; opens it large", block=item.span.name, share=text)
-        self.curve.setAccessibleName(name)
-        self.curve.show_curve(item, paces, highest)
 
 
 def class_words(shape: Shape) -> str:
