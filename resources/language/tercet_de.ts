@@ -888,6 +888,10 @@
         <translation>Dateien wählen…</translation>
     </message>
     <message>
+        <source>Choose in a calendar</source>
+        <translation>Im Kalender wählen</translation>
+    </message>
+    <message>
         <source>Choose recordings</source>
         <translation>Aufzeichnungen wählen</translation>
     </message>
@@ -1494,6 +1498,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Give 1 to 60 repetitions.</source>
         <translation>1 bis 60 Wiederholungen angeben.</translation>
+    </message>
+    <message>
+        <source>Give a day such as {example}.</source>
+        <translation>Gib einen Tag an wie {example}.</translation>
     </message>
     <message>
         <source>Give a length such as 200 m, 1000 m or 3:00.</source>

@@ -24,7 +24,7 @@ from tercet.library import operations
 from tercet.library.dated import with_new
 from tercet.library.library import Library
 from tercet.store import queries
-from tercet.ui.fields import DayEdit
+from tercet.ui.day_edit import DayEdit
 from tercet.ui.plan_dialog import PlanDialog
 from tercet.ui.thresholds_pages import duration_of
 

@@ -27,7 +27,8 @@ from tercet.library.plans import nowadays
 from tercet.library.views import SeasonView
 from tercet.ui import words
 from tercet.ui.amounts import AmountEdit, NumberEdit, mark_wrong
-from tercet.ui.fields import DayEdit, ErrorLine, fit_to_screen
+from tercet.ui.day_edit import DayEdit
+from tercet.ui.fields import ErrorLine, fit_to_screen
 from tercet.ui.focus_ring import FocusRing
 from tercet.ui.goals import goal_of, goal_words
 from tercet.ui.page import Context

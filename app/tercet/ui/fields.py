@@ -2,31 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import date
-
-from PySide6.QtCore import QDate, Qt
-from PySide6.QtWidgets import QAbstractSpinBox, QDateEdit, QDialog, QDoubleSpinBox, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractSpinBox, QDialog, QDoubleSpinBox, QWidget
 
 from tercet.language import mark, tr
 from tercet.ui import theme
 from tercet.ui.widgets import Label
-
-
-class DayEdit(QDateEdit):
-    """A day, written as the sheet writes it, with the year."""
-
-    def __init__(self, day: date, name: str) -> None:
-        super().__init__(QDate(day.year, day.month, day.day))
-        self.setDisplayFormat(tr("d MMM yyyy", "format of a date"))
-        self.setCalendarPopup(True)
-        self.setAccessibleName(name)
-
-    @property
-    def day(self) -> date:
-        """The day typed."""
-        found = self.date().toPython()
-        assert isinstance(found, date)
-        return found
 
 
 def beats_box(name: str, none: str = mark("not known")) -> QDoubleSpinBox:

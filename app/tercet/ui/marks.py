@@ -10,7 +10,13 @@ from PySide6.QtCore import QTemporaryDir
 
 _SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="16" height="16">{}</svg>'
 _LINE = '<path d="{}" fill="none" stroke="{}" stroke-width="1.8"/>'
-_PATHS = {"down": "M4 6 L8 10 L12 6", "up": "M4 10 L8 6 L12 10", "tick": "M3.5 8.5 L7 12 L13 4.5"}
+_PATHS = {
+    "down": "M4 6 L8 10 L12 6",
+    "up": "M4 10 L8 6 L12 10",
+    "left": "M10 4 L6 8 L10 12",
+    "right": "M6 4 L10 8 L6 12",
+    "tick": "M3.5 8.5 L7 12 L13 4.5",
+}
 
 
 @cache
@@ -34,8 +40,10 @@ def marks(color: str, on_accent: str) -> Mapping[str, str]:
     OSError
         If the temporary directory can't be written.
     """
-    colors = {"down": color, "up": color, "tick": on_accent}
-    texts = {name: _LINE.format(path, colors[name]) for name, path in _PATHS.items()}
+    texts = {
+        name: _LINE.format(path, on_accent if name == "tick" else color)
+        for name, path in _PATHS.items()
+    }
     texts["dot"] = f'<circle cx="8" cy="8" r="4" fill="{on_accent}"/>'
     paths = {}
     for name, text in texts.items():

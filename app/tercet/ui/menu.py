@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QMenu
 from tercet.language import mark, tr
 from tercet.ui.look import LOOKS, SIZES
 from tercet.ui.pages import of_group
+from tercet.ui.undo_keys import UndoKeys
 
 if TYPE_CHECKING:
     from tercet.ui.window import MainWindow
@@ -33,6 +34,7 @@ class Menu:
         self._add(menu, tr("Recordings"), lambda: window.show_recordings(True), "Ctrl+R")
         menu.addSeparator()
         self.undo = self._add(menu, tr("Undo"), window.acts.undo, standard.Undo)
+        self._undo_keys = UndoKeys(window)
         self.redo = self._add(menu, tr("Redo"), window.acts.redo, ["Ctrl+Y", "Ctrl+Shift+Z"])
         self.delete = self._add(
             menu, tr("Delete the session"), window.delete_session, ["Ctrl+Backspace", "Ctrl+Del"]

@@ -28,7 +28,7 @@ from tercet.library.season_file import BLOCK_KINDS
 from tercet.library.views import BlockView
 from tercet.ui import theme, words
 from tercet.ui.amounts import AmountEdit, NumberEdit, mark_wrong
-from tercet.ui.fields import DayEdit
+from tercet.ui.day_edit import DayEdit
 from tercet.ui.plan_rows import Span, kind_words
 from tercet.ui.values import Swatch
 from tercet.ui.widgets import ElidedLabel, Label, Pane, StairWidget, button
@@ -118,7 +118,6 @@ class BlockPane(Pane):
 
     def _day(self, name: str) -> DayEdit:
         field = DayEdit(date.today(), name)
-        field.setKeyboardTracking(False)
         field.dateChanged.connect(self._dated)
         return field
 
@@ -360,7 +359,7 @@ class BlockPane(Pane):
         )
         self._fit_title()
         self.body.setStyleSheet(
-            f"QLineEdit, QComboBox, QDateEdit {{ min-height: {look.px(22)}px; padding: 2px 6px; }}"
+            f"QLineEdit, QComboBox {{ min-height: {look.px(22)}px; padding: 2px 6px; }}"
             "QLineEdit:focus, QComboBox:focus { padding: 1px 5px; }"
         )
         for box in (*self.shares, self.growth, self.every, self.easier):

@@ -31,7 +31,8 @@ from tercet.library import operations
 from tercet.library.library import Library
 from tercet.library.season_file import BLOCK_KINDS
 from tercet.ui import theme, words
-from tercet.ui.fields import DayEdit, ErrorLine, fit_to_screen
+from tercet.ui.day_edit import DayEdit
+from tercet.ui.fields import ErrorLine, fit_to_screen
 from tercet.ui.focus_ring import FocusRing
 from tercet.ui.jobs import Answers
 from tercet.ui.plan_rows import kind_words

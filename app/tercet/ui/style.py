@@ -34,26 +34,26 @@ QPushButton[primary="true"]:disabled {
 QPushButton[flat="true"] { background: transparent; border-color: transparent; }
 QPushButton[flat="true"]:hover { border-color: $control; }
 
-QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDateEdit, QTimeEdit {
+QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QSpinBox, QDoubleSpinBox, QTimeEdit {
   background: $raised; color: $text; border: 1px solid $control; border-radius: 5px;
   padding: ${p4}px ${p8}px; selection-background-color: $selected; selection-color: $text;
 }
-QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDateEdit, QTimeEdit { min-height: ${field}px; }
+QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QTimeEdit { min-height: ${field}px; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QComboBox:disabled { color: $text_3; }
 QComboBox::drop-down { border: none; width: ${p24}px; }
-QComboBox::down-arrow, QDateEdit::down-arrow, QTimeEdit::down-arrow, QSpinBox::down-arrow,
+QComboBox::down-arrow, QTimeEdit::down-arrow, QSpinBox::down-arrow,
 QDoubleSpinBox::down-arrow, QPushButton::menu-indicator {
   image: url("$down"); width: ${p12}px; height: ${p12}px;
 }
-QSpinBox::up-arrow, QDoubleSpinBox::up-arrow, QDateEdit::up-arrow, QTimeEdit::up-arrow {
+QSpinBox::up-arrow, QDoubleSpinBox::up-arrow, QTimeEdit::up-arrow {
   image: url("$up"); width: ${p12}px; height: ${p12}px;
 }
 QPushButton::menu-indicator { subcontrol-position: right center; right: ${p8}px; }
 QSpinBox, QDoubleSpinBox, QTimeEdit { qproperty-alignment: 'AlignRight | AlignVCenter'; }
-QDateEdit::drop-down { border: none; width: ${p24}px; background: transparent; }
 QSpinBox::up-button, QSpinBox::down-button, QDoubleSpinBox::up-button,
-QDoubleSpinBox::down-button, QDateEdit::up-button, QDateEdit::down-button,
-QTimeEdit::up-button, QTimeEdit::down-button { border: none; width: ${p24}px; }
+QDoubleSpinBox::down-button, QTimeEdit::up-button, QTimeEdit::down-button {
+  border: none; width: ${p24}px;
+}
 QComboBox QAbstractItemView {
   background: $raised; color: $text; border: 1px solid $control;
   selection-background-color: $selected; selection-color: $text;
@@ -62,14 +62,19 @@ QComboBox QAbstractItemView {
 QPushButton[slim="true"] { min-height: ${slim}px; padding: 0 ${p12}px; }
 
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus,
-QSpinBox:focus, QDoubleSpinBox:focus, QDateEdit:focus, QTimeEdit:focus {
+QSpinBox:focus, QDoubleSpinBox:focus, QTimeEdit:focus {
   border: 2px solid $focus; padding: ${p3}px ${p7}px;
 }
-QLineEdit[wrong="true"], QDoubleSpinBox[wrong="true"], QDateEdit[wrong="true"],
-QLineEdit[wrong="true"]:focus, QDoubleSpinBox[wrong="true"]:focus,
-QDateEdit[wrong="true"]:focus {
+QLineEdit[wrong="true"], QDoubleSpinBox[wrong="true"],
+QLineEdit[wrong="true"]:focus, QDoubleSpinBox[wrong="true"]:focus {
   border: 2px solid $not_read; padding: ${p3}px ${p7}px;
 }
+QFrame[calendar="true"] { background: $raised; border: 1px solid $control; }
+#qt_calendar_navigationbar { background: $raised; }
+QCalendarWidget QToolButton { background: transparent; color: $text; border: none; }
+QCalendarWidget QToolButton:hover, QCalendarWidget QToolButton:focus { background: $sunken; }
+#qt_calendar_prevmonth { qproperty-icon: url("$left"); }
+#qt_calendar_nextmonth { qproperty-icon: url("$right"); }
 QCheckBox, QRadioButton { spacing: ${p8}px; min-height: ${check}px; }
 QCheckBox::indicator, QRadioButton::indicator {
   width: ${p16}px; height: ${p16}px; background: $raised; border: 1px solid $control;
@@ -161,7 +166,7 @@ def style_sheet(color: Callable[[str], str], px: Callable[[float], int]) -> str:
     lengths["dot"] = px(16) // 2 + 1
     files = marks(color("text_2"), color("text_on_accent"))
     names = {role: color(role) for role in _ROLES}
-    for name in ("down", "up", "tick"):
+    for name in ("down", "up", "left", "right", "tick"):
         names[name] = files[name]
     return _SHEET.substitute(
         names, dot_mark=files["dot"], **{k: str(v) for k, v in lengths.items()}

@@ -21,7 +21,8 @@ from tercet.language import tr
 from tercet.library import lines
 from tercet.library.dated import in_force
 from tercet.ui import words
-from tercet.ui.fields import DayEdit, ErrorLine, fit_to_screen
+from tercet.ui.day_edit import DayEdit
+from tercet.ui.fields import ErrorLine, fit_to_screen
 from tercet.ui.flow import FlowLayout
 from tercet.ui.lines.pointed import PointedPage
 from tercet.ui.lines.race import RaceSource
