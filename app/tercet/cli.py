@@ -18,7 +18,7 @@ from tercet.engine.fingerprint import fingerprint
 from tercet.formats.paper import Page
 from tercet.formats.table import Table
 from tercet.invocation import Parser, UsageError, clock
-from tercet.library import localtime, reading, season_file, tabled, written
+from tercet.library import localtime, reading, season_file, stored, tabled, written
 from tercet.library.parting import at_long_gaps
 from tercet.library.sources import find_files
 from tercet.store import packing
@@ -158,7 +158,7 @@ def _estimated(recordings: Sequence[Recording]) -> list[DatedThresholds]:
 
 
 def _streams(recording: Recording) -> dict[str, Any]:
-    return reading.engine_streams(dict(recording.streams))
+    return stored.engine_streams(dict(recording.streams))
 
 
 def _row(

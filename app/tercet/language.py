@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import cache
-from xml.etree import ElementTree
 
 from tercet import resources
 
@@ -162,6 +161,8 @@ def languages() -> Mapping[str, str]:
 @cache
 def _catalogue(chosen: str) -> Mapping[tuple[str, str], str]:
     """Source and note to translation; an unfinished one is left out."""
+    from xml.etree import ElementTree  # English needs none
+
     tree = ElementTree.parse(resources.root() / "language" / f"tercet_{chosen}.ts")
     found: dict[tuple[str, str], str] = {}
     for message in tree.iter("message"):

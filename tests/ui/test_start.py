@@ -26,6 +26,17 @@ def test_the_window_and_the_store_load_nothing_heavy() -> None:
     assert done.stdout.strip() == "[]"
 
 
+def test_all_is_shown_without_the_readers_of_files_and_without_reading_sources() -> None:
+    asked = (
+        "import sys, linecache; from importlib import import_module; "
+        "from tercet.ui.loading import HEAVY; list(map(import_module, HEAVY)); "
+        "print([name for name in ('tercet.formats', 'fitdecode') if name in sys.modules], "
+        "[name for name in linecache.cache if 'tercet' in name or 'pyqtgraph' in name])"
+    )
+    done = subprocess.run([sys.executable, "-c", asked], check=True, capture_output=True, text=True)
+    assert done.stdout.strip() == "[] []"
+
+
 @pytest.fixture
 def library(some_library: Library) -> Library:
     return some_library

@@ -9,11 +9,12 @@ from typing import TYPE_CHECKING, Any
 
 from tercet.engine import judging
 from tercet.language import tr
-from tercet.library import importing, operations, reading, rejudge
+from tercet.library import operations, rejudge
 from tercet.library.library import FEW_RUNS, Library
 from tercet.store import queries
 
 if TYPE_CHECKING:
+    from tercet.library import importing
     from tercet.store.database import Row, Store
 
 #: So many runs are kept in one transaction: more hold the store up, fewer cost time.
@@ -37,6 +38,8 @@ def judge_anew(
     Each batch is kept at once, so that what was stopped goes on where it ended. What a user
     changes meanwhile holds: a run that was touched since it was read is read again.
     """
+    from tercet.library import importing
+
     done = 0
     tried: dict[int, int] = {}
     while not stop.is_set():
@@ -79,6 +82,8 @@ def _given(store: Store, run_id: int) -> tuple[Mark, tuple[Any, ...]] | None:
 
 def tried_again(*given: Any) -> Row | None:
     """Judge a run again in a worker; one that cannot be judged keeps what it had."""
+    from tercet.library import reading
+
     try:
         return reading.judge_again(*given)
     except Exception:  # one run must not end the judging of all others

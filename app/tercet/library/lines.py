@@ -263,13 +263,13 @@ def field_test(store: Store, run_id: int) -> FieldTest:
         If there is none; the message says what was sought.
     """
     from tercet.engine import field_test as engine_field_test
-    from tercet.library import reading
+    from tercet.library.stored import stored_judgement
 
     row = queries.run(store, run_id)
     if row is None:
         raise ValueError(tr("That run is no longer there."))
     packed = queries.streams(store, row["sha256"], row["part"])
-    judged = reading.stored_judgement(packed, row["stops"], None)
+    judged = stored_judgement(packed, row["stops"], None)
     running = judged.shades != Shade.NOT_RUNNING
     try:
         return engine_field_test.recognise(judged.level_speed, running, judged.heart_rate)
@@ -309,13 +309,14 @@ def read_again(library: Library, tell: Callable[[Progress], None], stop: Event) 
 def _fingerprint(store: Store, run_id: int) -> str:
     from tercet.engine.fingerprint import fingerprint
     from tercet.library import reading
+    from tercet.library.stored import stored_judgement
     from tercet.store import packing
 
     row = queries.run(store, run_id)
     if row is None:
         raise LookupError(f"no run {run_id}")
     packed = queries.streams(store, row["sha256"], row["part"])
-    judged = reading.stored_judgement(packed, row["stops"], None)
+    judged = stored_judgement(packed, row["stops"], None)
     _, streams = packing.unpack_streams(packed)
     return json.dumps(asdict(fingerprint(judged, reading.mean_warmth(streams))))
 

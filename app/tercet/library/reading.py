@@ -16,7 +16,7 @@ import numpy as np
 from tercet import engine, formats
 from tercet.domain import DatedThresholds, Failed, RaceResult, Recording, Stream
 from tercet.engine import causes, judging, timeline
-from tercet.engine.corrections import Correction, apply_corrections
+from tercet.engine.corrections import Correction
 from tercet.engine.gist import Gist, gist, gist_of_pieces
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.repetitions import in_words
@@ -33,6 +33,7 @@ from tercet.library.known_race import known_race, pair_of
 from tercet.library.localtime import Local
 from tercet.library.parting import at_long_gaps
 from tercet.library.sources import UNREADABLE, Source, why
+from tercet.library.stored import engine_streams, stored_judgement
 from tercet.library.written import Said
 from tercet.store import packing
 from tercet.store.queries import METRES, SECONDS
@@ -66,11 +67,6 @@ class ReadFile:
     runs: tuple[ReadRun, ...] = ()
     season: season_file.SeasonFile | None = None
     size: int = 0
-
-
-def engine_streams(streams: dict[str, Stream]) -> dict[str, tuple[Any, Any]]:
-    """Streams as the engine takes them."""
-    return {name: (stream.time, stream.values) for name, stream in streams.items()}
 
 
 def judge(recording: Recording, entry: DatedThresholds | None) -> engine.Judgement:
@@ -322,32 +318,6 @@ def prepare_table(table: Table, terms: Terms) -> tuple[ReadRun, ...]:
         judgement = judgement_row(judged, entry) | written.metres_without_time(said)
         runs.append(ReadRun(row, judgement, {}))
     return tuple(runs)
-
-
-def stored_judgement(
-    packed: dict[str, bytes],
-    stops: str,
-    entry: DatedThresholds | None,
-    words: Said | None = None,
-    corrections: Sequence[Correction] = (),
-    beside: Known = NOTHING,
-) -> engine.Judgement:
-    """Judge stored streams, or the words of a run without, again by (other) thresholds.
-
-    The runner's corrections are put over the judgement, whatever it has become.
-    """
-    if words is not None:
-        return apply_corrections(written.judge(words, entry), corrections)
-    clock, streams = packing.unpack_streams(packed)
-    spans = [(float(a), float(b)) for a, b in json.loads(stops)]
-    judged = engine.judge(
-        engine_streams(streams),
-        clock,
-        entry.values if entry is not None else None,
-        stops=spans,
-        beside=beside,
-    )
-    return apply_corrections(judged, corrections)
 
 
 def judge_again(

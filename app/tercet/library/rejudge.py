@@ -7,9 +7,8 @@ from datetime import date
 from typing import Any
 
 from tercet.domain import DatedThresholds
-from tercet.library import reading
 from tercet.library.beside import known_of
-from tercet.library.written import said_by
+from tercet.library.dated import in_force
 from tercet.store import queries
 from tercet.store.correction_queries import belts, corrections
 from tercet.store.database import Row, Store
@@ -22,6 +21,8 @@ def given(
 
     ``entries`` are thresholds to judge by, those of the store if None.
     """
+    from tercet.library.written import said_by
+
     row = queries.run(store, run_id)
     if row is None:
         return None
@@ -29,7 +30,7 @@ def given(
     return (
         queries.streams(store, row["sha256"], row["part"]),
         row["stops"],
-        reading.in_force(dated, date.fromisoformat(row["day"])),
+        in_force(dated, date.fromisoformat(row["day"])),
         said_by(row),
         corrections(store, run_id),
         known_of(row["laps"], row["effort"], belts(store, run_id)),
@@ -42,6 +43,8 @@ def judge_one(store: Store, run_id: int) -> None:
     told = given(store, run_id) if row is not None and row["sport"] == "running" else None
     if told is None:
         return
+    from tercet.library import reading
+
     judged: Row = reading.judge_again(*told)
     changed = judged.pop("run", None)
     if changed is not None:

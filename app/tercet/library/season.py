@@ -275,9 +275,8 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     """A session second by second; judged afresh from the stored streams, which gives the same."""
     import numpy as np
 
-    from tercet.library import reading
     from tercet.library.beside import known_of
-    from tercet.library.written import said_by
+    from tercet.library.stored import stored_judgement
     from tercet.store.correction_queries import belts, correction_ids, corrections
     from tercet.store.packing import unpack_shades
 
@@ -290,11 +289,16 @@ def session_detail(store: Store, run_id: int) -> SessionDetail | None:
     by = kept["threshold_id"] if kept is not None else None
     if entry is None or entry.id != by:
         entry = next((candidate for candidate in entries if candidate.id == by), None)
-    judged = reading.stored_judgement(
+    said = None
+    if row["notation"]:  # the readers of words are not loaded for a recording
+        from tercet.library.written import said_by
+
+        said = said_by(row)
+    judged = stored_judgement(
         queries.streams(store, row["sha256"], row["part"]),
         row["stops"],
         entry,
-        said_by(row),
+        said,
         corrections(store, run_id),
         known_of(row["laps"], row["effort"], belts(store, run_id)),
     )

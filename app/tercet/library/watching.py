@@ -7,7 +7,6 @@ from pathlib import Path
 
 from tercet.domain import Changes
 from tercet.library import operations
-from tercet.library.sources import find_files
 from tercet.store import queries
 from tercet.store.database import Store
 
@@ -69,6 +68,9 @@ def look(watch: Watch) -> list[Path]:
 
 
 def _states(place: Path) -> dict[Path, State]:
+    # It brings all readers of files: not before there is a folder to look at.
+    from tercet.library.sources import find_files
+
     states = {}
     for file in find_files([place]) if place.is_dir() else ():
         try:

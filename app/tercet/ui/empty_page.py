@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
@@ -14,11 +16,14 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.language import tr
-from tercet.ui import theme
+from tercet.ui import example, theme
 from tercet.ui.flow import FlowLayout
 from tercet.ui.imports_controller import Hover
 from tercet.ui.look import SIZES
 from tercet.ui.widgets import DropZone, Label, Pane, Rule, button, clear_scroll
+
+if TYPE_CHECKING:
+    from tercet.ui.window import MainWindow
 
 #: Under this width over text size the ways to begin stand below one another.
 FOLD_BELOW = 900
@@ -186,3 +191,16 @@ def _column(frame: QFrame, heading: Label, text: str, buttons: tuple[QWidget, ..
         line.addWidget(made)
     inside.addLayout(line)
     return frame
+
+
+def page_of(window: MainWindow) -> EmptyPage:
+    """The page of a window, with all its ways leading where they should."""
+    page = EmptyPage()
+    page.choose_asked.connect(window.imports.choose_files)
+    page.folder_asked.connect(window.imports.choose_folder)
+    page.paper_asked.connect(lambda: window.show_view("paper"))
+    page.example_asked.connect(example.start)
+    page.plan_asked.connect(lambda: window.show_view("plan"))
+    page.size_chosen.connect(lambda size: window.look.choose(size=size))
+    window.pages.addWidget(page)
+    return page

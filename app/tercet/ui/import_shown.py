@@ -83,7 +83,8 @@ class ImportShown(QObject):
         self._window.refresh()
 
     def _hovered(self, hover: Hover | None) -> None:
-        self._window.empty.hover(hover)
+        if self._window.beginning:
+            self._window.empty.hover(hover)
         self._window.season_page.recordings.hover(hover)
         ring = theme.current().hex("focus")
         self._window.setStyleSheet(

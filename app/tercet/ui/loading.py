@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 #: In the order of their use; each brings the ones below it with it.
 HEAVY = (
     "numpy",
-    "tercet.library.reading",
+    "tercet.library.stored",
     "tercet.library.trace",
     "pyqtgraph",
     "tercet.ui.buildup_pane",
@@ -19,6 +19,7 @@ HEAVY = (
     "tercet.ui.recordings_pane",
     "tercet.ui.session_flow",
     "tercet.ui.session_page",
+    "tercet.ui.rejudging",
 )
 
 

@@ -14,7 +14,8 @@ if TYPE_CHECKING:
 
 def ring_of(window: MainWindow, *, loaded: bool) -> list[QWidget]:
     """What takes the focus in each pane of the window, in order."""
-    ring: list[QWidget] = [window.bar.current, window.empty.choose]
+    ring: list[QWidget] = [window.bar.current]
+    ring += [window.empty.choose] if window.beginning else []
     if loaded:
         page, session = window.season_page, window.session_page
         ring += [page.strip.race, page.sheet, *page.build_up.ring, page.card.open]

@@ -108,7 +108,7 @@ class WeekPane(Pane):
             )
 
     def _values(self, day: date) -> Thresholds | None:
-        from tercet.library.reading import in_force
+        from tercet.library.dated import in_force
 
         found = in_force(self._thresholds, day)
         return found.values if found is not None else None

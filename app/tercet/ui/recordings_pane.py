@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt, QUrl, Signal
-from PySide6.QtGui import QDesktopServices, QGuiApplication, QKeyEvent, QResizeEvent
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QGuiApplication, QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
@@ -23,10 +22,10 @@ from tercet.library.intake import Taken
 from tercet.store.queries import FileRow
 from tercet.ui import theme
 from tercet.ui.imports_controller import Hover
+from tercet.ui.problem_row import STATES, ProblemRow
 from tercet.ui.taken_table import TakenTable
 from tercet.ui.twin import number_table
 from tercet.ui.widgets import (
-    BandRow,
     DropZone,
     ElidedLabel,
     Label,
@@ -48,7 +47,6 @@ OUTCOMES = {
     "passed over": mark("Passed over"),
     "refused": mark("Not read"),
 }
-STATES = {"refused": mark("Not read"), "passed over": mark("Passed over"), "run": mark("Check")}
 DROP = mark("Drop recordings here")
 DROP_WORDS = mark(
     "FIT, TCX, GPX, CSV, zip or a typed log, files or a folder; the originals stay as they are"
@@ -196,7 +194,7 @@ class RecordingsPane(Pane):
         theme.changed.connect(self._listed.fit)
         self._taken: list[Taken] = []
         self._problems: list[FileRow] = []
-        self.set_problems([])
+        self._listed_all = False
         self._show_taken([])
 
     def _watched_line(self) -> QWidget:
@@ -288,62 +286,35 @@ class RecordingsPane(Pane):
 
     def set_problems(self, problems: Sequence[FileRow]) -> None:
         """List the files that need a look; they stay until acted on."""
-        self._problems = list(problems)
+        if list(problems) != self._problems:
+            self._problems, self._listed_all = list(problems), False
+        if self.isVisible():
+            self._list_problems()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """List what came in while another page was in view."""
+        super().showEvent(event)
+        self._list_problems()
+
+    def _list_problems(self) -> None:
+        if self._listed_all:
+            return
+        self._listed_all = True
         while self._rows.count() > 1:
             item = self._rows.takeAt(0)
             widget = item.widget() if item is not None else None
             if widget is not None:
                 widget.deleteLater()
         for place, row in enumerate(self._problems[:100]):
-            self._rows.insertWidget(place, self._problem_row(row))
+            shown = ProblemRow(row)
+            shown.skip_asked.connect(self.skip_asked)
+            shown.columns_asked.connect(self.columns_asked)
+            shown.start_asked.connect(self.start_asked)
+            self._rows.insertWidget(place, shown)
         self._scroll.updateGeometry()
-        shown = bool(self._problems)
         self.problems_title.setText(tr("Needs a look  {n}", n=len(self._problems)))
-        self._problems_head.setVisible(shown)
-        self._scroll.setVisible(shown)
-
-    def _problem_row(self, row: FileRow) -> QWidget:
-        refused = row.status == "refused"
-        frame = BandRow("not_read" if refused else "check")
-        state = tr(STATES[row.status])
-        frame.setAccessibleName(f"{row.name}: {state}. {row.problem}")
-        column = QVBoxLayout(frame)
-        column.setContentsMargins(20, 8, 12, 8)
-        column.setSpacing(4)
-        line = QHBoxLayout()
-        name = ElidedLabel(row.name, "body_bold", mode=Qt.TextElideMode.ElideMiddle)
-        line.addWidget(name, 1)
-        line.addWidget(Label(state, "small_bold", "not_read" if refused else "check"))
-        # Not before there is a file to tell of: it loads what the first picture does without.
-        from tercet.library.moments import asks_for_start
-
-        column.addLayout(line)
-        column.addWidget(Label(row.problem, "small", "text_2", wrap=True))
-        actions = QHBoxLayout()
-        if refused and row.format == "CSV":
-            name_columns = button(
-                tr("Name the columns"), name=tr("Name the columns of {file}", file=row.name)
-            )
-            name_columns.clicked.connect(lambda: self.columns_asked.emit(row.sha256))
-            actions.addWidget(name_columns)
-        if refused and asks_for_start(row.problem):
-            tell = button(
-                tr("Say when it started"), name=tr("Say when {file} started", file=row.name)
-            )
-            tell.clicked.connect(lambda: self.start_asked.emit(row.sha256))
-            actions.addWidget(tell)
-        folder = _nearest_folder(row.folder)
-        show = button(tr("Show the folder"), name=tr("Show the folder of {file}", file=row.name))
-        show.setToolTip(row.folder)
-        show.clicked.connect(lambda: _open_folder(str(folder)))
-        skip = button(tr("Skip"), name=tr("Skip {file}", file=row.name))
-        skip.clicked.connect(lambda: self.skip_asked.emit(row.sha256))
-        show.setEnabled(folder is not None)
-        actions.addWidget(skip)
-        actions.addWidget(show)
-        actions.addStretch()
-        column.addLayout(actions)
-        return frame
+        self._problems_head.setVisible(bool(self._problems))
+        self._scroll.setVisible(bool(self._problems))
 
     def _show_taken(self, taken: Sequence[Taken]) -> None:
         self._taken = list(taken)
@@ -384,15 +355,3 @@ def _time_left(seconds: float) -> str:
     if seconds < 90:
         return tr("about {n} s", n=max(round(seconds / 10), 1) * 10)
     return tr("about {n} min", n=round(seconds / 60))
-
-
-def _nearest_folder(folder: str) -> Path | None:
-    """The folder itself, or the one that the archive it is in lies in."""
-    place = Path(folder)
-    if place.is_dir():
-        return place
-    return next((up.parent for up in (place, *place.parents) if up.is_file()), None)
-
-
-def _open_folder(folder: str) -> None:
-    QDesktopServices.openUrl(QUrl.fromLocalFile(folder))

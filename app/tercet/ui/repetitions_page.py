@@ -21,7 +21,7 @@ from tercet.engine.notation import race_speed
 from tercet.engine.scale import Thresholds
 from tercet.language import mark, tr
 from tercet.library import planning
-from tercet.library.reading import in_force
+from tercet.library.dated import in_force
 from tercet.library.repetition_book import Book, BookSet, Remark, book
 from tercet.library.views import SeasonView
 from tercet.store import queries

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, datetime
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,7 +15,7 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 from tercet.language import tr
 from tercet.library.library import Library
 from tercet.library.views import SeasonView
-from tercet.ui import example, glance, last_place
+from tercet.ui import glance, last_place
 from tercet.ui.foot import Foot
 from tercet.ui.geometry import place
 from tercet.ui.glance import Glance
@@ -81,7 +82,6 @@ class MainWindow(QMainWindow):
         self.pages = QStackedWidget()
         self.pages.currentChanged.connect(self._page_changed)
         self.blank = QWidget()
-        self.empty: EmptyPage
         self.undo_bar: UndoBar
         self.acts: Actions
         self.foot = Foot()
@@ -94,13 +94,17 @@ class MainWindow(QMainWindow):
         self.setCentralWidget(whole)
         self._whole = whole
 
-    def _connect(self) -> None:
-        self.empty.choose_asked.connect(self.imports.choose_files)
-        self.empty.folder_asked.connect(self.imports.choose_folder)
-        self.empty.paper_asked.connect(lambda: self.show_view("paper"))
-        self.empty.example_asked.connect(example.start)
-        self.empty.plan_asked.connect(lambda: self.show_view("plan"))
-        self.empty.size_chosen.connect(lambda size: self.look.choose(size=size))
+    @cached_property
+    def empty(self) -> EmptyPage:
+        """The ways to begin, built where there is nothing else to show."""
+        from tercet.ui.empty_page import page_of
+
+        return page_of(self)
+
+    @property
+    def beginning(self) -> bool:
+        """Whether the ways to begin are in view."""
+        return "empty" in self.__dict__ and self.pages.currentWidget() is self.empty
 
     def _begin(self, kept: Glance | None) -> None:
         """Show the sheet as it was last seen, or else as soon as it was read."""
@@ -119,7 +123,6 @@ class MainWindow(QMainWindow):
         self._loading.start()
         if self._first is None:
             self.refresh()
-        from tercet.ui.empty_page import EmptyPage
         from tercet.ui.focus_ring import FocusRing
         from tercet.ui.menu import Menu
         from tercet.ui.undo_bar import UndoBar
@@ -128,9 +131,6 @@ class MainWindow(QMainWindow):
         self.undo_bar = UndoBar(self._whole)
         self.acts = Actions(self._library, self._answers, self.undo_bar, self)
         self.acts.changed.connect(self.refresh)
-        self.empty = EmptyPage()
-        self.pages.addWidget(self.empty)
-        self._connect()
         self.menu_entries = Menu(self.bar.menu, self)
         self._ring = FocusRing(self)
 
@@ -235,10 +235,10 @@ class MainWindow(QMainWindow):
         empty = shown.empty
         self.bar.set_views(not empty, bool(view.sessions))
         if empty and not running:
-            if self.pages.currentWidget() is not self.empty and self.further.current is None:
+            if not self.beginning and self.further.current is None:
                 self.pages.setCurrentWidget(self.empty)
                 self.empty.choose.setFocus(Qt.FocusReason.OtherFocusReason)
-        elif self.pages.currentWidget() in (self.blank, self.empty):
+        elif self.beginning or self.pages.currentWidget() is self.blank:
             self.pages.setCurrentWidget(self.season_page)
             self.season_page.sheet.scroll_to_today()
             self.season_page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)

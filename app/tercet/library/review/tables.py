@@ -7,9 +7,12 @@ import io
 import os
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from tercet.language import tr
-from tercet.library.review.content import Page, Review
+
+if TYPE_CHECKING:
+    from tercet.library.review.content import Page, Review
 
 EXACT = ("easy_s", "moderate_s", "hard_s", "unjudged_s")
 
