@@ -4010,6 +4010,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Show as table</source>
+        <extracomment>Headings and rows of a table.</extracomment>
         <translation>Als Tabelle zeigen</translation>
     </message>
     <message>

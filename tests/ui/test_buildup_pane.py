@@ -207,7 +207,7 @@ def test_a_stretch_shows_its_own_sums_in_words(pane: BuildUpPane) -> None:
 
 
 def test_what_is_dragged_out_is_picture_drawing_numbers_and_file(pane: BuildUpPane) -> None:
-    data = taken.mime(pane, pane.twin.handle.name, pane.twin.handle.numbers)
+    data = taken.mime(pane, pane.twin.handle.name, pane.twin.handle.numbers())
     assert data.hasImage()
     assert bytes(data.data(taken.PNG).data()).startswith(b"\x89PNG")
     root = fromstring(bytes(data.data(taken.SVG).data()))

@@ -184,7 +184,7 @@ class BenchSet(QWidget):
         self.highest.set(words.share(found.highest))
         beats = found.highest_heart_rate
         self.heart.set(words.heart_rate(beats) if math.isfinite(beats) else tr("not known"))
-        self.twin.set_numbers(tuple(map(tr, HEADINGS)), table_rows(found), {1})
+        self.twin.set_numbers(lambda: (tuple(map(tr, HEADINGS)), table_rows(found)), {1})
         self.chart.describe(
             tr(
                 "Predicted for {count} of {length}: highest uptake {highest}, {near} near the "

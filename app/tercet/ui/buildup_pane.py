@@ -228,7 +228,7 @@ class BuildUpPane(QFrame):
         ):
             widget.setVisible(shown)
         self.chart.setMinimumHeight(themes.current().px(130) if self._folded else 0)
-        self.twin.set_numbers(tuple(map(tr, HEADINGS)), self._rows(), left={0})
+        self.twin.set_numbers(lambda: (tuple(map(tr, HEADINGS)), self._rows()), left={0})
         summary = self._summary() if ran else tr(EMPTY)
         self.chart.setAccessibleDescription(summary)
         self.setAccessibleName(tr("Build-up by block"))

@@ -18,7 +18,7 @@ from tercet.ui.curve_view import CurveView
 from tercet.ui.page import Context, Page
 from tercet.ui.span_chooser import SpanChooser
 from tercet.ui.total_words import why_total
-from tercet.ui.twin import Twin
+from tercet.ui.twin import Numbers, Twin
 from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
 
 #: Width over text size under which the blocks go below the curve. [px at 100 %]
@@ -155,7 +155,7 @@ class IntensityCurvePage(Page):
         curves = [c for item in shown for c in (item.run, item.wanted) if c is not None]
         highest = max((float(curve.density.max()) for curve in curves), default=1.0)
         self.blocks.show_blocks(data.blocks, highest)
-        self._fill_table(data)
+        self.twin.set_numbers(lambda: table_rows(data), {0})
 
     def _paces(self, data: CurvePage) -> tuple[str, str]:
         entry = data.thresholds
@@ -166,20 +166,22 @@ class IntensityCurvePage(Page):
             return tr("about {amount}", amount=lt1), tr("about {amount}", amount=lt2)
         return lt1, lt2
 
-    def _fill_table(self, data: CurvePage) -> None:
-        listed = [*([data.drawn] if data.drawn else []), *data.blocks]
-        rows = []
-        for item in listed:
-            whole = whole_shares(item.shares)
-            cells = [f"{words.hours(s)}  {p} %" for s, p in zip(item.seconds, whole, strict=True)]
-            rows.append((item.span.name, *cells, words.share(item.span.shares[0])))
-        self.twin.set_numbers(tuple(map(tr, HEADINGS)), rows, {0})
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Put the blocks below where the width is short."""
         super().resizeEvent(event)
         narrow = self.width() / theme.current().scale < STACK_BELOW
         self._right.setVisible(not narrow)
+
+
+def table_rows(data: CurvePage) -> Numbers:
+    """Headings and rows of the table: what is drawn, and every block."""
+    listed = [*([data.drawn] if data.drawn else []), *data.blocks]
+    rows = []
+    for item in listed:
+        whole = whole_shares(item.shares)
+        cells = [f"{words.hours(s)}  {p} %" for s, p in zip(item.seconds, whole, strict=True)]
+        rows.append((item.span.name, *cells, words.share(item.span.shares[0])))
+    return tuple(map(tr, HEADINGS)), rows
 
 
 def class_words(shape: Shape) -> str:

@@ -174,7 +174,8 @@ class PlanPage(Page):
         self._view, self._rows = view, build(view)
         self._blocks, self._races, self._thresholds = blocks, races, thresholds
         self.weeks.set_rows(self._rows)
-        self.twin.set_numbers(tuple(map(tr, HEADINGS)), table_rows(self._rows), {0, 2})
+        rows = self._rows
+        self.twin.set_numbers(lambda: (tuple(map(tr, HEADINGS)), table_rows(rows)), {0, 2})
         self.scale.update()
         self._say(self._rows)
         self._show_chosen()

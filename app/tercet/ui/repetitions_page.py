@@ -228,7 +228,7 @@ class RepetitionsPage(Page):
         self.heads.update()
         self.none.setVisible(not found.blocks)
         self.heads.setVisible(bool(found.blocks) and not self.twin.show_table.isChecked())
-        self.twin.set_numbers(tuple(map(tr, HEADINGS)), table_rows(found), {0, 1, 2})
+        self.twin.set_numbers(lambda: (tuple(map(tr, HEADINGS)), table_rows(found)), {0, 1, 2})
         self._remark = found.remarks[0] if found.remarks else None
         said = [remark.text for remark in found.remarks[:1]]
         if len(found.remarks) > 1:

@@ -95,8 +95,7 @@ class TracePanel(QWidget):
             f"{words.spoken(trace.elapsed_s)}, {repetitions}; "
             f"{parts_sentence(trace.parts, units)} {below} {made_from}"
         )
-        headings, rows = minute_rows(trace, units)
-        self.twin.set_numbers(headings, rows, left={len(headings) - 1})
+        self.twin.set_numbers(lambda: minute_rows(trace, units), left={-1})
 
     def restyle(self, *_: object) -> None:
         look = themes.current()

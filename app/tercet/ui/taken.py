@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from collections.abc import Callable
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -140,7 +141,8 @@ class Handle(QToolButton):
         super().__init__(chart)
         self._chart, self._whole = chart, whole
         self._pressed: QPoint | None = None
-        self.name, self.numbers = "", ""
+        self.name = ""
+        self.numbers: Callable[[], str] = str
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setCursor(Qt.CursorShape.OpenHandCursor)
         self.setToolTip(tr("Drag the chart to a document or a folder, or click to copy or save it"))
@@ -197,7 +199,7 @@ class Handle(QToolButton):
         """Let the chart hang at the pointer until it is dropped."""
         self.hide()
         drag = QDrag(self._chart)
-        drag.setMimeData(mime(self._whole, self.name, self.numbers))
+        drag.setMimeData(mime(self._whole, self.name, self.numbers()))
         hanging = QPixmap.fromImage(picture(self._whole))
         drag.setPixmap(hanging.scaledToWidth(HANGING, Qt.TransformationMode.SmoothTransformation))
         drag.exec(Qt.DropAction.CopyAction)

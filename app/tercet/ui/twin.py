@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, Qt
 from PySide6.QtGui import QAction, QGuiApplication, QKeySequence, QPainter
@@ -22,6 +22,9 @@ from PySide6.QtWidgets import (
 from tercet.language import tr
 from tercet.ui import theme as themes
 from tercet.ui.taken import Handle, ask_where, save
+
+#: Headings and rows of a table.
+Numbers = tuple[Sequence[str], Sequence[Sequence[str]]]
 
 
 class _MarkedRow(QStyledItemDelegate):
@@ -105,8 +108,8 @@ class Twin(QStackedWidget):
         super().__init__()
         self.chart, self.table = chart, number_table(name)
         self._owner = owner
-        self._headings: tuple[str, ...] = ()
-        self._rows: tuple[tuple[str, ...], ...] = ()
+        self._word: Callable[[], Numbers] = lambda: ((), ())
+        self._numbers: Numbers | None = None
         self.addWidget(chart)
         self.addWidget(self.table)
         self.show_table = QAction(tr("Show as table"), self)
@@ -132,26 +135,36 @@ class Twin(QStackedWidget):
         for widget in (owner, chart, self.table):
             widget.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
 
-    def set_numbers(
-        self, headings: Sequence[str], rows: Sequence[Sequence[str]], left: set[int]
-    ) -> None:
-        """Give the table's contents; columns in ``left`` hold words."""
-        self._headings = tuple(headings)
-        self._rows = tuple(tuple(row) for row in rows)
+    def set_numbers(self, word: Callable[[], Numbers], left: set[int]) -> None:
+        """Give what words the table's contents; columns in ``left`` hold words, -1 is the last.
+
+        They are worded once they are looked at or taken along, for it takes its time.
+        """
+        self._word, self._numbers = word, None
         self._left = set(left)
-        self.handle.numbers = self.text
+        self.handle.numbers = lambda: self.text
         self._stale = True
         if self.currentWidget() is self.table:
             self._fill()
 
+    @property
+    def numbers(self) -> Numbers:
+        """Headings and rows, worded now if nobody asked before."""
+        if self._numbers is None:
+            self._numbers = self._word()
+        return self._numbers
+
     def _fill(self) -> None:
-        """Put the numbers into the table: only once it is looked at, for it takes its time."""
         if self._stale:
             self._stale = False
-            fill_table(self.table, self._headings, self._rows, self._left)
+            headings, rows = self.numbers
+            left = {column % len(headings) for column in self._left}
+            fill_table(self.table, headings, rows, left)
 
     def restyle(self, *_: object) -> None:
-        fit_table(self.table, max(self._left))
+        columns = self.table.columnCount()
+        if columns:
+            fit_table(self.table, max(column % columns for column in self._left))
 
     @property
     def actions_by_key(self) -> tuple[QAction, ...]:
@@ -161,7 +174,8 @@ class Twin(QStackedWidget):
     @property
     def text(self) -> str:
         """All numbers, parted by tabs, a heading line first."""
-        return "\n".join("\t".join(row) for row in (self._headings, *self._rows))
+        headings, rows = self.numbers
+        return "\n".join("\t".join(row) for row in (headings, *rows))
 
     def _show_table(self, shown: bool) -> None:
         before, after = (self.chart, self.table) if shown else (self.table, self.chart)

@@ -110,8 +110,10 @@ class HistoryPane(Pane):
         self.chart.set(self._entries, self._today, quantities[shown], self._proposed)
         watts = "power" in self._known
         heads = [tr(head) for head in (*HEADINGS, *(WATTS if watts else ()), *BEHIND)]
-        rows = [self._row(entry, watts=watts) for entry in self._entries]
-        self.twin.set_numbers(heads, rows, {0, len(heads) - 1})
+        entries = list(self._entries)
+        self.twin.set_numbers(
+            lambda: (heads, [self._row(entry, watts=watts) for entry in entries]), {0, -1}
+        )
 
     def _quantities(self) -> dict[str, Quantity]:
         made = (pace_quantity(self._units), beats_quantity(), watts_quantity())
