@@ -2472,10 +2472,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Sucht Dateien</translation>
     </message>
     <message>
-        <source>Main race</source>
-        <translation>Hauptrennen</translation>
-    </message>
-    <message>
         <source>Make a block here</source>
         <translation>Hier einen Block anlegen</translation>
     </message>
@@ -2968,6 +2964,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Nothing is changed unless you do it.</source>
         <translation>Nichts wird geändert, wenn du es nicht tust.</translation>
+    </message>
+    <message>
+        <source>Nothing is counted back, and the season&apos;s main race stays as it is</source>
+        <translation>Nichts wird zurückgerechnet, und der Hauptwettkampf der Saison bleibt, wie er ist</translation>
     </message>
     <message>
         <source>Nothing moderate was run here.</source>
@@ -3557,6 +3557,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Remove a test</source>
         <translation>Test entfernen</translation>
+    </message>
+    <message>
+        <source>Remove the race</source>
+        <translation>Wettkampf entfernen</translation>
     </message>
     <message>
         <source>Remove this block</source>

@@ -198,6 +198,25 @@ def test_last_years_main_race_stays_one(store: Store) -> None:
     assert [race.name for race in queries.races(store) if race.main] == ["Half before", "10 km"]
 
 
+def test_a_race_kept_beside_the_main_one_leaves_it_so() -> None:
+    main = Race(date(2026, 9, 27), "Half", 21_097.5, main=True, id=1)
+    beside = Race(date(2026, 8, 2), "10 km", 10_000.0, main=True)
+    assert not planning.as_kept([main], beside).main
+    assert planning.as_kept([main], replace(main, name="Half marathon", main=False)).main
+    assert planning.as_kept([main], replace(beside, day=main.day + 300 * DAY)).main
+    assert planning.as_kept([], beside).main
+
+
+def test_planning_goes_on_after_a_block_that_leads_to_an_earlier_race() -> None:
+    today = date(2026, 9, 23)
+    taper = Block(date(2026, 9, 14), date(2026, 9, 27), "Taper", "taper", 0.8)
+    half, spring = Race(taper.end, "Half"), Race(date(2027, 4, 18), "10 km")
+    start = lambda race, blocks: planning.usual_start(blocks, [half], race.day, today)  # noqa: E731
+    assert start(spring, [taper]) == date(2026, 9, 28)
+    assert start(half, [taper]) == taper.start
+    assert start(spring, []) == date(2026, 9, 21)
+
+
 def test_a_planned_row_round_trip(store: Store) -> None:
     entry = Planned(TODAY, "45 min easy", 2, "with Aldo")
     row = plan_queries.planned_row(entry)

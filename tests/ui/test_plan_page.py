@@ -171,6 +171,29 @@ def test_counting_back_lays_the_season_out(qtbot, page, library) -> None:
     assert library.call(queries.races)[0].goal_s == 5040.0
 
 
+def test_a_race_beside_the_main_one_is_kept_and_removed(qtbot, page, library) -> None:
+    def dialog() -> CountBackDialog:
+        qtbot.mouseClick(page.races, Qt.MouseButton.LeftButton)
+        return next(each for each in page.findChildren(CountBackDialog) if each.isVisible())
+
+    first = dialog()
+    assert first.remove.isEnabled()
+    first.race.setCurrentIndex(first.race.count() - 1)
+    assert not first.remove.isEnabled()
+    first.name.selectAll()
+    qtbot.keyClicks(first.name, "Town 10")
+    qtbot.mouseClick(first.save_race, Qt.MouseButton.LeftButton)
+    races = lambda: [(race.name, race.main) for race in library.call(queries.races)]  # noqa: E731
+    both = [("Half", True), ("Town 10", False)]
+    qtbot.waitUntil(lambda: sorted(races()) == both, timeout=5_000)
+    qtbot.waitUntil(lambda: len(page._races) == 2, timeout=5_000)
+    second = dialog()
+    assert second.name.text() == "Half"
+    second.race.setCurrentText(next(t for t in map(second.race.itemText, range(2)) if "Town" in t))
+    qtbot.mouseClick(second.remove, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: races() == both[:1], timeout=5_000)
+
+
 def test_the_plan_is_written_as_a_calendar(qtbot, page, library, tmp_path: Path) -> None:
     library.call(planning.add_planned, MONDAY, "30 min easy, 8 x 20 s strides / 40 s walk")
     target = tmp_path / "plan.ics"

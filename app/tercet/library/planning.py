@@ -177,6 +177,41 @@ def lesser(others: Sequence[Race], race: Race, start: date) -> list[Race]:
     return [replace(item, main=item.main and not first < item.day < last) for item in others]
 
 
+def as_kept(races: Sequence[Race], race: Race) -> Race:
+    """A race as it is kept without counting back: main if it was, or if its season has no other.
+
+    Parameters
+    ----------
+    races : sequence of Race
+        As they are.
+    race : Race
+        The one to keep, new or changed.
+    """
+    was = any(old.main for old in races if race.id is not None and old.id == race.id)
+    main = any(old.main and abs(old.day - race.day) < SEASON_DAYS for old in races)
+    return replace(race, main=was or not main)
+
+
+def usual_start(
+    blocks: Sequence[Block], races: Sequence[Race], race_day: date, today: date
+) -> date:
+    """Where planning for a race goes on: at the block under way, else at this week's first day.
+
+    A block under way that leads to an earlier race is left to it: planning goes on after its end.
+
+    Parameters
+    ----------
+    blocks, races
+        As they are.
+    race_day, today : date
+    """
+    block = next((block for block in blocks if block.start <= today <= block.end), None)
+    if block is None:
+        return week_days.start_of(today)
+    earlier = any(today <= race.day <= block.end and race.day < race_day for race in races)
+    return block.end + DAY if earlier else block.start
+
+
 def remove_race(store: Store, race_id: int) -> Changes:
     """Remove a race."""
     step = tr("Remove a race")

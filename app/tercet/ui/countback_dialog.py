@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
 
 from PySide6.QtCore import QDate
 from PySide6.QtWidgets import (
@@ -81,7 +80,7 @@ class CountBackDialog(QDialog):
         self._id: int | None = None
         self.setWindowTitle(tr("Races and goals"))
         self.race = QComboBox()
-        self.race.setAccessibleName(tr("Main race"))
+        self.race.setAccessibleName(tr("Race"))
         for item in self._races:
             self.race.addItem(f"{item.name}, {words.short_day(item.day)}", item.id)
         self.race.addItem(tr("Another race"), None)
@@ -97,12 +96,16 @@ class CountBackDialog(QDialog):
         self.goal = QLineEdit()
         self.goal.setAccessibleName(tr("Goal time, such as 1:24:00"))
         self.goal.setPlaceholderText(tr("not set"))
-        self.start = DayEdit(self._usual_start(), tr("First day of the plan"))
+        self.start = DayEdit(view.today, tr("First day of the plan"))
         self.volume = AmountEdit(tr("Running time of a week nowadays"))
         self.numbers: dict[str, NumberEdit] = {}
         self.shown = Label("", "body", wrap=True)
         self.error = ErrorLine()
         self.cancel, self.save_race = button(tr("Cancel")), button(tr("Keep the race only"))
+        self.save_race.setToolTip(
+            tr("Nothing is counted back, and the season's main race stays as it is")
+        )
+        self.remove = button(tr("Remove the race"))
         self.apply = button(tr("Lay out the season"), primary=True)
         self._arrange()
         now = nowadays(view)
@@ -120,7 +123,7 @@ class CountBackDialog(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 14, 20, 14)
         column.setSpacing(8)
-        column.addWidget(Label(tr("Main race"), "pane_title"))
+        column.addWidget(Label(tr("Race"), "pane_title"))
         fields = QGridLayout()
         fields.setHorizontalSpacing(10)
         top = ((tr("Race"), self.race), (tr("Name"), self.name), (tr("Day"), self.day))
@@ -167,13 +170,14 @@ class CountBackDialog(QDialog):
         column.addWidget(Label(tr(ORIGIN), "small", "text_2", wrap=True))
         buttons = QHBoxLayout()
         buttons.addWidget(self.save_race)
+        buttons.addWidget(self.remove)
         buttons.addStretch(1)
         buttons.addWidget(self.cancel)
         buttons.addWidget(self.apply)
         column.addLayout(buttons)
 
     def _connect(self) -> None:
-        for made in (self.cancel, self.save_race):
+        for made in (self.cancel, self.save_race, self.remove):
             made.setAutoDefault(False)
         self.apply.setDefault(True)
         self.race.currentIndexChanged.connect(self._race_chosen)
@@ -186,13 +190,8 @@ class CountBackDialog(QDialog):
             box.valueChanged.connect(self._reckon)
         self.cancel.clicked.connect(self.reject)
         self.save_race.clicked.connect(self._keep_race)
+        self.remove.clicked.connect(self._remove_race)
         self.apply.clicked.connect(self._apply)
-
-    def _usual_start(self) -> date:
-        """Where planning goes on: at the block under way, else at this week's first day."""
-        today = self._view.today
-        under_way = [b.start for b in self._blocks if b.start <= today <= b.end]
-        return under_way[0] if under_way else week_days.start_of(today)
 
     def _race_chosen(self) -> None:
         self._id = self.race.currentData()
@@ -213,6 +212,11 @@ class CountBackDialog(QDialog):
         else:
             self.name.setText(tr("Race"))
             self.goal.setText("")
+            ahead = self._view.today + 84 * DAY
+            self.day.setDate(QDate(ahead.year, ahead.month, ahead.day))
+        start = planning.usual_start(self._blocks, self._races, self.day.day, self._view.today)
+        self.start.setDate(QDate(start.year, start.month, start.day))
+        self.remove.setEnabled(race is not None)
         self._show_rules(self._kept_rules())
         self._distance_changed()
 
@@ -303,8 +307,13 @@ class CountBackDialog(QDialog):
         self._context.settings.setValue("countback", numbers)
 
     def _keep_race(self) -> None:
-        self._context.acts.do(planning.set_race, self.wanted_race())
+        self._context.acts.do(planning.set_race, planning.as_kept(self._races, self.wanted_race()))
         self.accept()
+
+    def _remove_race(self) -> None:
+        if self._id is not None:
+            self._context.acts.do(planning.remove_race, self._id)
+            self.accept()
 
     def _apply(self) -> None:
         self._keep()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tercet import week_days
 from tercet.language import mark, several, tr
 from tercet.ui import words
 from tercet.ui.plan_rows import PlanRows, Span, WeekRow, kind_words
@@ -52,8 +53,7 @@ def week_spoken(shown: PlanRows, week: WeekRow) -> str:
 
 def span_words(shown: PlanRows, span: Span) -> tuple[str, ...]:
     """What stands under a block's name: its kind and weeks, then hours and share of easy."""
-    days = (span.end - span.start).days + 1
-    weeks = round(days / 7) or 1
+    weeks = len(week_days.starts(span.start, span.end))
     run = shown.run_in(span)
     easy = shown.easy_in(span)
     hours = sum(run[:3]) + run[4]
