@@ -12,7 +12,7 @@ from tests.formats.build import run_fit, run_gpx
 
 from tercet import language, resources
 from tercet.formats import fit
-from tercet.library import moments, naming, operations, pieces, season
+from tercet.library import moments, naming, operations, pieces, season, unset_clock
 from tercet.library.library import Library
 from tercet.store import packing, queries
 
@@ -135,7 +135,7 @@ def test_starts_and_zones_are_put_right_for_many_at_once(library: Library) -> No
     ],
 )
 def test_clocks_that_were_never_set_are_known(start: datetime, dead: bool) -> None:
-    assert moments.dead_clock(start, datetime(2026, 6, 10, tzinfo=UTC)) is dead
+    assert unset_clock.dead_clock(start, datetime(2026, 6, 10, tzinfo=UTC)) is dead
 
 
 def test_a_watch_without_a_clock_asks_and_is_read_by_the_answer(
@@ -230,7 +230,7 @@ def test_a_file_without_a_clock_is_known_in_the_language_it_was_refused_in() -> 
     start = datetime(1989, 12, 31, tzinfo=UTC)
     for spoken in language.languages():
         language.use(spoken)
-        kept = moments.question(start)
+        kept = unset_clock.question(start)
         language.use(language.SOURCE)
-        assert moments.asks_for_start(kept)
-    assert not moments.asks_for_start("It is larger than 64 MB.")
+        assert unset_clock.asks_for_start(kept)
+    assert not unset_clock.asks_for_start("It is larger than 64 MB.")

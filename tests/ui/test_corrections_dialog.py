@@ -12,7 +12,7 @@ from tests.formats.build import run_fit
 from tercet import resources
 from tercet.library import pieces, season
 from tercet.library.library import Library
-from tercet.library.moments import asks_for_start
+from tercet.library.unset_clock import asks_for_start
 from tercet.store import queries
 from tercet.ui.corrections_dialog import CorrectionsDialog
 from tercet.ui.start_dialog import StartDialog

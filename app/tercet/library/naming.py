@@ -13,7 +13,7 @@ from tercet.formats.table import Naming, Question, Sheet, Table, naming_of, shee
 from tercet.formats.table.columns import headings
 from tercet.formats.unpack import Refused
 from tercet.language import tr
-from tercet.library import intake, localtime, moments, reading
+from tercet.library import intake, localtime, reading, unset_clock
 from tercet.library.reading import Terms
 from tercet.library.sources import Source
 from tercet.store import paper_queries, queries
@@ -171,7 +171,7 @@ def tell_start(store: Store, sha256: str, start: datetime, *, alike: bool = Fals
     step = tr("Say when a run started")
     read = []
     for file in queries.files_to_look_at(store):
-        if file.sha256 != sha256 and not (alike and moments.asks_for_start(file.problem)):
+        if file.sha256 != sha256 and not (alike and unset_clock.asks_for_start(file.problem)):
             continue
         own = _clock(store, file.sha256)
         if own is not None:

@@ -26,7 +26,7 @@ from tercet.formats.table import FORMAT as TABLE
 from tercet.formats.table import Naming, Table
 from tercet.formats.unpack import MAX_BYTES, Counted, Refused
 from tercet.language import tr
-from tercet.library import localtime, moments, season_file, tabled, written
+from tercet.library import localtime, season_file, tabled, unset_clock, written
 from tercet.library.beside import presses
 from tercet.library.dated import in_force as in_force
 from tercet.library.known_race import known_race, pair_of
@@ -238,10 +238,10 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
     if isinstance(found, Table):
         return read("read", TABLE, found.problem, prepare_table(found, terms))
     if terms.start is not None:
-        found = moments.started_at(found, terms.start, terms.zone)
+        found = unset_clock.started_at(found, terms.start, terms.zone)
     first = min(recording.start for recording in found)
-    if moments.dead_clock(first, datetime.now(UTC)):
-        return read("refused", found[0].format, moments.question(first))
+    if unset_clock.dead_clock(first, datetime.now(UTC)):
+        return read("refused", found[0].format, unset_clock.question(first))
     found = at_long_gaps(found)
     runs = []
     problem = next((recording.damage for recording in found if recording.damage), "")

@@ -6,21 +6,16 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from threading import Event
-from typing import TYPE_CHECKING
 
 from tercet.domain import Changes
-from tercet.language import mark, tr
+from tercet.language import tr
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.record import Archive, RecordError
+from tercet.library.record_report import STEP, Merged
 from tercet.store import queries
 from tercet.store import record_queries as rows
 from tercet.store.database import Row, Store
-
-if TYPE_CHECKING:
-    from tercet.library.record_merge import Merged
-
-STEP = mark("Take in a record")
 
 
 def take_files(

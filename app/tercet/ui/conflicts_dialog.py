@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QButtonGroup, QDialog, QHBoxLayout, QRadioButton, 
 from tercet import language
 from tercet.language import mark, several, tr
 from tercet.library import session_kinds
-from tercet.library.record_merge import Conflict, Merged
+from tercet.library.record_report import Conflict, Merged
 from tercet.ui.fields import fit_to_screen
 from tercet.ui.widgets import Label, Rule, button, clear_scroll
 

@@ -1,28 +1,11 @@
-"""The focus by keyboard: when it is shown, and F6, which takes it round the panes in view."""
+"""The focus by keyboard: when it is shown, and how it goes round the panes in view."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QScrollArea, QWidget
-
-if TYPE_CHECKING:
-    from tercet.ui.window import MainWindow
-
-
-def ring_of(window: MainWindow, *, loaded: bool) -> list[QWidget]:
-    """What takes the focus in each pane of the window, in order."""
-    ring: list[QWidget] = [window.bar.current]
-    ring += [window.empty.choose] if window.beginning else []
-    if loaded:
-        page, session = window.season_page, window.session_page
-        ring += [page.strip.race, page.sheet, *page.build_up.ring, page.card.open]
-        ring += [page.recordings.choose, session.head.kind, session.panel.chart]
-        ring += [session.repetitions.table, session.notes.note, *window.further.ring()]
-    return ring
-
 
 #: Focus that came by these is shown.
 KEYBOARD = (

@@ -9,7 +9,7 @@ from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
 from tercet.language import mark, tr
-from tercet.library.moments import asks_for_start
+from tercet.library.unset_clock import asks_for_start
 from tercet.store.queries import FileRow
 from tercet.ui.widgets import BandRow, ElidedLabel, Label, button
 

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QProgressBar, QWidget
 from tercet.language import mark, tr
 from tercet.library import record, record_merge, without_places
 from tercet.library.importing import Progress
-from tercet.library.record_merge import Conflict, Merged
+from tercet.library.record_report import Conflict, Merged
 from tercet.library.review import tables
 from tercet.library.without_places import Home
 from tercet.store.database import Store

@@ -142,6 +142,12 @@ class SeasonPage(QWidget):
         """Whether the right side stands below the sheet."""
         return self.splitter.orientation() == Qt.Orientation.Vertical
 
+    @property
+    def ring(self) -> list[QWidget]:
+        """What F6 goes round here, in order, once loaded."""
+        ends = [self.card.open, self.recordings.choose]
+        return [self.strip.race, self.sheet, *self.build_up.ring, *ends]
+
     def show_recordings(self, shown: bool) -> None:
         """Bring the recordings pane to the front, or the charts back."""
         self.right.setCurrentIndex(1 if shown else 0)

@@ -141,6 +141,11 @@ class SessionPage(QWidget):
         self.notes.save()
 
     @property
+    def ring(self) -> list[QWidget]:
+        """What F6 goes round here, in order."""
+        return [self.head.kind, self.panel.chart, self.repetitions.table, self.notes.note]
+
+    @property
     def folded(self) -> bool:
         """Whether the cards stand below the trace."""
         return self._columns.direction() == QBoxLayout.Direction.TopToBottom

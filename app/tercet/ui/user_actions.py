@@ -22,7 +22,7 @@ from tercet.ui.undo_bar import UndoBar
 
 if TYPE_CHECKING:
     from tercet.domain import Block, Changes, Race
-    from tercet.library.record_merge import Conflict
+    from tercet.library.record_report import Conflict
     from tercet.library.session_kinds import Kind
 
 

@@ -23,7 +23,7 @@ from tercet.ui.imports_controller import Imports, local_files
 from tercet.ui.jobs import Answers
 from tercet.ui.loading import Loading
 from tercet.ui.look import Look, settings_of
-from tercet.ui.panes import focus_next, ring_of
+from tercet.ui.panes import focus_next
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.top_bar import TopBar
 
@@ -243,7 +243,7 @@ class MainWindow(QMainWindow):
             self.season_page.sheet.scroll_to_today()
             self.season_page.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
         if not running:
-            self._choose_a_session(view)
+            last_place.choose_session(self.season_page, view, self._settings)
         judged_anew = before is None or before.thresholds != shown.thresholds
         judged_anew |= self.sessions.units != units
         self.sessions.units = units
@@ -258,14 +258,6 @@ class MainWindow(QMainWindow):
         if self._stale:
             self._stale = False
             self.refresh()
-
-    def _choose_a_session(self, view: SeasonView) -> None:
-        """At first show the session of last time, or else the latest one."""
-        if self.season_page.had_session or not view.sessions:
-            return
-        kept = str(self._settings.value("session", ""))
-        known = kept.isdigit() and int(kept) in {item.id for item in view.sessions}
-        self.season_page.sheet.select_session(int(kept) if known else view.sessions[-1].id)
 
     def _page_changed(self, _place: int) -> None:
         if self._ready:
@@ -333,7 +325,11 @@ class MainWindow(QMainWindow):
 
     def next_pane(self) -> None:
         """Move the focus round the panes in view."""
-        focus_next(ring_of(self, loaded=self._ready))
+        ring: list[QWidget] = [self.bar.current]
+        ring += [self.empty.choose] if self.beginning else []
+        if self._ready:
+            ring += [*self.season_page.ring, *self.session_page.ring, *self.further.ring()]
+        focus_next(ring)
 
     def delete_session(self) -> None:
         """Delete the chosen session; undo brings it back."""
