@@ -64,7 +64,7 @@ def test_enter_opens_a_runner_and_ctrl_tab_comes_back(qtbot, desk: Desk, library
     page = squad_page(qtbot, desk)
     page.lines[0].setFocus()
     QTest.keyClick(page.lines[0], Qt.Key.Key_Down)
-    assert page.lines[1].hasFocus() or not desk.main.isActiveWindow()
+    qtbot.waitUntil(lambda: page.lines[1].hasFocus() or not desk.main.isActiveWindow())
     before = desk.main
     QTest.keyClick(page.lines[1], Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: desk.main is not before, timeout=5_000)
