@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gzip
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
@@ -11,6 +12,7 @@ import pytest
 from tests.formats.build import run_fit, run_gpx
 
 from tercet import language, resources
+from tercet.domain import Stream
 from tercet.formats import fit
 from tercet.library import moments, naming, operations, pieces, season, unset_clock
 from tercet.library.library import Library
@@ -18,8 +20,8 @@ from tercet.store import packing, queries
 
 SAMPLES = resources.samples()
 FIT = "2026-04-15-1806.fit"
-#: The stretch between the two samples at the cut falls to neither piece.
-A_SECOND, APART_S, METRES = 1.0, 10.0, 30.0
+#: Samples of the watch lie up to so far apart. [s]
+APART_S = 10.0
 
 
 @pytest.fixture
@@ -39,13 +41,15 @@ def test_cut_and_joined_again_a_run_is_what_it_was(library: Library) -> None:
     library.call(pieces.cut, whole.id, 1200.0)
     one, two = sessions(library)
     assert 0 <= (two.start - one.start).total_seconds() - 1200 <= APART_S
-    assert abs(one.elapsed_s + two.elapsed_s - whole.elapsed_s) <= APART_S
-    assert abs(one.distance_m + two.distance_m - whole.distance_m) <= METRES
+    assert one.elapsed_s + two.elapsed_s == pytest.approx(whole.elapsed_s)
+    assert one.distance_m + two.distance_m == pytest.approx(whole.distance_m, abs=0.1)
+    # Each piece is judged by what it shows itself; nothing is lost between them.
+    assert sum(one.seconds) + sum(two.seconds) == pytest.approx(sum(whole.seconds))
+    assert sum(one.metres) + sum(two.metres) == pytest.approx(sum(whole.metres), abs=0.1)
     library.call(pieces.join, one.id, two.id)
     (again,) = sessions(library)
-    assert abs(again.elapsed_s - whole.elapsed_s) <= A_SECOND
-    assert abs(again.distance_m - whole.distance_m) <= METRES
-    assert np.allclose(again.seconds, whole.seconds, atol=0.02 * whole.elapsed_s)
+    assert again.distance_m == pytest.approx(whole.distance_m, abs=0.1)
+    assert again.seconds == whole.seconds
     for _ in range(2):
         library.call(operations.undo)
     assert sessions(library) == (whole,)
@@ -54,16 +58,33 @@ def test_cut_and_joined_again_a_run_is_what_it_was(library: Library) -> None:
 
 
 @pytest.mark.parametrize("at", [700.0, 1300.5, 2000.0])
-def test_parts_hold_every_sample_once(library: Library, at: float) -> None:
+def test_parts_hold_every_sample_and_share_the_one_at_the_cut(library: Library, at: float) -> None:
     (run,) = sessions(library)
     _, whole = library.call(pieces.stored, run.id)
     one, two = pieces.parted(whole, at)
-    assert one.records + two.records == whole.records
-    assert two.start > one.start + timedelta(seconds=one.elapsed_s)
+    assert one.records + two.records == whole.records + 1
+    assert two.start == one.start + timedelta(seconds=one.elapsed_s)
     back = packing.rounded(pieces.joined(one, two))
-    np.testing.assert_allclose(back.time, whole.time, atol=0.002)
+    np.testing.assert_allclose(back.time, whole.time, atol=1e-9)
     for name in whole.streams:
-        np.testing.assert_allclose(back.streams[name].values[:50], whole.streams[name].values[:50])
+        np.testing.assert_allclose(back.streams[name].values, whole.streams[name].values, atol=0.01)
+
+
+def test_a_gap_at_the_cut_falls_to_neither_piece(library: Library) -> None:
+    (run,) = sessions(library)
+    _, whole = library.call(pieces.stored, run.id)
+    far = np.where(whole.time >= 1200.0, 400.0, 0.0)
+    apart = replace(
+        whole,
+        time=whole.time + far,
+        streams={
+            name: Stream(stream.time + np.where(stream.time >= 1200.0, 400.0, 0.0), stream.values)
+            for name, stream in whole.streams.items()
+        },
+    )
+    one, two = pieces.parted(apart, 1300.0)
+    assert one.records + two.records == whole.records
+    assert one.elapsed_s < 1200.0 and (two.start - one.start).total_seconds() >= 1600.0
 
 
 def test_what_was_said_of_stretches_goes_with_them(library: Library) -> None:

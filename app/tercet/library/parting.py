@@ -11,6 +11,7 @@ import numpy as np
 from tercet.domain import Recording, Stream
 from tercet.engine.long_lines import LONGEST_S
 from tercet.engine.scale import Floats
+from tercet.engine.timeline import GAP_S
 from tercet.language import grouped, tr
 
 #: Without a sample for so long a recording holds two runs: a rest on the way is shorter, from a
@@ -83,17 +84,22 @@ def _after_gaps(clock: Floats) -> list[int]:
 
 
 def parted(whole: Recording, at_s: float) -> tuple[Recording, Recording]:
-    """A recording in two; the sample at the cut belongs to the second, which starts with it."""
+    """A recording in two; the second starts with the sample at the cut.
+
+    The first ends with it, so that neither time nor metres fall between them; behind a gap, which
+    is nobody's, it ends with the sample before.
+    """
     first = int(np.searchsorted(whole.time, at_s, side="left"))
     begin = float(whole.time[first])
+    last = first + (begin - float(whole.time[first - 1]) <= GAP_S)
     pieces = []
     for low, high, time in (
-        (0.0, begin, whole.time[:first]),
+        (0.0, float(whole.time[last - 1]), whole.time[:last]),
         (begin, np.inf, whole.time[first:] - begin),
     ):
         streams = {}
         for name, stream in whole.streams.items():
-            inside = (stream.time >= low) & (stream.time < high)
+            inside = (stream.time >= low) & (stream.time <= high)
             if inside.any():
                 values = stream.values[inside]
                 values = values - values[0] if name == "distance" and low else values

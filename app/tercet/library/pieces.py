@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 
@@ -201,10 +202,17 @@ def part_again(store: Store, run_id: int, sha256: str, part: int) -> Changes:
 
 
 def joined(before: Recording, after: Recording) -> Recording:
-    """Two recordings as one; ``after`` starts no earlier than ``before`` ends."""
-    shift = max((after.start - before.start).total_seconds(), before.elapsed_s + 0.001)
+    """Two recordings as one; ``after`` starts no earlier than ``before`` ends.
+
+    Where it starts with the sample that ends ``before``, as what was cut does, that counts once.
+    """
+    gap, end = (after.start - before.start).total_seconds(), before.elapsed_s
+    shift = max(gap, end + 0.001)
     far = before.streams.get("distance")
     reached = float(far.values[-1]) if far is not None and len(far.values) else 0.0
+    if abs(gap - end) < 0.002:
+        shift = end
+        before = replace(before, time=before.time[:-1], streams=_before(before.streams, end))
     streams: dict[str, Stream] = {}
     for name in sorted({*before.streams, *after.streams}):
         parts = []
@@ -220,7 +228,7 @@ def joined(before: Recording, after: Recording) -> Recording:
         )
     laps = [replace(lap, start_s=lap.start_s + shift) for lap in after.laps]
     stops = [(a + shift, b + shift) for a, b in after.stops]
-    pause = (before.elapsed_s, shift)
+    pause = (end, shift)
     paused = [pause] if pause[1] - pause[0] > SAMPLES_APART_S else []
     return replace(
         before,
@@ -230,6 +238,15 @@ def joined(before: Recording, after: Recording) -> Recording:
         stops=(*before.stops, *paused, *stops),
         damage=" ".join(text for text in (before.damage, after.damage) if text),
     )
+
+
+def _before(streams: Mapping[str, Stream], end: float) -> dict[str, Stream]:
+    """What of them is earlier."""
+    kept = {name: stream.time < end - 0.0005 for name, stream in streams.items()}
+    return {
+        name: Stream(stream.time[kept[name]], stream.values[kept[name]])
+        for name, stream in streams.items()
+    }
 
 
 def _start(item: tuple[Row, Recording]) -> datetime:
