@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 import os
+import random
 import resource
 import subprocess
 import sys
@@ -23,22 +25,30 @@ from tests.formats.build import LAP, Fit, run_fit
 BYTES, WITHIN_S, MEMORY_MB, ANSWER_S = 100_000_000, 6.0, 100, 0.5
 LAPS = 1_000_000
 _AT_ONCE = 2_000
+#: How fast each minute of it is. [m/s]
+_SPEEDS = (2.8, 3.0, 2.9, 2.7, 4.6, 1.2, 4.9, 0.0, 5.2, 2.2)
 _HEAD = (
     '<gpx version="1.1" creator="none" xmlns="http://www.topografix.com/GPX/1/1"><trk><trkseg>\n'
 )
 
 
 def points() -> Iterator[str]:
-    """Points of an endless run, a second apart, some thousand at once."""
-    first = 0
+    """Points of an endless run of hard minutes and rests, a second apart, some thousand at once."""
+    first, latitude, chance = 0, 40.0, random.Random(20_261_125)
     while True:
-        yield "".join(
-            f'<trkpt lat="{40 + k * 2.7e-5:.7f}" lon="9.1234567"><ele>{500 + k % 50:.1f}</ele>'
-            f"<time>2024-05-{1 + k // 86400:02}T{k // 3600 % 24:02}:{k // 60 % 60:02}:{k % 60:02}Z"
-            "</time><extensions><TrackPointExtension>"
-            f"<hr>{120 + k % 40}</hr><cad>85</cad></TrackPointExtension></extensions></trkpt>\n"
-            for k in range(first, first + _AT_ONCE)
-        )
+        lines = []
+        for k in range(first, first + _AT_ONCE):
+            speed = _SPEEDS[k // 60 % len(_SPEEDS)] + 0.3 * math.sin(k / 25)
+            latitude += speed / 111_000
+            seen = latitude + chance.gauss(0, 2e-6)
+            lines.append(
+                f'<trkpt lat="{seen:.7f}" lon="9.1234567"><ele>{500 + k // 4 % 50:.1f}</ele>'
+                f"<time>2024-05-{1 + k // 86400:02}T{k // 3600 % 24:02}:{k // 60 % 60:02}:"
+                f"{k % 60:02}Z</time><extensions><TrackPointExtension>"
+                f"<hr>{120 + k // 5 % 40}</hr><cad>85</cad></TrackPointExtension></extensions>"
+                "</trkpt>\n"
+            )
+        yield "".join(lines)
         first += _AT_ONCE
 
 

@@ -50,3 +50,12 @@ def test_a_stretched_grid_stretches_the_levels() -> None:
     levels = level.track(noisy([-0.3, 0.0], [200, 200]), np.full(400, 0.03))
     wide = level.regridded(levels, 1.5 * levels.grid)
     np.testing.assert_allclose(wide.mean, 1.5 * levels.mean, atol=1e-3)
+
+
+def test_how_much_is_worked_at_once_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    seen = noisy([-0.3, 0.1, -0.2], [400, 90, 300])
+    width = np.full(len(seen), 0.03)
+    whole = level.sharpened(level.track(seen, width), seen).belief
+    monkeypatch.setattr(level, "_AT_ONCE", 3)
+    monkeypatch.setattr(level, "_EDGES_AT_ONCE", 4)
+    np.testing.assert_array_equal(level.sharpened(level.track(seen, width), seen).belief, whole)

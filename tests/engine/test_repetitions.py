@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 
-from tercet.engine import Repetition, Shade
+from tercet.engine import Repetition, Shade, repetitions
+from tercet.engine.cleaning import run_lengths
 from tercet.engine.motion import Motion
 from tercet.engine.repetitions import describe, find, in_words
 from tercet.engine.sprints import find_sprints
@@ -79,3 +82,31 @@ def test_a_stray_piece_is_no_part_of_a_set() -> None:
     trace = moved.speed.copy()
     trace[300:312] = 4.0
     assert len(find(trace, moved, 3.3)) == 5
+
+
+def joined_anew(pieces: list[list[int]], fast: np.ndarray) -> list[tuple[int, int]]:
+    """The rule word for word: look at all dips again after every join."""
+    while len(pieces) > 1:
+        dips = []
+        for (a, b), (c, d) in pairwise(pieces):
+            core = min(float(np.median(fast[a:b])), float(np.median(fast[c:d])))
+            share = repetitions.LONG_CONTRAST if c - b >= repetitions.LONG_S else (
+                repetitions.CONTRAST
+            )  # fmt: skip
+            depth = 1.0 - float(np.median(fast[b:c])) / core
+            dips.append(0.0 if c - b < repetitions.JOIN_S else depth / share)
+        least = int(np.argmin(dips))
+        if dips[least] >= 1.0:
+            break
+        pieces[least : least + 2] = [[pieces[least][0], pieces[least + 1][1]]]
+    return [(a, b) for a, b in pieces]
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_stretches_are_joined_as_if_all_were_looked_at_after_every_join(seed: int) -> None:
+    chance = np.random.default_rng(seed)
+    fast = np.repeat(chance.uniform(2.0, 5.0, 80), chance.integers(1, 70, 80))
+    pieces = [list(piece) for piece in run_lengths(fast >= 3.3)]
+    expected = joined_anew([[*piece] for piece in pieces], fast)
+    assert repetitions._joined(pieces, fast) == expected
+    assert 1 < len(expected) < 40

@@ -33,6 +33,7 @@ WORK = 0.35
 NO_HILLS_SPREAD = 0.012
 #: Time constant used where heart rate judges alone. [s]
 ALONE_TAU_S = 50.0
+_AT_ONCE = 2**12  # seconds whose levels are copied, some 100 to each
 
 
 @dataclass(frozen=True, eq=False)
@@ -175,8 +176,12 @@ def _chances(
         under = 1.0 / (1.0 + np.exp(np.clip(1.702 * off, -50, 50)))
         windows = np.lib.stride_tricks.sliding_window_view(under, len(costs), axis=1)
         mixed = (windows @ belief).astype(np.float32)
-        chance.append(np.einsum("nm,nm->n", levels.belief, mixed[which]))
-    low, high = np.asarray(chance, dtype=np.float64)
+        found = np.empty(len(which))
+        for begin in range(0, len(which), _AT_ONCE):
+            part = slice(begin, begin + _AT_ONCE)
+            found[part] = np.einsum("nm,nm->n", levels.belief[part], mixed[which[part]])
+        chance.append(found)
+    low, high = chance
     low, high = np.clip(low, 0.0, 1.0), np.clip(high, 0.0, 1.0)
     high = np.maximum(low, high)
     return np.stack((low, high - low, 1.0 - high), axis=1)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -119,16 +118,25 @@ def _sharp(begin: int, end: int, core: float, rests: list[float], moved: Motion)
 
 def _joined(pieces: list[list[int]], fast: Floats) -> list[tuple[int, int]]:
     """Join fast stretches with no recovery between them, the slightest dips first."""
-    while len(pieces) > 1:
-        dips = []
-        for (a, b), (c, d) in pairwise(pieces):
-            core = min(float(np.median(fast[a:b])), float(np.median(fast[c:d])))
-            depth = 1.0 - float(np.median(fast[b:c])) / core
-            dips.append(0.0 if c - b < JOIN_S else depth / _contrast(c - b))
-        least = int(np.argmin(dips))
-        if dips[least] >= 1.0:
-            break
-        pieces[least : least + 2] = [[pieces[least][0], pieces[least + 1][1]]]
+    cores = [float(np.median(fast[a:b])) for a, b in pieces]
+
+    def dip(k: int) -> float:
+        """How deep it goes down behind a stretch, over what parts two."""
+        (_, b), (c, _) = pieces[k : k + 2]
+        if c - b < JOIN_S:
+            return 0.0
+        return (1.0 - float(np.median(fast[b:c])) / min(cores[k : k + 2])) / _contrast(c - b)
+
+    # A join changes its own two dips alone: to look at all again would take minutes for a day.
+    dips = [dip(k) for k in range(len(pieces) - 1)]
+    while dips and min(dips) < 1.0:
+        least = dips.index(min(dips))
+        joined = [pieces[least][0], pieces[least + 1][1]]
+        pieces[least : least + 2] = [joined]
+        cores[least : least + 2] = [float(np.median(fast[joined[0] : joined[1]]))]
+        del dips[least]
+        for k in range(max(least - 1, 0), min(least + 1, len(dips))):
+            dips[k] = dip(k)
     return [(a, b) for a, b in pieces]
 
 

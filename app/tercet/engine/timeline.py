@@ -73,18 +73,25 @@ def distance_track(streams: Streams) -> tuple[Floats, Floats]:
     time, distance = _pair(streams.get("distance"))
     if len(time) >= 2:
         steps = np.maximum(np.diff(distance), 0.0)
-        return time, distance[0] + np.concatenate(([0.0], np.cumsum(steps)))
+        return time, distance[0] + _summed(steps)
     if "latitude" in streams and "longitude" in streams:
         time, lat = _pair(streams["latitude"])
         time_lon, lon = _pair(streams["longitude"])
         if len(time) >= 2 and len(time) == len(time_lon) and bool(np.all(time == time_lon)):
-            return time, np.concatenate(([0.0], np.cumsum(step_lengths(lat, lon))))
+            return time, _summed(step_lengths(lat, lon))
     time, speed = _pair(streams.get("speed"))
     if len(time) >= 2:
         dt = np.diff(time)
         steps = np.where(dt <= GAP_S, dt * np.maximum(speed[1:], 0.0), 0.0)
-        return time, np.concatenate(([0.0], np.cumsum(steps)))
+        return time, _summed(steps)
     return np.zeros(0), np.zeros(0)
+
+
+def _summed(steps: Floats) -> Floats:
+    """Where steps lead from zero, shape (n + 1,)."""
+    way = np.zeros(len(steps) + 1)
+    np.cumsum(steps, out=way[1:])
+    return way
 
 
 def _counter_start(distance: Floats) -> float:

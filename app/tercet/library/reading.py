@@ -7,7 +7,7 @@ import logging
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -126,17 +126,13 @@ def start_place(recording: Recording) -> str:
     return " ".join(f"{float(stream.values[0]):.3f}" for stream in both if stream is not None)
 
 
-def run_row(recording: Recording, part: int, kept: Gist, local: Local) -> Row:
-    """The store's row of a run, without its id and its file."""
+def _run_row(recording: Recording, part: int, kept: Gist) -> Row:
+    """The store's row of a run, without its id, its file and its local clock."""
     plain = timeline.summary(engine_streams(dict(recording.streams)), recording.time)
     sport = sport_by_data(recording.sport, plain)
     return {
         "part": part,
         "start_utc": recording.start.timestamp(),
-        "utc_offset_s": local.offset_s,
-        "zone_from": local.source,
-        "clock": "",
-        "day": localtime.local_day(recording.start, local.offset_s).isoformat(),
         "sport": sport,
         "kind": recording.kind,
         "name": recording.name,
@@ -275,8 +271,11 @@ def prepare(
     recording: Recording, part: int, thresholds: Sequence[DatedThresholds], zone_name: str
 ) -> ReadRun:
     """Judge and pack one rounded recording."""
-    local = localtime.local(recording, zone_name)
-    entry = in_force(thresholds, localtime.local_day(recording.start, local.offset_s))
+    day, local = recording.start.date(), None
+    entry = in_force(thresholds, day)
+    if any(in_force(thresholds, day + timedelta(days=days)) != entry for days in (-1, 1)):
+        local = localtime.local(recording, zone_name)
+        entry = in_force(thresholds, localtime.local_day(recording.start, local.offset_s))
     values = entry.values if entry is not None else None
     _, pieces = judging.judged_pieces(
         engine_streams(dict(recording.streams)),
@@ -286,11 +285,22 @@ def prepare(
         beside=_pressed(recording),
     )
     kept = gist_of_pieces(pieces, values, mean_warmth(recording.streams))
-    return ReadRun(
-        run_row(recording, part, kept, local),
-        _kept_row(kept, entry),
-        packing.pack_streams(recording),
-    )
+    del pieces  # and with them the line that they were laid out on
+    row = _run_row(recording, part, kept)
+    packed = packing.pack_streams(recording)
+    # What knows the zone of a place takes as much memory as judging: it comes when that is over.
+    local = local or localtime.local(recording, zone_name)
+    return ReadRun(row | _clock(recording, local), _kept_row(kept, entry), packed)
+
+
+def _clock(recording: Recording, local: Local) -> Row:
+    """What a run's row says of its local clock."""
+    return {
+        "utc_offset_s": local.offset_s,
+        "zone_from": local.source,
+        "clock": "",
+        "day": localtime.local_day(recording.start, local.offset_s).isoformat(),
+    }
 
 
 def prepare_page(page: Page, terms: Terms) -> tuple[ReadRun, ...]:

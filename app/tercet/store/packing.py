@@ -32,8 +32,10 @@ RESOLUTION: Mapping[str, float] = {
 
 def pack(values: Floats, resolution: float) -> bytes:
     """Pack finite numbers at a resolution."""
-    whole = np.rint(np.asarray(values, dtype=np.float64) / resolution).astype(np.int64)
-    steps = np.diff(whole, prepend=np.int64(0))
+    whole = _steps_of(values, resolution).astype(np.int64)
+    steps = np.empty_like(whole)
+    steps[:1] = whole[:1]
+    np.subtract(whole[1:], whole[:-1], out=steps[1:])
     width = 2 if np.abs(steps, dtype=np.int64).max(initial=0) < 2**15 else 8
     if (
         width == 8
@@ -47,6 +49,12 @@ def pack(values: Floats, resolution: float) -> bytes:
         return b"h" + head + zlib.compress(_shuffle(body), 6)
     kind = "<i2" if width == 2 else "<i8"
     return (b"s" if width == 2 else b"l") + zlib.compress(_shuffle(steps.astype(kind)), 6)
+
+
+def _steps_of(values: Floats, resolution: float) -> Floats:
+    """Whole steps of a resolution, still as floats; one copy and no more, for runs may be long."""
+    whole = np.asarray(values, dtype=np.float64) / resolution
+    return np.asarray(np.rint(whole, out=whole), dtype=np.float64)
 
 
 def unpack(data: bytes, resolution: float) -> Floats:
@@ -89,8 +97,9 @@ def rounded(recording: Recording) -> Recording:
     """
 
     def at(values: Floats, name: str) -> Floats:
-        step = RESOLUTION[name]
-        return np.rint(np.asarray(values, dtype=np.float64) / step) * step
+        whole = _steps_of(values, RESOLUTION[name])
+        whole *= RESOLUTION[name]
+        return whole
 
     time = at(recording.time, "time")
     streams = {
