@@ -2967,7 +2967,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Nothing is counted back, and the season&apos;s main race stays as it is</source>
-        <translation>Nichts wird zurückgerechnet, und der Hauptwettkampf der Saison bleibt, wie er ist</translation>
+        <translation>Nichts wird zurückgerechnet, und das Hauptrennen der Saison bleibt, wie es ist</translation>
     </message>
     <message>
         <source>Nothing moderate was run here.</source>
@@ -3560,7 +3560,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Remove the race</source>
-        <translation>Wettkampf entfernen</translation>
+        <translation>Rennen entfernen</translation>
     </message>
     <message>
         <source>Remove this block</source>

@@ -93,6 +93,17 @@ def test_targets_and_volume_are_kept_and_shown(store: Store) -> None:
     assert other.shares == pytest.approx((0.9, 0.02, 0.08))  # usual in a base block
 
 
+def test_edits_of_different_things_about_a_block_are_undone_one_by_one(store: Store) -> None:
+    block = queries.blocks(store)[1]
+    volume = replace(block, volume=Volume(18_000.0, 0.0))
+    for wanted in (volume, replace(volume, hard_target=0.1), replace(volume, hard_target=0.12)):
+        planning.set_block(store, wanted)
+    operations.undo(store)
+    assert queries.blocks(store)[1] == volume
+    operations.undo(store)
+    assert queries.blocks(store)[1] == block
+
+
 def test_counting_back_keeps_what_was_run(store: Store) -> None:
     race = queries.races(store)[0]
     planning.lay_out(store, race, date(2026, 6, 15), TODAY, 20_000.0, Rules())

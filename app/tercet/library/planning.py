@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import fields, replace
 from datetime import date, timedelta
 
 from tercet import week_days
@@ -38,20 +38,24 @@ def _named(blocks: Sequence[Block], block_id: int) -> Block:
 
 
 def set_block(store: Store, block: Block) -> Changes:
-    """Put a block, new or changed; edits of one block in a row are one step.
+    """Put a block, new or changed; edits in a row of one thing about a block are one step.
 
     Raises
     ------
     ValueError
         If it would overlap another or end before it starts; the message names them.
     """
-    others = [other for other in queries.blocks(store) if other.id != block.id]
+    blocks = queries.blocks(store)
+    others = [other for other in blocks if other.id != block.id]
     step = (
         tr("Add {block}", block=block.name)
         if block.id is None
         else tr("Change {block}", block=block.name)
     )
-    token = None if block.id is None else ("block", block.id)
+    old = next((other for other in blocks if block.id is not None and other.id == block.id), None)
+    same = old or block
+    changed = [f.name for f in fields(block) if getattr(block, f.name) != getattr(same, f.name)]
+    token = None if old is None else ("block", block.id, *changed)
     return _set(store, [*others, block], step, token)
 
 

@@ -101,7 +101,7 @@ class PlanLine(QFrame):
         line.addWidget(self.hours)
         asked = QHBoxLayout()
         asked.setSpacing(6)
-        asked.addSpacing(64)
+        asked.addSpacing(66)
         asked.addWidget(self.question, 1)
         for made in (*self.answers, self.again):
             asked.addWidget(made)
@@ -110,7 +110,7 @@ class PlanLine(QFrame):
         asked.setContentsMargins(0, 0, 0, 0)
         self._asked.setLayout(asked)
         column = QVBoxLayout(self)
-        column.setContentsMargins(6, 0, 4, 0)
+        column.setContentsMargins(4, 0, 4, 0)
         column.setSpacing(0)
         column.addLayout(line)
         column.addWidget(self._asked)

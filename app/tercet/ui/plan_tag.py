@@ -41,7 +41,7 @@ class DayTag(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(theme.current().px(58), theme.current().px(26))
+        return QSize(theme.current().px(63), theme.current().px(26))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._from = event.position().toPoint() if self.planned_id else None
@@ -96,10 +96,14 @@ class DayTag(QWidget):
         painter = QPainter(self)
         painter.setFont(look.font("small_bold" if self.bold else "small"))
         painter.setPen(look.color("text" if self.bold else "text_2"))
-        painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignVCenter), self.text)
+        painter.drawText(
+            self.rect().adjusted(look.px(5), 0, 0, 0),
+            int(Qt.AlignmentFlag.AlignVCenter),
+            self.text,
+        )
         if self.hasFocus():
             painter.setPen(QPen(look.color("focus"), 2))
-            painter.drawRoundedRect(QRectF(self.rect()).adjusted(-4, 2, -4, -2), 4, 4)
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 2, -1, -2), 4, 4)
 
 
 class LineStair(QWidget):
