@@ -78,7 +78,7 @@ class PartsCard(Card):
 
     def _fit(self) -> None:
         """As tall as its rows."""
-        head = self.table.horizontalHeader().sizeHint().height()
+        head = max(0, self.table.horizontalHeader().sizeHint().height())
         self.table.setFixedHeight(self.table.rowCount() * themes.current().px(30) + head)
 
 

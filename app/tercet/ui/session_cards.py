@@ -118,7 +118,8 @@ class RepetitionsCard(Card):
         """As tall as its rows, up to eight."""
         row = themes.current().px(30)
         rows = min(self.table.rowCount(), MOST_ROWS)
-        self.table.setFixedHeight(rows * row + self.table.horizontalHeader().sizeHint().height())
+        head = max(0, self.table.horizontalHeader().sizeHint().height())
+        self.table.setFixedHeight(rows * row + head)
 
     def _selected(self) -> None:
         rows = self.table.selectionModel().selectedRows()

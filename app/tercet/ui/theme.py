@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Protocol
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from tercet import resources
 from tercet.ui.style import style_sheet
@@ -99,6 +100,17 @@ class Theme:
         return style_sheet(self.hex, self.px)
 
 
+class InParts(Protocol):
+    """Puts a style sheet on a window of its own accord."""
+
+    @property
+    def dressed(self) -> QWidget:
+        """The window."""
+
+    def put_on(self, sheet: str) -> None:
+        """Put a sheet on it."""
+
+
 class _Look(QObject):
     """The theme in force, and the signal that tells of another."""
 
@@ -110,6 +122,8 @@ class _Look(QObject):
         self.follows = False
         self.listening = False
         self.put_on = False  # a theme was put on the program
+        self.sheet = ""  # in force; the program's own may be older where windows have theirs
+        self.windows: list[InParts] = []
 
 
 _look = _Look()
@@ -120,6 +134,25 @@ changed = _look.changed
 def current() -> Theme:
     """The theme in force."""
     return _look.theme
+
+
+def dress_in_parts(window: InParts) -> None:
+    """Leave further sheets of a new window to it; it begins in the look in force."""
+    if _put_on_all(_look.sheet):
+        _put_fonts_on(_look.theme)
+    _look.windows.append(window)
+
+
+def put_off(window: InParts) -> None:
+    """The window closes."""
+    if window in _look.windows:
+        _look.windows.remove(window)
+
+
+def dress(widget: QWidget) -> None:
+    """Dress a new window that belongs to no other, where the program's own sheet is older."""
+    if _app().styleSheet() != _look.sheet:
+        widget.setStyleSheet(_look.sheet)
 
 
 def apply(
@@ -162,28 +195,49 @@ def apply(
         hints.setColorScheme(Qt.ColorScheme.Dark if dark else Qt.ColorScheme.Light)
         is_dark = dark
     theme = Theme(is_dark, float(scale), texture)
-    _put_on(app, theme)
+    _put_on(theme)
     changed.emit(theme)
     return theme
 
 
-def _put_on(app: QApplication, theme: Theme) -> None:
+def _put_on(theme: Theme) -> None:
     """Put on what differs from the look before: each of these goes through every widget."""
+    app = _app()
     before, _look.theme = _look.theme if _look.put_on else None, theme
     _look.put_on = True
     if before is None:
         app.setStyle("Fusion")
     if before is None or before.dark != theme.dark or app.palette() != theme.palette():
         app.setPalette(theme.palette())
-    sheet = theme.style_sheet()
-    if app.styleSheet() != sheet:
-        # Another sheet in place of one polishes every widget once for each of its parents;
-        # the first sheet after none goes through them once.
-        app.setStyleSheet("")
-        app.setStyleSheet(sheet)
-    elif before is not None and before.scale == theme.scale:
+    sheet_before, _look.sheet = _look.sheet, theme.style_sheet()
+    renewed = not _look.windows and _put_on_all(_look.sheet)
+    if renewed or before is None or before.scale != theme.scale:
+        # After the program's sheet: a first one resets the fonts of single classes.
+        _put_fonts_on(theme)
+    if not _look.windows or _look.sheet == sheet_before:
         return
-    # After the style sheet: putting the first one on resets the fonts of single classes.
+    dressed = [window.dressed for window in _look.windows]
+    for widget in app.topLevelWidgets():
+        if widget.parentWidget() is None and widget not in dressed:
+            widget.setStyleSheet(_look.sheet)
+    for window in _look.windows:
+        window.put_on(_look.sheet)
+
+
+def _put_on_all(sheet: str) -> bool:
+    """Make a style sheet the program's own, unless it is."""
+    app = _app()
+    if app.styleSheet() == sheet:
+        return False
+    # Another sheet in place of one polishes every widget once for each of its parents; the first
+    # sheet after none goes through them once.
+    app.setStyleSheet("")
+    app.setStyleSheet(sheet)
+    return True
+
+
+def _put_fonts_on(theme: Theme) -> None:
+    app = _app()
     app.setFont(theme.font("body"))
     for widget, role in (
         ("QPushButton", "body_bold"),
@@ -192,6 +246,12 @@ def _put_on(app: QApplication, theme: Theme) -> None:
     ):
         # The binding takes text here, though its types say bytes.
         app.setFont(theme.font(role), widget)  # type: ignore[arg-type]
+
+
+def _app() -> QApplication:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    return app
 
 
 def _system_changed(app: QApplication) -> None:

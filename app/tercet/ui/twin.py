@@ -126,7 +126,7 @@ class Twin(QStackedWidget):
         self.handle = Handle(chart, owner, taken)
         self.handle.name = name.removesuffix(tr(" as a table", "end of a table's name"))
         self._left = {0}
-        self._stale = False
+        self._stale = self._unfit = False
         themes.changed.connect(self.restyle)
         for action in (self.show_table, *taken):
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -160,10 +160,13 @@ class Twin(QStackedWidget):
             headings, rows = self.numbers
             left = {column % len(headings) for column in self._left}
             fill_table(self.table, headings, rows, left)
+        elif self._unfit:
+            self.restyle()
 
     def restyle(self, *_: object) -> None:
         columns = self.table.columnCount()
-        if columns:
+        self._unfit = self.currentWidget() is not self.table
+        if columns and not self._unfit:
             fit_table(self.table, max(column % columns for column in self._left))
 
     @property
@@ -180,9 +183,9 @@ class Twin(QStackedWidget):
     def _show_table(self, shown: bool) -> None:
         before, after = (self.chart, self.table) if shown else (self.table, self.chart)
         focused = before.hasFocus()
+        self.setCurrentWidget(after)
         if shown:
             self._fill()
-        self.setCurrentWidget(after)
         if focused:
             after.setFocus(Qt.FocusReason.ShortcutFocusReason)
 

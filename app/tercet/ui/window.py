@@ -16,6 +16,7 @@ from tercet.language import tr
 from tercet.library.library import Library
 from tercet.library.views import SeasonView
 from tercet.ui import glance, last_place
+from tercet.ui.dressing import Dressing
 from tercet.ui.foot import Foot
 from tercet.ui.geometry import place
 from tercet.ui.glance import Glance
@@ -46,8 +47,7 @@ class MainWindow(QMainWindow):
 
     def __init__(self, library: Library, *, demo: bool = False) -> None:
         super().__init__()
-        self._library = library
-        self._demo = demo
+        self._library, self._demo = library, demo
         self._settings = settings_of(library.folder)
         self.look = Look(self._settings)
         self.look.use_units()
@@ -72,7 +72,7 @@ class MainWindow(QMainWindow):
     # Building ----------------------------------------------------------------------------
 
     def _build(self) -> None:
-        whole = QWidget()
+        whole = self._whole = QWidget()
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -92,7 +92,7 @@ class MainWindow(QMainWindow):
         for part, stretch in ((self.bar, 0), (self.pages, 1), (self.foot, 0)):
             column.addWidget(part, stretch)
         self.setCentralWidget(whole)
-        self._whole = whole
+        Dressing(self, whole, self.pages)
 
     @cached_property
     def empty(self) -> EmptyPage:

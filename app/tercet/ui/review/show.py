@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from tercet.library.review.content import Page, Review
 from tercet.library.views import SeasonView
+from tercet.ui import theme
 from tercet.ui.page import Page as WindowPage
 from tercet.ui.review.frame import Foot
 from tercet.ui.review.looks import Look
@@ -69,6 +70,7 @@ class Show(QObject):
         self._minutes = 0
         self._clock.start()
         wall = self.wall = Wall()
+        theme.dress(wall)
         wall.turned.connect(self.turn)
         wall.jumped.connect(self.go_to)
         wall.ended.connect(self.escape)
@@ -174,6 +176,7 @@ class Show(QObject):
                 wall.view.point_at(NOWHERE)
         elif self.presenter is None:
             self.presenter = Presenter()
+            theme.dress(self.presenter)
             self.presenter.turned.connect(wall.turn_by)
             self.presenter.row_asked.connect(self.open_row)
             self.presenter.pointed.connect(wall.view.point_at)

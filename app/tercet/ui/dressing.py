@@ -1,0 +1,79 @@
+"""Puts another style sheet on a window part by part, so that no turn of the event loop is long."""
+
+from __future__ import annotations
+
+import shiboken6
+from PySide6.QtCore import QChildEvent, QEvent, QObject, QTimer
+from PySide6.QtGui import QPalette
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from tercet.ui import theme
+
+
+class Dressing(QObject):
+    """What is in view is dressed at once, hidden pages one after the other while nothing else is.
+
+    The program's own style sheet stays as it was when the window was made: changing that goes
+    through every widget in one go. The sheet of a part comes before it. Dialogs and pages that
+    come later are dressed as they come.
+    """
+
+    def __init__(self, window: QWidget, whole: QWidget, pages: QStackedWidget) -> None:
+        super().__init__(window)
+        self._holders = (window, whole, pages)
+        self._sheet = ""  # none of its own yet
+        self._waiting: list[QWidget] = []
+        self._next = QTimer(self, interval=0)
+        self._next.timeout.connect(self._dress_next)
+        for holder in self._holders:
+            holder.installEventFilter(self)
+        pages.currentChanged.connect(lambda _: self._dress(pages.currentWidget()))
+        window.destroyed.connect(lambda: theme.put_off(self))
+        theme.dress_in_parts(self)
+
+    @property
+    def dressed(self) -> QWidget:
+        """The window."""
+        return self._holders[0]
+
+    def put_on(self, sheet: str) -> None:
+        """Put a style sheet on all there is and all that comes."""
+        self._sheet = sheet
+        for holder in self._holders:
+            holder.setPalette(QPalette())  # the program's, now and not with the next events
+        parts = [
+            part
+            for holder in self._holders
+            for part in holder.children()
+            if isinstance(part, QWidget) and part not in self._holders
+        ]
+        for part in parts:
+            if part.isVisible():
+                self._dress(part)
+        self._waiting = [part for part in parts if not part.isVisible()]
+        self._next.start()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Dress what is new: pages before they are seen, dialogs once they are made whole."""
+        kind = event.type()
+        window, _, pages = self._holders
+        if watched is window and kind == QEvent.Type.Close:
+            theme.put_off(self)
+        elif kind == (QEvent.Type.ChildAdded if watched is pages else QEvent.Type.ChildPolished):
+            assert isinstance(event, QChildEvent)
+            part = event.child()
+            if isinstance(part, QWidget) and part not in self._holders:
+                self._dress(part)
+        return False
+
+    def _dress(self, part: QWidget | None) -> None:
+        if part is not None and part.styleSheet() != self._sheet:
+            part.setStyleSheet(self._sheet)
+
+    def _dress_next(self) -> None:
+        while self._waiting and not shiboken6.isValid(self._waiting[0]):
+            self._waiting.pop(0)
+        if self._waiting:
+            self._dress(self._waiting.pop(0))
+        else:
+            self._next.stop()

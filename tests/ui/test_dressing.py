@@ -1,0 +1,97 @@
+"""Another look on what is in view, on hidden pages, and on pages and dialogs that come later."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
+
+from tercet.library.library import Library
+from tercet.ui import theme
+from tercet.ui.window import MainWindow
+
+LOOKS = [(True, 1.3), (False, 1.3), (False, 1.0)]
+
+
+@pytest.fixture
+def library(some_library: Library) -> Library:
+    return some_library
+
+
+@pytest.fixture
+def window(open_window) -> MainWindow:
+    return open_window()
+
+
+@pytest.fixture(autouse=True)
+def light_again(qapp: QApplication) -> Iterator[None]:
+    yield
+    theme.apply(qapp, False)
+
+
+def primary(widget: QWidget) -> QPushButton:
+    """The button that stands out."""
+    found = [each for each in widget.findChildren(QPushButton) if each.property("primary")]
+    return found[0]
+
+
+def worn(button: QPushButton, look: theme.Theme) -> bool:
+    """Whether a button is painted in a look's colour and has its height."""
+    high = {1.0: 34, 1.3: 42}[look.scale]
+    seen = button.grab().toImage().pixelColor(12, button.height() // 4)
+    return abs(button.sizeHint().height() - high) <= 2 and seen == look.color("accent")
+
+
+@pytest.mark.parametrize(("dark", "scale"), LOOKS)
+def test_pages_in_view_hidden_and_new_wear_it(qtbot, qapp, window, dark, scale) -> None:
+    window.show_view("thresholds")
+    hidden = primary(window.further.current.ways)
+    window.show_view("season")
+    look = theme.apply(qapp, dark, scale)
+    assert worn(primary(window.bar), look)
+    qtbot.waitUntil(lambda: worn(hidden, look))
+    window.show_view("review")
+    qtbot.waitUntil(lambda: worn(primary(window.further.current), look))
+
+
+def test_a_hidden_page_wears_it_as_soon_as_it_is_shown(qapp, window) -> None:
+    window.show_view("thresholds")
+    window.show_view("season")
+    look = theme.apply(qapp, True, 1.3)
+    window.show_view("thresholds")
+    assert worn(primary(window.further.current.ways), look)
+
+
+def test_dialogs_open_and_to_come_wear_it(qtbot, qapp, window) -> None:
+    def dialogs() -> list[QDialog]:
+        return [each for each in window.findChildren(QDialog) if each.isVisible()]
+
+    for dark, scale in LOOKS:
+        look = theme.apply(qapp, dark, scale)
+        if not dialogs():
+            window.acts.edit_plan()
+            qtbot.waitUntil(lambda: bool(dialogs()))
+        qtbot.waitUntil(lambda look=look: worn(dialogs()[0].save, look))
+    dialogs()[0].reject()
+
+
+def test_a_further_window_begins_in_the_look_in_force(qtbot, qapp, window) -> None:
+    look = theme.apply(qapp, True, 1.3)
+    further = MainWindow(window._library)
+    qtbot.addWidget(further)
+    assert worn(primary(further.bar), look) and worn(primary(window.bar), look)
+    window.close()
+    look = theme.apply(qapp, True, 1.0)
+    qtbot.waitUntil(lambda: worn(primary(further.bar), look))
+
+
+def test_windows_of_their_own_are_dressed_where_they_are_made(qtbot, qapp, window) -> None:
+    before, after = QWidget(), QWidget()
+    for widget in (before, after):
+        qtbot.addWidget(widget)
+        made = QPushButton("Add", widget)
+        made.setProperty("primary", True)
+    look = theme.apply(qapp, True, 1.3)
+    theme.dress(after)
+    assert worn(primary(before), look) and worn(primary(after), look)
