@@ -18,6 +18,7 @@ from tercet.library.stretch import Stretch
 from tercet.ui import taken
 from tercet.ui import theme as themes
 from tercet.ui.buildup_pane import EMPTY, BuildUpPane
+from tercet.ui.values import Swatch
 
 #: Qt's plugin without a screen says so of every window.
 pytestmark = pytest.mark.qt_log_ignore("This plugin does not support")
@@ -199,10 +200,12 @@ def test_a_stretch_shows_its_own_sums_in_words(pane: BuildUpPane) -> None:
     pane.show_stretch(Stretch(*days, 17, hours, metres, 0.87, estimated=False))
     assert [v.text for v in (pane.easy, pane.moderate, pane.hard)] == ["5:00", "0:15", "0:30"]
     assert (pane.in_hand.text, pane.in_hand.word) == ("87 %", "of it easy")
+    target = pane.in_hand.findChild(Swatch)
+    assert target.isHidden()  # a share is not the target line
     said = pane.chart.accessibleDescription()
     assert said.startswith("4 weeks, 6 Apr to 3 May: easy 5:00, moderate 0:15, hard 0:30")
     pane.show_stretch(None)
-    assert pane.easy.text == before
+    assert pane.easy.text == before and not target.isHidden()
     assert pane.chart.stretch is None
 
 

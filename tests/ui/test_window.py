@@ -217,3 +217,13 @@ def test_the_page_in_view_comes_back_with_the_window(
     again.show_view("season")
     again.close()
     assert open_window().further.current_key == ""
+
+
+def test_the_top_row_keeps_its_height_when_the_style_is_put_on_anew(open_window, qapp) -> None:
+    # The desktop does that on its own, so with a chart that is dragged out.
+    bar = open_window().bar
+    heights = [made.height() for made in (bar.current, bar.season, bar.runner)]
+    qapp.setStyleSheet(qapp.styleSheet())
+    qapp.processEvents()
+    assert [made.height() for made in (bar.current, bar.season, bar.runner)] == heights
+    assert bar.current.height() == bar.height()

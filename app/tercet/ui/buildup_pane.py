@@ -247,6 +247,7 @@ class BuildUpPane(QFrame):
         for value, line in zip((self.easy, self.moderate, self.hard), ends, strict=True):
             value.show_value(_about(self.chart.value(line[-1] if len(line) else 0.0), about))
         short = current.in_hand < 0.0
+        self.in_hand.show_swatch(True)
         self.in_hand.show_value(
             _about(self.chart.value(current.in_hand), about),
             tr("easy short") if short else tr("easy in hand"),
@@ -261,6 +262,7 @@ class BuildUpPane(QFrame):
         easy = words.NOTHING
         if stretch.share is not None:
             easy = words.share(stretch.share, estimated=stretch.estimated)
+        self.in_hand.show_swatch(False)
         self.in_hand.show_value(easy, tr("of it easy"))
         self._block.setText(stretch_words(stretch))
         said = ", ".join(

@@ -28,6 +28,8 @@ class ViewButton(QPushButton):
         self.setProperty("flat", True)
         self.setCheckable(True)
         self.setAutoExclusive(True)
+        # As high as the bar, also after the style sheet has said again how high buttons are.
+        self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Expanding)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the word and the bar."""
@@ -49,7 +51,7 @@ class NameButton(ViewButton):
     def __init__(self) -> None:
         super().__init__("")
         self.setAutoExclusive(False)
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
 
     def name(self, text: str) -> None:
         """Show another name; without pages it is not to be pressed."""

@@ -78,6 +78,11 @@ class Value(QWidget):
         self._grid.removeWidget(self._word)
         self._grid.addWidget(self._word, *((0, 2, 1, 1) if inline else (1, 1, 1, 2)))
 
+    def show_swatch(self, shown: bool) -> None:
+        """Take the swatch away from a number that it does not belong to."""
+        if self._swatch is not None:
+            self._swatch.setVisible(shown)
+
     def restyle(self, *_: object) -> None:
         look = themes.current()
         self._number.setFont(look.font("big"))

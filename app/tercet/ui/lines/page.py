@@ -127,6 +127,8 @@ class ThresholdsPage(Page):
         """Ask for what is dated, typed and flagged, then show it."""
         if self._closing:
             return
+        if self._view is None:
+            self.ways.begin(view.today)
         self._view = view
         self.context.answers.when(self.context.library.submit(lines.stored), self._show)
 

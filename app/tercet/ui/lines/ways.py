@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QSize, Signal
+from PySide6.QtCore import QSignalBlocker, QSize, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -162,6 +162,11 @@ class WaysPane(Pane):
         self.tabs.setCurrentWidget(page)
         field.setFocus()
         return field
+
+    def begin(self, today: date) -> None:
+        """Offer the season's own today, which in the example is none of the calendar's."""
+        with QSignalBlocker(self.start):
+            self.start.setDate(today)  # type: ignore[arg-type]
 
     def ready(self) -> None:
         """Nothing runs."""
