@@ -563,6 +563,10 @@
         <translation>Eine weitere Aktivität in der Datei war nicht lesbar: {reason}</translation>
     </message>
     <message>
+        <source>Another language or week is shown once this is closed.</source>
+        <translation>Eine andere Sprache oder Woche erscheint, sobald dies geschlossen ist.</translation>
+    </message>
+    <message>
         <source>Another race</source>
         <translation>Noch ein Rennen</translation>
     </message>

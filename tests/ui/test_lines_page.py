@@ -237,6 +237,9 @@ def test_a_run_without_a_test_in_it_says_so(
     page.refresh(page._view)
     qtbot.waitUntil(lambda: page.ways.pointed.run.count() == 3, timeout=5_000)
     page.ways.tabs.setCurrentWidget(page.ways.pointed)
+    page.ways.pointed.run.setFocus()
+    qtbot.keyClick(page.ways.pointed.run, Qt.Key.Key_Down)
+    assert page.ways.start.day == page.ways.pointed.day
     press(qtbot, page.ways.ask)
     qtbot.waitUntil(lambda: "No field test" in page.ways.error.text(), timeout=20_000)
     assert not page.change.isVisible() and page.ways.ask.isEnabled()

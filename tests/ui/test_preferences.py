@@ -79,8 +79,11 @@ def test_weeks_that_begin_on_sunday_are_laid_anew_in_a_new_window(qtbot, some_li
     try:
         asked = Preferences(first.look, first)
         asked.remake_asked.connect(first.language_asked)
-        asked.week.setFocus()
-        qtbot.keyClick(asked.week, Qt.Key.Key_Down)
+        asked.open()
+        for key in (Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Up):  # to Saturday, and back
+            qtbot.keyClick(asked.week, key)
+        assert asked.isVisible()
+        qtbot.keyClick(asked, Qt.Key.Key_Escape)
         qtbot.waitUntil(lambda: desk.main is not first, timeout=10_000)
         qtbot.waitUntil(lambda: desk.main.view is not None, timeout=20_000)
         header = desk.main.season_page.sheet.model().headerData(1, Qt.Orientation.Horizontal)

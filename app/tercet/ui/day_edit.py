@@ -100,15 +100,15 @@ class DayEdit(QLineEdit):
         """The day last typed whole, or chosen."""
         return self._day
 
-    def setDate(self, day: QDate) -> None:
+    def setDate(self, day: QDate | date) -> None:
         """Show a day, unless another is being typed; tell it if it is another one."""
-        found = day.toPython()
+        found = day.toPython() if isinstance(day, QDate) else day
         assert isinstance(found, date)
         changed, self._day = found != self._day, found
         if not (self.hasFocus() and self.isModified()):
             self._write()
         if changed:
-            self.dateChanged.emit(day)
+            self.dateChanged.emit(_qdate(found))
 
     def _write(self) -> None:
         self.setText(QLocale().toString(_qdate(self._day), tr("d MMM yyyy", "format of a date")))

@@ -166,7 +166,7 @@ class WaysPane(Pane):
     def begin(self, today: date) -> None:
         """Offer the season's own today, which in the example is none of the calendar's."""
         with QSignalBlocker(self.start):
-            self.start.setDate(today)  # type: ignore[arg-type]
+            self.start.setDate(today)
 
     def ready(self) -> None:
         """Nothing runs."""
@@ -188,7 +188,7 @@ class WaysPane(Pane):
     def _take_day(self) -> None:
         day = self.pointed.day
         if day is not None:
-            self.start.setDate(day)  # type: ignore[arg-type]
+            self.start.setDate(day)
 
     def _ask(self) -> None:
         page = self.tabs.currentWidget()
