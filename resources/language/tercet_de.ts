@@ -1737,6 +1737,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Stunden oder Minuten?</translation>
     </message>
     <message>
+        <source>Hours run</source>
+        <translation>Stunden gelaufen</translation>
+    </message>
+    <message>
         <source>Hours, easy up, moderate and hard down, dashed: easy asked for. Sessions count whole by their work, so their shares differ.</source>
         <translation>Stunden, Lockeres nach oben, Mittleres und Hartes nach unten, gestrichelt: verlangtes Lockeres. Einheiten zählen ganz nach ihrer Belastung, darum weichen ihre Anteile ab.</translation>
     </message>
@@ -3663,7 +3667,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Run</source>
         <extracomment>Less than this of one cause in a run is not listed. [s] A habit is told if so many runs and this share of the minutes have it. A starting place is told if it is this much commoner than among all runs of the stretch. What one runs with that is no company.</extracomment>
-        <translation>Gelaufen</translation>
+        <translation>Lauf</translation>
     </message>
     <message>
         <source>Run at an even pace for some minutes, then say two or three whole sentences aloud. If they come easily, as at a table, you are below LT1. If you can say them but would rather not, and breathe in the middle of a sentence, you are at LT1 or between the lines. If only single words come, you are above LT2.</source>
@@ -8460,7 +8464,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>{n} of other sports</source>
-        <translation>{n} anderer Sportarten</translation>
+        <translation>{n} aus anderen Sportarten</translation>
     </message>
     <message>
         <source>{n} of {count}</source>
@@ -8607,7 +8611,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>{n} session, {other} of other sports apart, all kept on this computer</source>
-        <translation>{n} Einheit, dazu {other} anderer Sportarten, alle auf diesem Rechner</translation>
+        <translation>{n} Einheit, dazu {other} aus anderen Sportarten, alle auf diesem Rechner</translation>
     </message>
     <message>
         <source>{n} sessions, all kept on this computer</source>
@@ -8615,7 +8619,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>{n} sessions, {other} of other sports apart, all kept on this computer</source>
-        <translation>{n} Einheiten, dazu {other} anderer Sportarten, alle auf diesem Rechner</translation>
+        <translation>{n} Einheiten, dazu {other} aus anderen Sportarten, alle auf diesem Rechner</translation>
     </message>
     <message>
         <source>{n} sets of {inner}?</source>

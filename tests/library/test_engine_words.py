@@ -108,3 +108,12 @@ def name(part: ast.expr) -> str:
 def test_every_remark_of_a_judgement_is_known_again(loud: None) -> None:
     found = list(remarks())
     assert len(found) == 3 and all(worded(text) == f"<{text}>" for text in found)
+
+
+def test_decimals_of_a_remark_are_written_in_the_language_in_use() -> None:
+    language.use("de")
+    try:
+        said = worded("By its positions the watch's speed was taken 2.7 % faster.")
+    finally:
+        language.use(language.SOURCE)
+    assert "2,7 %" in said

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from tercet import language
 from tercet.domain import Race
 from tercet.library import operations, session_rows
 from tercet.library.library import Library
@@ -83,3 +84,14 @@ def test_an_edit_reads_only_what_it_touched(
     assert asked == [[number]]
     season_library.call(session_views)
     assert asked == [[number]]
+
+
+def test_sessions_without_a_name_are_called_in_the_language_in_use(season_library: Library) -> None:
+    assert "Run" in {view.name for view in season_library.call(session_views)}
+    try:
+        language.use("de")
+        names = {view.name for view in season_library.call(session_views)}
+    finally:
+        language.use(language.SOURCE)
+    assert "Lauf" in names and "Run" not in names
+    assert "Run" in {view.name for view in season_library.call(session_views)}

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from functools import cache
 from types import MappingProxyType
 
+from tercet import language
 from tercet.language import mark, tr
 
 #: Where thresholds are from, as they are kept.
@@ -100,6 +101,9 @@ def worded(text: str, names: Mapping[str, str] = MappingProxyType({})) -> str:
 
 
 def _part(text: str, names: Mapping[str, str]) -> str:
+    whole, point, decimals = text.partition(".")
+    if point and decimals.isdigit() and whole.lstrip("-").isdigit():
+        return language.number(float(text), len(decimals))
     return names.get(text) or tr(text)
 
 

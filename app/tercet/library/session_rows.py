@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any
 from weakref import WeakKeyDictionary
 
+from tercet import language
 from tercet.library import localtime, session_kinds
 from tercet.library.views import SessionView
 from tercet.store import queries, season_queries
@@ -21,8 +22,9 @@ _FEW = 50
 
 @dataclass(frozen=True)
 class _Held:
-    """Views as of a mark of the store, with what orders them."""
+    """Views as of a mark of the store, with what orders them, in one language."""
 
+    spoken: str
     mark: tuple[int, int]
     races: dict[str, str]
     views: list[SessionView]
@@ -35,6 +37,8 @@ _held: WeakKeyDictionary[Store, _Held] = WeakKeyDictionary()
 def session_views(store: Store) -> list[SessionView]:
     """All sessions, oldest first; on a race day the longest run bears the race's name."""
     held = _held.get(store)
+    if held is not None and held.spoken != language.code():
+        held = None  # sessions without a name are called by what they were
     mark, touched = store.touched_since(held.mark if held is not None else None)
     found = None
     if held is not None and touched is not None:
@@ -42,7 +46,7 @@ def session_views(store: Store) -> list[SessionView]:
     if found is None:
         found = _all(store, mark)
     if found is not held:
-        _held[store] = _Held(mark, found.races, found.views, found.order)
+        _held[store] = _Held(language.code(), mark, found.races, found.views, found.order)
     return list(found.views)
 
 
@@ -50,7 +54,7 @@ def _all(store: Store, mark: tuple[int, int]) -> _Held:
     rows = season_queries.sessions(store)
     races = {race.day.isoformat(): race.name for race in queries.races(store)}
     order = {row[0]: (row[2], row[0]) for row in rows}
-    return _Held(mark, races, _views(rows, races), order)
+    return _Held(language.code(), mark, races, _views(rows, races), order)
 
 
 def _mended(
@@ -71,7 +75,7 @@ def _mended(
     order |= {row[0]: (row[2], row[0]) for row in rows}
     views = [view for view in held.views if view.id not in ids] + _views(rows, held.races)
     views.sort(key=lambda view: order[view.id])
-    return _Held(mark, held.races, views, order)
+    return _Held(held.spoken, mark, held.races, views, order)
 
 
 def _views(rows: Sequence[Any], races: dict[str, str]) -> list[SessionView]:

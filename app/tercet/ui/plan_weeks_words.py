@@ -11,7 +11,7 @@ HEADINGS = (
     mark("Week of"),
     mark("To go"),
     mark("Block"),
-    mark("Run"),
+    mark("Hours run"),
     mark("Planned"),
     mark("Easy"),
     mark("Moderate"),
