@@ -6250,6 +6250,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>Herzfrequenz /min</translation>
     </message>
     <message>
+        <source>heart rate far from what the pace asks, left out: {n} s</source>
+        <translation>Herzfrequenz weit weg von dem, was das Tempo verlangt, weggelassen: {n} s</translation>
+    </message>
+    <message>
         <source>heart rate following the steps, left out: {n} s</source>
         <translation>Herzfrequenz folgt den Schritten, weggelassen: {n} s</translation>
     </message>
@@ -6260,6 +6264,14 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>heart rate in steady running</source>
         <translation>Herzfrequenz im gleichmäßigen Laufen</translation>
+    </message>
+    <message>
+        <source>heart rate missing for moments, bridged: {n} s</source>
+        <translation>Herzfrequenz für Augenblicke nicht da, überbrückt: {n} s</translation>
+    </message>
+    <message>
+        <source>heart rate of a false start, left out: {n} s</source>
+        <translation>Herzfrequenz eines Fehlstarts, weggelassen: {n} s</translation>
     </message>
     <message>
         <source>heart rate outside what a heart does, left out: {n} s</source>
@@ -6454,6 +6466,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>latitude longitude</source>
         <translation>Breite Länge</translation>
+    </message>
+    <message>
+        <source>leaps of the way that nobody runs, left out: {n} m</source>
+        <translation>Sprünge des Wegs, die niemand läuft, weggelassen: {n} m</translation>
     </message>
     <message>
         <source>left out</source>
@@ -6952,6 +6968,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>polarisiert</translation>
     </message>
     <message>
+        <source>positions that leap away and back, left out: {n}</source>
+        <translation>Positionen, die weg- und zurückspringen, weggelassen: {n}</translation>
+    </message>
+    <message>
         <source>power</source>
         <translation>Leistung</translation>
     </message>
@@ -7193,8 +7213,8 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>Geschwindigkeit oder Tempo</translation>
     </message>
     <message>
-        <source>speed spikes, left out: {n} s</source>
-        <translation>Zacken der Geschwindigkeit, weggelassen: {n} s</translation>
+        <source>speed spikes, left out: {n}</source>
+        <translation>Zacken der Geschwindigkeit, weggelassen: {n}</translation>
     </message>
     <message>
         <source>speed, km/h</source>
@@ -7535,9 +7555,9 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
         <translation>übliches Tempo allein</translation>
     </message>
     <message>
-        <source>values that cannot be, left out: {n} s</source>
-        <extracomment>What is said of a mend, by its name in the store.</extracomment>
-        <translation>unmögliche Werte, weggelassen: {n} s</translation>
+        <source>values that cannot be, left out: {n}</source>
+        <extracomment>What is said of a mend, by its name in the store: samples, seconds or metres.</extracomment>
+        <translation>Werte, die nicht sein können, weggelassen: {n}</translation>
     </message>
     <message>
         <source>walk</source>

@@ -7,43 +7,6 @@ import numpy as np
 from tercet.engine import cleaning
 
 
-def heart(n: int = 1200) -> np.ndarray:
-    rng = np.random.default_rng(3)
-    return np.rint(140 + 8 * np.sin(np.arange(n) / 90) + rng.standard_normal(n))
-
-
-def test_a_sound_heart_rate_is_left_alone() -> None:
-    x = heart()
-    cleaned, mends = cleaning.clean_heart_rate(x, np.full(len(x), 168.0))
-    np.testing.assert_array_equal(cleaned, x)
-    assert mends == {}
-
-
-def test_frozen_spiked_and_impossible_heart_rate_goes() -> None:
-    x = heart()
-    x[300:420] = 133.0
-    x[700:703] += 40
-    x[900] = 250
-    cleaned, mends = cleaning.clean_heart_rate(x, None)
-    assert np.isnan(cleaned[[350, 701, 900]]).all()
-    assert len(mends) >= 3 and sum(mends.values()) == np.isnan(cleaned).sum()
-    assert np.isnan(cleaned).sum() < 160
-
-
-def test_heart_rate_that_jumps_to_the_steps_is_not_believed_but_one_that_drifts_there_is() -> None:
-    """Sign of cadence lock: near the step rate for minutes with a step at its onset (Davis,
-    blog of a biomechanics researcher, 2021; no standard rule exists)."""
-    steps = np.full(1200, 168.0)
-    locked = heart()
-    locked[400:800] = 168 + np.rint(np.random.default_rng(1).standard_normal(400))
-    cleaned, _ = cleaning.clean_heart_rate(locked, steps)
-    assert np.isnan(cleaned[420:780]).mean() > 0.95
-    assert np.isfinite(cleaned[:380]).all()
-    drifting = heart() + np.interp(np.arange(1200), [0, 500, 700, 1200], [0, 0, 25, 25])
-    cleaned, _ = cleaning.clean_heart_rate(drifting, steps)
-    assert np.isfinite(cleaned).mean() > 0.95
-
-
 def test_a_spike_of_speed_goes_and_a_stride_sampled_every_few_seconds_stays() -> None:
     time = np.arange(100.0)
     speed = np.full(100, 3.0)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -12,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from pytestqt.qtbot import QtBot
 from tests.ui import invented
 
+from tercet import engine
 from tercet.engine.parts import Part
 from tercet.engine.scale import Shade
 from tercet.library.trace import SessionTrace
@@ -21,10 +24,13 @@ from tercet.ui.session_cards import NO_REPETITIONS, NOT_MENDED
 from tercet.ui.session_page import CAUTION, SessionPage
 from tercet.ui.session_stair import left_out_words, place_labels, step_words
 from tercet.ui.session_trace import HINT, UNCOUNTED
+from tercet.ui.session_wiring import MENDS, mend_words
 
 #: Qt's plugin without a screen says so of every window.
 pytestmark = pytest.mark.qt_log_ignore("This plugin does not support")
 
+#: Where the engine mends.
+ENGINE_MENDS = ("cleaning", "heart_faults", "judging")
 WORDS: dict[str, Any] = {
     "block_name": "Sharpening",
     "week_number": 2,
@@ -412,3 +418,13 @@ def test_large_text_folds_the_page_and_scrolls(page: SessionPage, qapp: QApplica
 def test_shade_order_is_that_of_the_engine() -> None:
     # The page's words are in the order of Shade.
     assert [shade.name for shade in Shade][:3] == ["EASY", "MODERATE", "HARD"]
+
+
+def test_every_mend_that_the_engine_counts_has_its_words() -> None:
+    folder = Path(engine.__file__).parent
+    source = "".join((folder / f"{name}.py").read_text("utf-8") for name in ENGINE_MENDS)
+    counted = set(re.findall(r'mends\["([^"]+)"\] = |take_out\([^"]*"([^"]+)"\)', source))
+    named = {first or second for first, second in counted}
+    assert len(named) >= 12
+    assert named == set(MENDS)
+    assert mend_words("speed spikes, left out", 3) == "speed spikes, left out: 3"

@@ -8,10 +8,9 @@ import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import ArrayLike, NDArray
 
+from tercet.engine.leaps import TOP_SPEED, astray
 from tercet.engine.scale import Floats
 
-#: What a running human's heart does. [beats/min]
-HEART_RATE_RANGE = (35.0, 230.0)
 #: Values outside are damage of the file, not measurement.
 POSSIBLE = {
     "heart_rate": (0.0, 300.0),
@@ -22,8 +21,6 @@ POSSIBLE = {
     "altitude": (-1000.0, 10_000.0),
     "cadence": (0.0, 400.0),
 }
-#: Nobody runs faster. [m/s]
-TOP_SPEED = 12.5
 #: Up to three samples standing this far above both neighbours are no running. [m/s] [trial]
 SPIKE_SPEED = 1.6
 #: A spike is over after this long. [s]
@@ -31,17 +28,6 @@ SPIKE_S = 9.0
 #: A counter that stands still and then leaps had lost its signal; between these speeds the way
 #: was run. [m/s]
 LOST_SPEED = (1.3, 8.0)
-#: A heart rate that stays the very same for longer is a frozen sensor. [s]
-FROZEN_S = 60
-#: A heart rate this close to the step rate ... [beats/min]
-LOCK_WITHIN = 4.0
-#: ... for most of this long follows the steps ... [s]
-LOCK_S = 30
-#: ... if it came there by a step of this size. [beats/min]
-LOCK_JUMP = 8.0
-#: Steps between neighbouring seconds larger than this are no heart; many of them make a stretch
-#: wild. [beats/min] [trial]
-WILD_STEP = 7.0
 _AT_ONCE = 2**13  # windows
 
 
@@ -217,6 +203,14 @@ def mend_samples(
         out[name] = (time, value)
     if impossible:
         mends["values that cannot be, left out"] = impossible
+    places = [out[name] for name in ("latitude", "longitude") if name in out]
+    if len(places) == 2 and np.array_equal(places[0][0], places[1][0]):
+        (time, latitude), (_, longitude) = places
+        gone = astray(time, latitude, longitude)
+        if gone.any():
+            mends["positions that leap away and back, left out"] = int(gone.sum())
+            out["latitude"] = time[~gone], latitude[~gone]
+            out["longitude"] = time[~gone], longitude[~gone]
     lost: list[tuple[float, float]] = []
     if "distance" in out and len(out["distance"][0]) > 10:
         time, distance = out["distance"]
@@ -248,69 +242,3 @@ def _without(
     for begin, end in spans:
         keep &= ~((time > begin) & (time < end))
     return time[keep], values[keep]
-
-
-def clean_heart_rate(values: Floats, cadence: Floats | None) -> tuple[Floats, dict[str, int]]:
-    """Take out what cannot be a heart: out of range, wild, frozen, or following the steps.
-
-    Parameters
-    ----------
-    values : ndarray, shape (n,)
-        Heart rate on the grid. [beats/min]
-    cadence : ndarray, shape (n,), or None
-        Step rate. [steps/min]
-
-    Returns
-    -------
-    cleaned : ndarray of float64, shape (n,)
-        NaN where nothing can be trusted. [beats/min]
-    mends : dict of str to int
-        Seconds touched, by plain name.
-    """
-    x = values.copy()
-    mends: dict[str, int] = {}
-
-    def take_out(bad: NDArray[np.bool_], name: str) -> None:
-        bad = bad & np.isfinite(x)
-        if bad.any():
-            mends[name] = int(bad.sum())
-            x[bad] = np.nan
-
-    low, high = HEART_RATE_RANGE
-    take_out((x < low) | (x > high), "heart rate outside what a heart does, left out")
-    if not np.isfinite(x).any():
-        return x, mends
-    steps = np.abs(np.diff(x, prepend=x[:1]))
-    wild = moving_mean(np.where(steps > WILD_STEP, 1.0, 0.0), 61) > 2.5 / 61
-    spikes = np.abs(x - moving_median(x, 61)) > 12.0
-    take_out(wild & (spikes | (steps > WILD_STEP)), "wild heart rate, left out")
-    take_out(np.abs(x - moving_median(x, 31)) > 20.0, "heart-rate spikes, left out")
-    frozen = np.zeros(len(x), dtype=bool)
-    still = np.isfinite(x[1:]) & np.isfinite(x[:-1]) & (x[1:] == x[:-1])
-    for begin, end in run_lengths(still):
-        if end - begin >= FROZEN_S:
-            frozen[begin : end + 1] = True
-    take_out(frozen, "heart rate frozen, left out")
-    if cadence is not None:
-        take_out(_locked(x, cadence), "heart rate following the steps, left out")
-    return x, mends
-
-
-def _locked(x: Floats, cadence: Floats) -> NDArray[np.bool_]:
-    """Where heart rate follows the steps: near them for long, with a step at either end."""
-    near = np.isfinite(x) & (np.abs(x - np.nan_to_num(cadence, nan=-99.0)) <= LOCK_WITHIN)
-    share = moving_mean(near.astype(np.float64), LOCK_S)
-    locked = np.zeros(len(x), dtype=bool)
-    for begin, end in run_lengths(share >= 0.7):
-        inside = x[begin:end]
-        if end - begin < LOCK_S or not np.isfinite(inside).any():
-            continue
-        # A runner's heart may rightly beat at the step rate: only a step at an end tells.
-        ends = ((x[max(begin - 30, 0) : max(begin - 8, 0)], inside[:20]),
-                (x[end + 8 : end + 30], inside[-20:]))  # fmt: skip
-        for outside, beside in ends:
-            if np.isfinite(outside).any() and np.isfinite(beside).any():
-                leap = abs(float(np.nanmedian(outside)) - float(np.nanmedian(beside)))
-                if leap > LOCK_JUMP:
-                    locked[max(begin - 5, 0) : end + 5] = True
-    return locked

@@ -48,6 +48,7 @@ class Weighed:
     probability: Floats  # of the shade given
     work_speed: float  # level speed that work exceeds [m/s]
     intervals: tuple[tuple[float, float], ...] = ()  # 90 %, seconds of each shade
+    disbelieved_s: int = 0  # of heart rate [s]
 
 
 def reference_speed(moved: Motion, thresholds: Thresholds | None) -> float:
@@ -141,7 +142,9 @@ def weigh(
         (float(np.log(t.lt1_speed)), float(np.log(t.lt2_speed))),
         shared,
     )
-    return Weighed(shades, evidence, scale, followed, even, probability, work, sure)
+    return Weighed(
+        shades, evidence, scale, followed, even, probability, work, sure, below.disbelieved_s
+    )
 
 
 def _chances(

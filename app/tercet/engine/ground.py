@@ -73,6 +73,7 @@ class Ground:
     bearing: float  # 1 where heart rate says nothing of the parts, towards 0 where all
     step_s: int
     heard: bool  # whether heart rate had a say
+    disbelieved_s: int = 0  # of heart rate too far from what speed foretells [s]
 
     @property
     def constant(self) -> float:
@@ -154,6 +155,7 @@ def listen(
     best = int(np.argmax(evidence))
     course.total = np.repeat(fits[best].along, COARSER)[: course.k]
     course.total = np.pad(course.total, (0, course.k - len(course.total)), mode="edge")
+    all_s = course.heard_s
     course.relax(course.weigh(float(TAUS[best]), believed, full=False))
     last = course.weigh(float(TAUS[best]), believed, full=True)
     weights = np.exp(evidence - evidence.max())
@@ -168,6 +170,7 @@ def listen(
         last.bearing,
         pool * STEP_S,
         heard=True,
+        disbelieved_s=all_s - course.heard_s,
     )
 
 

@@ -12,7 +12,17 @@ from dataclasses import replace
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from tercet.engine import cleaning, demand, known, long_lines, repetitions, slope, timeline, way
+from tercet.engine import (
+    cleaning,
+    demand,
+    heart_faults,
+    known,
+    long_lines,
+    repetitions,
+    slope,
+    timeline,
+    way,
+)
 from tercet.engine.judgement import Evidence, Judgement
 from tercet.engine.kinetics import GAIN as HEART_RATE_GAIN
 from tercet.engine.known import NOTHING, Known
@@ -93,6 +103,13 @@ def judged_pieces(
         of samples stand in the first.
     """
     mended, mends = cleaning.mend_samples(streams)
+    leapt = round(timeline.leapt(mended))
+    heard = mended.get("heart_rate", (np.zeros(0),))[0]
+    missing = heart_faults.bridged(heard, np.asarray(sample_time, dtype=np.float64), timeline.GAP_S)
+    if missing:
+        mends["heart rate missing for moments, bridged"] = missing
+    if leapt:
+        mends["metres of leaps that nobody runs, left out"] = leapt
     grid = timeline.Grid(mended, sample_time, stops)
     indoor = "latitude" not in mended
 
@@ -120,7 +137,7 @@ def _judge_line(
     moved = read_motion(line, indoor=indoor, told=told)
     nothing = np.full(len(line), np.nan)
     cadence = line.channels.get("cadence")
-    heart, mends = cleaning.clean_heart_rate(line.channels.get("heart_rate", nothing), cadence)
+    heart, mends = heart_faults.clean_heart_rate(line.channels.get("heart_rate", nothing), cadence)
     altitude = line.channels.get("altitude", nothing)
     ahead = np.minimum(np.arange(len(line)) + ALTITUDE_LAG_S, max(len(line) - 1, 0))
     hills = slope.slope_along(altitude[ahead], line.covered[:-1])
@@ -142,6 +159,8 @@ def _judge_line(
         remarks.append("Too short a way to know its hills: left out.")
 
     judged = demand.weigh(stands.moved, stands.level, hills, heart, stands.lines)
+    if judged.disbelieved_s:
+        mends["heart rate far from what the pace asks, left out"] = judged.disbelieved_s
     shades, evidence, scale = judged.shades, judged.evidence, judged.scale
     sure = judged.intervals
     evidence[lost & (evidence != Evidence.NONE)] = Evidence.POWER

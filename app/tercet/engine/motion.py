@@ -11,6 +11,7 @@ from tercet.engine import cleaning, wind
 from tercet.engine.geodesy import step_lengths
 from tercet.engine.known import MOSTLY
 from tercet.engine.lag import earlier, lag_of
+from tercet.engine.leaps import TOP_SPEED
 from tercet.engine.power import told_by_power
 from tercet.engine.scale import Floats
 from tercet.engine.timeline import Timeline
@@ -119,10 +120,10 @@ def _speed(line: Timeline) -> Floats:
         from_distance = cleaning.moving_mean(line.metres, 5)
     recorded = line.channels.get("speed")
     if recorded is None or not np.nanmax(np.append(recorded, 0.0)) > 0:
-        return np.asarray(np.clip(from_distance, 0.0, cleaning.TOP_SPEED))
+        return np.asarray(np.clip(from_distance, 0.0, TOP_SPEED))
     # A zero from a lost signal while the distance went on is no standing runner.
     lost = ~np.isfinite(recorded) | ((recorded < 0.1) & (from_distance > 1.5))
-    return np.asarray(np.clip(np.where(lost, from_distance, recorded), 0.0, cleaning.TOP_SPEED))
+    return np.asarray(np.clip(np.where(lost, from_distance, recorded), 0.0, TOP_SPEED))
 
 
 def _speed_by_positions(line: Timeline) -> Floats:
@@ -131,7 +132,7 @@ def _speed_by_positions(line: Timeline) -> Floats:
         return np.full(len(line), np.nan)
     inside = (np.abs(lat) <= 90.0) & (np.abs(lon) <= 360.0)
     steps = step_lengths(np.where(inside, lat, 0.0), np.where(inside, lon, 0.0))
-    steps[~(inside[1:] & inside[:-1]) | (steps > cleaning.TOP_SPEED)] = np.nan
+    steps[~(inside[1:] & inside[:-1]) | (steps > TOP_SPEED)] = np.nan
     padded = np.concatenate((steps[:1], steps, steps[-1:])).astype(np.float64)
     return np.asarray(0.5 * (padded[:-1] + padded[1:]), dtype=np.float64)
 

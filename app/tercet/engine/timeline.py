@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from tercet.engine.geodesy import step_lengths
+from tercet.engine.leaps import astray, leaps
 from tercet.engine.scale import Floats
 
 #: Samples further apart than this are a gap, not a slow recording. [s]
@@ -68,23 +69,40 @@ def distance_track(streams: Streams) -> tuple[Floats, Floats]:
     -------
     time, distance : ndarray of float64, shape (m,)
         Seconds from the start, and metres, not falling. Empty if nothing tells. A distance
-        that falls (a counter set back) goes on from where it stood.
+        that falls (a counter set back) goes on from where it stood, and so does one that leaps;
+        positions that leap away and back are left out.
     """
+    time, first, steps = _steps(streams)
+    if not len(time):
+        return time, steps
+    steps[leaps(time, steps)] = 0.0
+    way = _summed(steps)
+    way += first
+    return time, way
+
+
+def leapt(streams: Streams) -> float:
+    """Metres that :func:`distance_track` leaves out, as nobody runs so. Streams as there."""
+    time, _, steps = _steps(streams)
+    return float(steps[leaps(time, steps)].sum()) if len(time) else 0.0
+
+
+def _steps(streams: Streams) -> tuple[Floats, float, Floats]:
+    """Times, the distance at the first of them, and the way from each to the next."""
     time, distance = _pair(streams.get("distance"))
     if len(time) >= 2:
-        steps = np.maximum(np.diff(distance), 0.0)
-        return time, distance[0] + _summed(steps)
+        return time, float(distance[0]), np.maximum(np.diff(distance), 0.0)
     if "latitude" in streams and "longitude" in streams:
         time, lat = _pair(streams["latitude"])
         time_lon, lon = _pair(streams["longitude"])
         if len(time) >= 2 and len(time) == len(time_lon) and bool(np.all(time == time_lon)):
-            return time, _summed(step_lengths(lat, lon))
+            kept = ~astray(time, lat, lon)
+            return time[kept], 0.0, step_lengths(lat[kept], lon[kept])
     time, speed = _pair(streams.get("speed"))
     if len(time) >= 2:
         dt = np.diff(time)
-        steps = np.where(dt <= GAP_S, dt * np.maximum(speed[1:], 0.0), 0.0)
-        return time, _summed(steps)
-    return np.zeros(0), np.zeros(0)
+        return time, 0.0, np.where(dt <= GAP_S, dt * np.maximum(speed[1:], 0.0), 0.0)
+    return np.zeros(0), 0.0, np.zeros(0)
 
 
 def _summed(steps: Floats) -> Floats:

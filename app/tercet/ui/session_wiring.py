@@ -15,10 +15,16 @@ from tercet.ui.stretch_menu import stretch_words
 from tercet.ui.user_actions import Actions
 from tercet.ui.why import why
 
-#: What is said of a mend, by its name in the store.
+#: What is said of a mend, by its name in the store: samples, seconds or metres.
 MENDS = {
-    "values that cannot be, left out": mark("values that cannot be, left out: {n} s"),
-    "speed spikes, left out": mark("speed spikes, left out: {n} s"),
+    "values that cannot be, left out": mark("values that cannot be, left out: {n}"),
+    "positions that leap away and back, left out": mark(
+        "positions that leap away and back, left out: {n}"
+    ),
+    "metres of leaps that nobody runs, left out": mark(
+        "leaps of the way that nobody runs, left out: {n} m"
+    ),
+    "speed spikes, left out": mark("speed spikes, left out: {n}"),
     "seconds without signal, run on by the distance": mark(
         "seconds without signal, run on by the distance: {n} s"
     ),
@@ -30,6 +36,13 @@ MENDS = {
     "heart rate frozen, left out": mark("heart rate frozen, left out: {n} s"),
     "heart rate following the steps, left out": mark(
         "heart rate following the steps, left out: {n} s"
+    ),
+    "heart rate of a false start, left out": mark("heart rate of a false start, left out: {n} s"),
+    "heart rate missing for moments, bridged": mark(
+        "heart rate missing for moments, bridged: {n} s"
+    ),
+    "heart rate far from what the pace asks, left out": mark(
+        "heart rate far from what the pace asks, left out: {n} s"
     ),
 }
 
@@ -86,11 +99,9 @@ def show_run(
     )
 
 
-def mend_words(name: str, seconds: int) -> str:
-    """What was mended in a recording, by its name in the store, and for how long."""
-    if name in MENDS:
-        return tr(MENDS[name], n=seconds)
-    return f"{name}: {seconds} s"
+def mend_words(name: str, count: int) -> str:
+    """What was mended in a recording, by its name in the store, and how much of it."""
+    return tr(MENDS[name], n=count) if name in MENDS else f"{name}: {count}"
 
 
 def _uncounted(second: int) -> str:
