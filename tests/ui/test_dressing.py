@@ -9,8 +9,11 @@ from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
 
 from tercet.library.library import Library
 from tercet.ui import theme
+from tercet.ui.widgets import Label
 from tercet.ui.window import MainWindow
 
+FONTS = ("page_title", "pane_title", "block", "big", "body", "body_bold", "small", "small_bold")
+INKS = ("text", "text_2", "text_3", "not_read")
 LOOKS = [(True, 1.3), (False, 1.3), (False, 1.0)]
 
 
@@ -43,14 +46,31 @@ def worn(button: QPushButton, look: theme.Theme) -> bool:
     return abs(button.sizeHint().height() - high) <= 2 and seen == look.color("accent")
 
 
-@pytest.mark.parametrize(("dark", "scale"), LOOKS)
+def wrong_labels(widget: QWidget, look: theme.Theme) -> list[str]:
+    """Labels in other colours, or of another size, than one made now."""
+    new = {(role, color): Label("", role, color) for role in FONTS for color in INKS}
+    kinds = {(made.font().key(), ink(made)) for made in new.values()}
+    return [
+        label.text()
+        for label in widget.findChildren(Label)
+        if (label.font().key(), ink(label)) not in kinds
+    ]
+
+
+def ink(label: Label) -> str:
+    return label.palette().color(label.foregroundRole()).name()
+
+
+@pytest.mark.parametrize(("dark", "scale"), LOOKS[:2])
 def test_pages_in_view_hidden_and_new_wear_it(qtbot, qapp, window, dark, scale) -> None:
     window.show_view("thresholds")
-    hidden = primary(window.further.current.ways)
+    page = window.further.current
+    hidden = primary(page.ways)
     window.show_view("season")
     look = theme.apply(qapp, dark, scale)
-    assert worn(primary(window.bar), look)
-    qtbot.waitUntil(lambda: worn(hidden, look))
+    assert worn(primary(window.bar), look) and not wrong_labels(window.season_page, look)
+    qtbot.waitUntil(lambda: worn(hidden, look) and page.styleSheet() == look.style_sheet())
+    assert not wrong_labels(page, look)
     window.show_view("review")
     qtbot.waitUntil(lambda: worn(primary(window.further.current), look))
 
@@ -61,6 +81,7 @@ def test_a_hidden_page_wears_it_as_soon_as_it_is_shown(qapp, window) -> None:
     look = theme.apply(qapp, True, 1.3)
     window.show_view("thresholds")
     assert worn(primary(window.further.current.ways), look)
+    assert not wrong_labels(window.further.current, look)
 
 
 def test_dialogs_open_and_to_come_wear_it(qtbot, qapp, window) -> None:

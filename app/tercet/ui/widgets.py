@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QFrame,
@@ -34,6 +34,12 @@ class Label(QLabel):
         """Take another colour role."""
         self._color = color
         self._dress(theme.current())
+
+    def changeEvent(self, event: QEvent) -> None:
+        """A style sheet put on puts back the colours of before it."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange:
+            self._dress(theme.current())
 
     def _dress(self, look: theme.Theme) -> None:
         self.setFont(look.font(self._role))
