@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import gc
 import os
-import subprocess
 import sys
 import tempfile
 import time
@@ -26,40 +25,13 @@ from tercet.ui import application, theme
 from tercet.ui.window import MainWindow
 from tests.bench import hours
 from tests.bench.__main__ import _decode_with_defaults
+from tests.bench.family import Family
 from tests.bench.timing import Figure, once
 
 #: What is asked: share of the decoding, of the first drop, a gap [s], memory [MB].
 WANTED, AGAIN, GAP_S, MEMORY_MB = 0.45, 0.03, 0.05, 600
 #: Store: so much of the originals, and so many bytes for an hour of running.
 OF_ORIGINALS, AN_HOUR = 1.15, 40_000
-EVERY_S = 0.2
-# In a process of its own, so that looking does not hold up what is looked at.
-WATCHER = """
-import os, sys, time
-def family(root):
-    found, left = [], [root]
-    while left:
-        pid = left.pop(); found.append(pid)
-        try:
-            for task in os.listdir(f"/proc/{pid}/task"):
-                left += map(int, open(f"/proc/{pid}/task/{task}/children").read().split())
-        except OSError:
-            pass
-    return [pid for pid in found if pid != os.getpid()]
-def share(pid):
-    try:
-        for line in open(f"/proc/{pid}/smaps_rollup"):
-            if line.startswith("Pss:"):
-                return int(line.split()[1])
-    except OSError:
-        pass
-    return 0
-peak, root = 0, int(sys.argv[1])
-while os.getppid() == root:
-    peak = max(peak, sum(map(share, family(root))))
-    print(peak, flush=True)
-    time.sleep(float(sys.argv[2]))
-"""
 
 
 class _Drop:
@@ -130,18 +102,11 @@ def main(given: Path | None, runs: int) -> None:
         before = once(lambda: [_decode_with_defaults(p.read_bytes()) for p in files[::2]])
         library = Library(Path(name) / "store")
         window = _window(library)
-        with subprocess.Popen(
-            [sys.executable, "-c", WATCHER, str(os.getpid()), str(EVERY_S)],
-            stdout=subprocess.PIPE,
-            text=True,
-        ) as watcher:
-            drop = _Drop(window)
+        drop = _Drop(window)
+        with Family() as family:
             began = time.perf_counter()
             report, gaps = drop.run(only)
             first = time.perf_counter() - began - 1.5
-            watcher.terminate()
-            assert watcher.stdout is not None
-            peak = int(watcher.stdout.read().split()[-1]) / 1024
         began = time.perf_counter()
         again, more = drop.run(only)
         second = time.perf_counter() - began - 1.5
@@ -157,7 +122,7 @@ def main(given: Path | None, runs: int) -> None:
                 for gap, work, at in found[:6]
             )
             print(f"  event loop, {what}: [ms] {longest}  (wanted <= {1000 * GAP_S:.0f})")
-        print(f"  memory of all processes: {peak:.0f} MB  (wanted <= {MEMORY_MB})")
+        print(f"  memory of all processes: {family.peak_mb:.0f} MB  (wanted <= {MEMORY_MB})")
         window.close()
         library.close()
         originals, kept = _size(only), _size(Path(name) / "store")

@@ -6,6 +6,7 @@ import os
 import struct
 import sys
 import time
+import zipfile
 from collections.abc import Iterator
 from concurrent.futures.process import BrokenProcessPool
 from multiprocessing.connection import Connection
@@ -14,11 +15,11 @@ from threading import Event, Thread
 
 import pytest
 
-from tercet.library import importing, reading
+from tercet.library import importing, reading, sources
 from tercet.library.importing import Progress, Report, in_order_of_ending
 from tercet.library.intake import Taken
 from tercet.library.reading import Terms
-from tercet.library.sources import find_files
+from tercet.library.sources import Source, find_files, opened_up
 
 
 def make(folder: Path, *names: str) -> None:
@@ -187,6 +188,52 @@ def test_an_error_in_a_call_is_not_swallowed() -> None:
             list(in_order_of_ending(workers, calls(broken, 3), Event()))
     finally:
         workers.close()
+
+
+def test_what_a_file_weighs_is_told_by_its_bytes(
+    few_logs: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    gpx, fit = few_logs / "2026-05-08-1855.gpx", few_logs / "2026-04-15-1806.fit"
+    packed = few_logs / "2026-05-27-1833.tcx.gz"
+    with zipfile.ZipFile(tmp_path / "both.zip", "w", zipfile.ZIP_DEFLATED) as made:
+        made.write(gpx, "a.bin")
+        made.write(fit, "b.bin")
+    members = list(opened_up([tmp_path / "both.zip"], tmp_path))
+    monkeypatch.setattr(sources, "_LIGHT_BYTES", 0)
+    given = [Source(str(place)) for place in (gpx, fit, packed, tmp_path / "gone")]
+    assert [source.weight for source in (*given, *members)] == [
+        gpx.stat().st_size,
+        8 * fit.stat().st_size,
+        12 * packed.stat().st_size,
+        0,
+        gpx.stat().st_size,
+        8 * fit.stat().st_size,
+    ]
+
+
+def test_files_of_days_are_read_one_after_the_other_behind_the_rest(
+    few_logs: Path, library, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[tuple[int | None, bool]] = []
+
+    class Noted(importing.Here):
+        def __init__(self, count: int | None = None) -> None:
+            super().__init__()
+            self.given = count
+
+        def submit(self, call, *args):
+            if isinstance(args[0], Source):
+                asked.append((self.given, args[0].weight >= 150_000))
+            return super().submit(call, *args)
+
+    monkeypatch.setattr(importing, "FEW_FILES", 2)
+    monkeypatch.setattr(importing, "Workers", Noted)
+    monkeypatch.setattr(importing, "GIANT_BYTES", 150_000)
+    report = library.take_in([few_logs])
+    assert report.count("new") > 8
+    giants = [count for count, giant in asked if giant]
+    assert giants and set(giants) == {1}, asked
+    assert asked == [(None, False)] * (len(asked) - len(giants)) + [(1, True)] * len(giants)
 
 
 # Saying ----------------------------------------------------------------------------------

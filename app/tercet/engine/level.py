@@ -130,9 +130,10 @@ def _work(padded: Floats, grid: Floats, wide: Floats, out: Narrow) -> None:
     jumps = np.where(np.isfinite(padded), JUMP, UNSEEN_JUMP).astype(np.float32)[index][..., None]
     p = np.full((pieces, m), 1 / m, dtype=np.float32)
     step, scratch = np.empty_like(p), np.empty_like(p)
+    length = pieces * PIECE_S
     for k in range(OVERLAP_S + PIECE_S):
         _step(p, step, scratch, jumps[k])
-        np.multiply(step, likely[index[k]], out=p)
+        np.multiply(step, likely[k : k + length : PIECE_S], out=p)
         p /= p.sum(axis=1, keepdims=True)
         if k >= OVERLAP_S:
             out[:, k - OVERLAP_S] = p
@@ -142,7 +143,7 @@ def _work(padded: Floats, grid: Floats, wide: Floats, out: Narrow) -> None:
         _step(p, step, scratch, jumps[min(k + 1, span - 1)])
         if k < OVERLAP_S + PIECE_S:
             out[:, k - OVERLAP_S] *= step
-        np.multiply(step, likely[index[k]], out=p)
+        np.multiply(step, likely[k : k + length : PIECE_S], out=p)
         p /= p.sum(axis=1, keepdims=True)
 
 

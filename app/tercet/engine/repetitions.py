@@ -69,17 +69,18 @@ def find(
     pieces = [list(piece) for piece in run_lengths(work)]
     bouts = _joined(pieces, fast)
     covered = np.concatenate(([0.0], np.cumsum(moved.metres)))
+    speed = np.nan_to_num(moved.speed)
     kept = list(sprints)
     for begin, end in bouts:
-        core = float(np.median(fast[begin:end]))
+        core = _middle(fast[begin:end])
         rests = [
-            float(np.median(side))
+            _middle(side)
             for side in (fast[max(begin - 25, 0) : max(begin - 2, 0)], fast[end + 2 : end + 25])
             if len(side) >= 5
         ]
         if not rests or max(rests) > core * (1 - _contrast(end - begin)):
             continue
-        begin, end = _sharp(begin, end, core, rests, moved)
+        begin, end = _sharp(begin, end, core, rests, speed)
         if end - begin >= SHORTEST_S and covered[end] - covered[begin] <= LONGEST_M:
             kept.append((begin, end))
     kept = _of_a_set(sorted(kept))
@@ -102,11 +103,19 @@ def _contrast(seconds: int) -> float:
     return LONG_CONTRAST if seconds >= LONG_S else CONTRAST
 
 
-def _sharp(begin: int, end: int, core: float, rests: list[float], moved: Motion) -> tuple[int, int]:
+def _middle(values: Floats) -> float:
+    """The median of finite values; a day asks for thousands, and numpy's own checks first."""
+    half = len(values) // 2
+    if len(values) % 2:
+        return float(np.partition(values, half)[half])
+    below, above = np.partition(values, (half - 1, half))[half - 1 : half + 1].tolist()
+    return float((below + above) / 2)
+
+
+def _sharp(begin: int, end: int, core: float, rests: list[float], speed: Floats) -> tuple[int, int]:
     """Move the edges to where speed crosses half way between the bout and what lies beside it."""
-    speed = np.nan_to_num(moved.speed)
     share = 0.5 * (1.0 + np.array([rests[0], rests[-1]]) / core)
-    half = share * float(np.median(speed[begin:end]))
+    half = share * _middle(speed[begin:end])
     first = max(begin - EDGE_S, 0)
     slow = np.flatnonzero(speed[first : min(begin + EDGE_S, end)] < half[0])
     start = first + int(slow[-1]) + 1 if len(slow) else begin
@@ -118,14 +127,14 @@ def _sharp(begin: int, end: int, core: float, rests: list[float], moved: Motion)
 
 def _joined(pieces: list[list[int]], fast: Floats) -> list[tuple[int, int]]:
     """Join fast stretches with no recovery between them, the slightest dips first."""
-    cores = [float(np.median(fast[a:b])) for a, b in pieces]
+    cores = [_middle(fast[a:b]) for a, b in pieces]
 
     def dip(k: int) -> float:
         """How deep it goes down behind a stretch, over what parts two."""
         (_, b), (c, _) = pieces[k : k + 2]
         if c - b < JOIN_S:
             return 0.0
-        return (1.0 - float(np.median(fast[b:c])) / min(cores[k : k + 2])) / _contrast(c - b)
+        return (1.0 - _middle(fast[b:c]) / min(cores[k : k + 2])) / _contrast(c - b)
 
     # A join changes its own two dips alone: to look at all again would take minutes for a day.
     dips = [dip(k) for k in range(len(pieces) - 1)]
@@ -133,7 +142,7 @@ def _joined(pieces: list[list[int]], fast: Floats) -> list[tuple[int, int]]:
         least = dips.index(min(dips))
         joined = [pieces[least][0], pieces[least + 1][1]]
         pieces[least : least + 2] = [joined]
-        cores[least : least + 2] = [float(np.median(fast[joined[0] : joined[1]]))]
+        cores[least : least + 2] = [_middle(fast[joined[0] : joined[1]])]
         del dips[least]
         for k in range(max(least - 1, 0), min(least + 1, len(dips))):
             dips[k] = dip(k)

@@ -37,6 +37,7 @@ class Member:
     archive: str
     index: int
     shown: str  # "archive.zip/folder/name"
+    size: int = 0  # as the archive tells it [bytes]
 
 
 def is_zip(head: bytes) -> bool:
@@ -95,7 +96,7 @@ def members(
         elif name.lower().endswith(".zip"):
             yield from _inner(path, index, folder, label, depth)
         else:
-            yield Member(str(path), index, label)
+            yield Member(str(path), index, label, info.file_size)
 
 
 def plain_name(name: str) -> str:

@@ -42,6 +42,8 @@ SAYS_FROM, SAYS_AFTER_S = 5, 2.0
 IN_FLIGHT = 3
 #: So much is read in this process; more goes to workers, which can be ended at once. [bytes]
 FEW_BYTES = 8 * 2**20
+#: A file of so much, a day and more of running, is read alone. [bytes]
+GIANT_BYTES = 16 * 2**20
 
 
 @dataclass(frozen=True)
@@ -295,9 +297,18 @@ class _Import:
                 self._report.taken.append(Taken(item[0].shown, "refused", item[1].reason))
         self._total = len(sources) + len(self._report.taken)
         self._began_at = time.monotonic()
-        sizes = {source.path: source.size for source in sources}
-        few = len(sources) < FEW_FILES and sum(sizes.values()) < FEW_BYTES
-        workers: Workers = Here() if few else Workers()
+        few = len(sources) < FEW_FILES and sum(source.weight for source in sources) < FEW_BYTES
+        giants: list[Source] = []
+        rest: list[Source] = []
+        for source in sources:
+            (giants if not few and source.weight >= GIANT_BYTES else rest).append(source)
+        self._through(Here() if few else Workers(), rest)
+        # One after the other, so that memory stays bounded however many there are.
+        self._through(Workers(1), giants)
+        self._report.stopped = self._stop.is_set()
+        return self._report
+
+    def _through(self, workers: Workers, sources: Iterable[Source]) -> None:
         try:
             for source, result in in_order_of_ending(workers, self._calls(sources), self._stop):
                 self._batch.append(
@@ -314,8 +325,6 @@ class _Import:
             if self._stop.is_set():
                 workers.end()
             workers.close()
-        self._report.stopped = self._stop.is_set()
-        return self._report
 
     def _calls(self, sources: Iterable[Source]) -> Iterator[Call]:
         for source in sources:

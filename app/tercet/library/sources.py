@@ -9,15 +9,22 @@ import zlib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from types import MappingProxyType
 from typing import IO
 
 from tercet.domain import Failed
 from tercet.formats import archive
 from tercet.formats.table.workbook import is_office
+from tercet.formats.unpack import GZIP_MAGIC
 from tercet.language import tr
 
 #: Folders are searched this deep.
 DEPTH = 32
+#: What holds as much as GPX in fewer bytes, and how many times fewer. Common practice, no source.
+DENSE = MappingProxyType({"gzip": 12, "FIT": 8})
+#: Lighter ones are not looked into. [bytes]
+_LIGHT_BYTES = 2**20
+_HEAD_BYTES = 16
 #: What a file that cannot be read raises.
 UNREADABLE = (OSError, zipfile.BadZipFile, NotImplementedError, EOFError, ValueError, zlib.error)
 
@@ -29,6 +36,7 @@ class Source:
     path: str
     member: int = -1
     label: str = ""  # for people, where the path says too little
+    unpacked: int = 0  # length of a member as its archive tells it [bytes]
 
     @property
     def shown(self) -> str:
@@ -75,6 +83,22 @@ class Source:
             return Path(self.path).stat().st_size
         except (OSError, ValueError):
             return 0
+
+    @property
+    def weight(self) -> int:
+        """About how many bytes of GPX hold as much: what reading it takes in time and memory."""
+        size = self.unpacked if self.member >= 0 else self.size
+        if size * max(DENSE.values()) < _LIGHT_BYTES:
+            return size
+        from tercet.formats.fit_frame import is_fit
+
+        try:
+            with self.open() as opened:
+                head = opened.read(_HEAD_BYTES)
+        except UNREADABLE:
+            return 0
+        kind = "gzip" if head.startswith(GZIP_MAGIC) else "FIT" if is_fit(head) else ""
+        return size * DENSE.get(kind, 1)
 
 
 def why(error: BaseException) -> str:
@@ -140,7 +164,7 @@ def opened_up(files: Iterable[Path], folder: Path) -> Iterator[Source | tuple[So
         shown = Source(str(file)).shown
         for found in archive.members(file, folder, shown):
             if isinstance(found, archive.Member):
-                yield Source(found.archive, found.index, found.shown)
+                yield Source(found.archive, found.index, found.shown, found.size)
             else:
                 yield Source(str(file), label=found[0]), found[1]
 
