@@ -2094,8 +2094,8 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Die Messwerte tragen keinen Tag: wann begann der Lauf?</translation>
     </message>
     <message>
-        <source>Its times lie before 1990 or after 2106.</source>
-        <translation>Die Zeiten liegen vor 1990 oder nach 2106.</translation>
+        <source>Its times lie before 1970 or after 2126.</source>
+        <translation>Die Zeiten liegen vor 1970 oder nach 2126.</translation>
     </message>
     <message>
         <source>Jan</source>

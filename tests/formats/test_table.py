@@ -223,6 +223,16 @@ def test_named_columns_are_read_so() -> None:
 # Samples ---------------------------------------------------------------------------------
 
 
+@pytest.mark.parametrize("times", [("50:00", "51:00", "52:30"), ("0:50:00", "0:51:00", "0:52:30")])
+@pytest.mark.parametrize("days", [("01", "02", "03"), ("01", "01", "02")])
+def test_lengths_that_happen_to_rise_are_still_lengths_of_runs(times, days) -> None:
+    lines = [f"2025-05-{d},{10 + k},{t}" for k, (d, t) in enumerate(zip(days, times, strict=True))]
+    table = read_bytes("\n".join(["Date,Distance (km),Time", *lines]).encode())
+    assert isinstance(table, Table)
+    assert [run.seconds for run in table.runs] == [3000, 3060, 3150]
+    assert [run.start.day for run in table.runs] == [int(d) for d in days]
+
+
 def test_samples_by_timestamps() -> None:
     lines = ["timestamp,heart_rate,speed (km/h),altitude,lat,lon"]
     lines += [

@@ -14,8 +14,9 @@ from tests.formats.build import run_fit, run_gpx
 from tercet import language, resources
 from tercet.domain import Stream
 from tercet.formats import fit
-from tercet.library import moments, naming, operations, pieces, season, unset_clock
+from tercet.library import moments, naming, operations, pieces, reading, season, unset_clock
 from tercet.library.library import Library
+from tercet.library.reading import Terms
 from tercet.store import packing, queries
 
 SAMPLES = resources.samples()
@@ -148,6 +149,7 @@ def test_starts_and_zones_are_put_right_for_many_at_once(library: Library) -> No
 @pytest.mark.parametrize(
     ("start", "dead"),
     [
+        (datetime(1970, 1, 1, tzinfo=UTC), True),
         (datetime(1989, 12, 31, 0, 4, tzinfo=UTC), True),
         (datetime(2000, 1, 1, 0, 1, tzinfo=UTC), True),
         (datetime(2106, 2, 7, 6, 28, tzinfo=UTC), True),
@@ -157,6 +159,15 @@ def test_starts_and_zones_are_put_right_for_many_at_once(library: Library) -> No
 )
 def test_clocks_that_were_never_set_are_known(start: datetime, dead: bool) -> None:
     assert unset_clock.dead_clock(start, datetime(2026, 6, 10, tzinfo=UTC)) is dead
+
+
+@pytest.mark.parametrize("year", [1970, 1980, 2000, 2106, 2126])
+def test_a_start_is_asked_for_wherever_counters_begin_or_end(year: int, tmp_path) -> None:
+    text = run_gpx(60).replace(b">2026-03-01T", f">{year}-01-08T".encode())
+    (tmp_path / "a.gpx").write_bytes(text)
+    read = reading.read_file(str(tmp_path / "a.gpx"), Terms())
+    assert read.status == "refused" and unset_clock.asks_for_start(read.problem)
+    assert f"8 January {year}" in read.problem
 
 
 def test_a_watch_without_a_clock_asks_and_is_read_by_the_answer(

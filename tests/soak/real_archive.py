@@ -11,7 +11,7 @@ import gzip
 import math
 import sys
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from itertools import pairwise
 from pathlib import Path
@@ -30,6 +30,9 @@ from tercet.store.database import Row, Store
 #: What may lie between the two readers: time [s]; a share of the distance, and metres beside it;
 #: heart rate [beats/min]. The store keeps positions to a centimetre and times to a millisecond.
 WITHIN_S, WITHIN_SHARE, WITHIN_M, WITHIN_BPM = 0.01, 0.001, 1.0, 0.1
+#: Where the program says that it left leaps out, its distance must lie between all of the
+#: reference's and that without whatever is faster than any runner. [m/s]
+LEAPS, FASTEST = "leap", 12.5
 _HEART = frozenset({"hr", "heartrate"})
 
 Point = tuple[float, float, float, float]  # unix time [s], latitude, longitude, heart rate or NaN
@@ -60,6 +63,7 @@ class Verdict:
 
     files: int = 0  # GPX files
     agree: int = 0  # runs
+    mended: int = 0  # that agree but for leaps that the program left out and says so
     differ: int = 0
     again: int = 0  # files whose run came in from another one
     lost: int = 0  # files refused in which the reference reads a run
@@ -69,16 +73,17 @@ class Verdict:
     def words(self) -> str:
         """All of it in one line."""
         told = (
-            f"{self.files} GPX files: {self.agree} runs agree, {self.differ} differ; "
-            f"{self.again} files hold a run that another one brought, {self.lost} were refused "
-            f"although the reference reads them. {self.others} files of other kinds."
+            f"{self.files} GPX files: {self.agree} runs agree, {self.mended} more without leaps "
+            f"that were left out and told, {self.differ} differ. Files with a run that another "
+            f"brought: {self.again}; refused although the reference reads them: {self.lost}; of "
+            f"other kinds: {self.others}."
         )
         return f"{told} {'All well.' if self.well else 'NOT well.'}"
 
     @property
     def well(self) -> bool:
         """Whether there were runs, all of them came in, and all agree."""
-        return self.agree > 0 and not self.differ and not self.lost
+        return self.agree + self.mended > 0 and not self.differ and not self.lost
 
 
 def compare(folder: Path) -> Iterator[str | Verdict]:
@@ -114,20 +119,29 @@ def _compared(library: Library, report: Report) -> Iterator[str | Verdict]:
         runs = library.call(_runs_of, item.sha256)
         verdict.again += not runs
         for run in runs:
-            span = nearest(tracks, float(run["start_utc"]), float(run["elapsed_s"]))
+            span = inside(tracks, float(run["start_utc"]), float(run["elapsed_s"]))
             ours = Figures(run["elapsed_s"], run["distance_m"], _or_nan(run["hr_mean"]))
             theirs = figures(span)
-            well = ours.agree(theirs)
-            verdict.agree += well
-            verdict.differ += not well
-            yield _line("agrees " if well else "DIFFERS", run, ours, theirs, item.path)
+            word = "agrees" if ours.agree(theirs) else "DIFFERS"
+            if word == "DIFFERS" and LEAPS in run["mends"]:
+                least = figures(steadily(span)).distance_m
+                nearest_m = min(max(ours.distance_m, least), theirs.distance_m)
+                word = "mended" if ours.agree(replace(theirs, distance_m=nearest_m)) else word
+            verdict.agree += word == "agrees"
+            verdict.mended += word == "mended"
+            verdict.differ += word == "DIFFERS"
+            yield _line(word, run, ours, theirs, item.path)
     yield verdict
 
 
 def _runs_of(store: Store, sha256: str) -> list[Row]:
     found = queries.runs_between(store, -math.inf, math.inf)
-    numbers = [row["id"] for row in found if row["sha256"] == sha256]
-    return [dict(row) for number in numbers if (row := queries.run(store, number)) is not None]
+    runs = []
+    for number in [row["id"] for row in found if row["sha256"] == sha256]:
+        run, judged = queries.run(store, number), queries.judgement(store, number)
+        assert run is not None and judged is not None
+        runs.append({**dict(run), "mends": judged["mends"]})
+    return runs
 
 
 def reference(data: bytes) -> list[list[Point]]:
@@ -145,7 +159,7 @@ def reference(data: bytes) -> list[list[Point]]:
     return found
 
 
-def nearest(tracks: Sequence[Sequence[Point]], start: float, elapsed: float) -> list[Point]:
+def inside(tracks: Sequence[Sequence[Point]], start: float, elapsed: float) -> list[Point]:
     """The points of a span of time, from the track that has most of them."""
     end = start + elapsed
     spans = [
@@ -166,6 +180,16 @@ def figures(points: Sequence[Point]) -> Figures:
     beats = [point[3] for point in points if not math.isnan(point[3])]
     mean = math.fsum(beats) / len(beats) if beats else math.nan
     return Figures(points[-1][0] - points[0][0], metres, mean)
+
+
+def steadily(points: Sequence[Point]) -> list[Point]:
+    """Points without those that nobody could have reached from the last one kept."""
+    kept: list[Point] = list(points[:1])
+    for point in points[1:]:
+        metres = figures([kept[-1], point]).distance_m
+        if metres <= FASTEST * (point[0] - kept[-1][0]):
+            kept.append(point)
+    return kept
 
 
 def _unix(moment: datetime) -> float:
@@ -189,11 +213,11 @@ def _or_nan(value: float | None) -> float:
 def _line(word: str, run: Row, ours: Figures, theirs: Figures, path: str) -> str:
     day = datetime.fromtimestamp(run["start_utc"], UTC)
     return (
-        f"{word} {day:%Y-%m-%d %H:%M}  {ours.elapsed_s:.1f} / {theirs.elapsed_s:.1f} s  "
+        f"{word:8} {day:%Y-%m-%d %H:%M}  {ours.elapsed_s:.1f} / {theirs.elapsed_s:.1f} s  "
         f"{ours.distance_m:.1f} / {theirs.distance_m:.1f} m "
         f"({ours.distance_m - theirs.distance_m:+.2f})  "
         f"{ours.hr_mean:.2f} / {theirs.hr_mean:.2f} beats/min  {Path(path).name}"
-        + (f"  [{run['damage']}]" if run["damage"] else "")
+        f"  {run['damage']} {run['mends'] if word == 'mended' else ''}".rstrip()
     )
 
 

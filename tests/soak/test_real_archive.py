@@ -26,8 +26,9 @@ def archive(tmp_path: Path) -> Path:
 def test_runs_of_the_sample_season_agree(archive: Path) -> None:
     *lines, verdict = compare(archive)
     assert isinstance(verdict, Verdict) and verdict.well, lines
-    assert (verdict.files, verdict.agree, verdict.others) == (2, 2, 2)
-    assert [str(line).startswith("agrees") for line in lines].count(True) == 2
+    # one of them holds a leap that nobody runs
+    assert (verdict.files, verdict.agree, verdict.mended, verdict.others) == (2, 1, 1, 2)
+    assert sum(str(line).startswith(("agrees", "mended")) for line in lines) == 2
     assert any(BROKEN in str(line) and str(line).startswith("refused") for line in lines)
 
 
@@ -38,7 +39,7 @@ def test_a_sample_less_in_the_reference_is_found(
     monkeypatch.setattr(real_archive, "figures", lambda points: figures(points[:-1]))
     verdict = list(compare(archive))[-1]
     assert isinstance(verdict, Verdict) and not verdict.well
-    assert (verdict.agree, verdict.differ) == (0, 2)
+    assert (verdict.agree, verdict.mended, verdict.differ) == (0, 0, 2)
     assert "NOT well" in verdict.words
 
 

@@ -22,8 +22,9 @@ COLUMN = MappingProxyType({name: index for index, name in enumerate(COLUMNS)})
 MAX_SAMPLES = 2_000_000
 MAX_ELAPSED_S = 10 * 86_400.0
 MAX_UTC_OFFSET_S = 14 * 3600
-EARLIEST = datetime(1989, 12, 30, tzinfo=UTC).timestamp()
-LATEST = datetime(2107, 1, 1, tzinfo=UTC).timestamp()
+#: All that a clock may say, also one that was never set: the runner is asked for its start then.
+EARLIEST = datetime(1970, 1, 1, tzinfo=UTC).timestamp()
+LATEST = datetime(2127, 1, 1, tzinfo=UTC).timestamp()
 #: Up to this share of samples, or one sample, may carry an impossible time; more of them in a
 #: file known to be damaged.
 MAX_STRAY_SHARE = 0.01
@@ -110,7 +111,7 @@ def assemble(draft: Draft, columns: Sequence[Floats]) -> Recording | Failed:
     allowed = max(1, int(share * len(unix)))
     possible = (unix >= EARLIEST) & (unix < LATEST)
     if not possible.any() or np.count_nonzero(~possible) > allowed:
-        return failed(tr("Its times lie before 1990 or after 2106."))
+        return failed(tr("Its times lie before 1970 or after 2126."))
     middle = np.median(unix[possible])
     near = possible & (np.abs(unix - middle) <= MAX_ELAPSED_S)
     if np.count_nonzero(~near) > allowed:

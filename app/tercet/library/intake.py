@@ -123,7 +123,7 @@ def _take_file(store: Store, file: ReadFile) -> Taken:
             )
         else:
             status = "run"
-            runs = len(sports)
+            runs = sports.count("running")
     store.put(
         "file",
         {

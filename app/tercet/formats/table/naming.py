@@ -73,6 +73,8 @@ def _samples(sheet: Sheet, found: Sequence[Column]) -> Naming | None:
     roles = _by_role(found)
     if not _SAMPLE_ROLES & roles.keys() or len(sheet.rows) < 3:
         return None
+    if "day" in roles and _days_apart(_values(sheet, roles["day"])):
+        return None
     for role in ("moment", "elapsed", "time", "clock", "day"):
         column = roles.get(role)
         if column is None:
@@ -83,6 +85,13 @@ def _samples(sheet: Sheet, found: Sequence[Column]) -> Naming | None:
             rest = [c for c in found if c.role in _SAMPLE_ROLES and c.role not in taken]
             return Naming("samples", (*settled, *rest))
     return None
+
+
+def _days_apart(cells: Sequence[str]) -> bool:
+    """Whether a row or two has a day of its own, as runs have and samples never do."""
+    orders = orders_of(cells)
+    days = {day_of(cell, orders[0]) for cell in cells} if orders else set()
+    return 2 * len(days) >= len(cells)
 
 
 def _clock_of_samples(sheet: Sheet, column: Column, roles: dict[str, Column]) -> tuple[Column, ...]:
