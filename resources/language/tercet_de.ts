@@ -404,6 +404,10 @@
         <translation>Frage etwa eine halbe Stunde nach einem Lauf, wie hart er im Ganzen war: 0 Ruhe, 2 leicht, 3 mäßig, 5 hart, 7 sehr hart, 10 das Härteste, was es gibt. Lockere Läufe, die regelmäßig 4 oder mehr bekommen, sind keine lockeren Läufe, was immer das Tempo sagt. Die Zahl wird bei jeder Einheit aufbewahrt.</translation>
     </message>
     <message>
+        <source>About half of lately, {time}, all of it easy: the week after {race} (common practice, no source); no block is planned for it.</source>
+        <translation>Etwa die Hälfte der letzten Zeit, {time}, alles locker: die Woche nach {race} (übliche Praxis, ohne Quelle); für sie ist kein Block geplant.</translation>
+    </message>
+    <message>
         <source>About the same</source>
         <translation>Etwa gleich</translation>
     </message>
@@ -2838,7 +2842,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>No single run over {most}: the longest of the last four weeks was {longest}.</source>
-        <extracomment>Nothing is said when nothing was run for so long. [days] So much of the wanted time is told as it is; less than this is nothing. [s] Hard running grows by no more than this over the most of late, from a few minutes on (common practice, no source). [s]</extracomment>
+        <extracomment>Nothing is said when nothing was run for so long. [days] So much of the wanted time is told as it is; less than this is nothing. [s] Hard running grows by no more than this over the most of late, from a few minutes on (common practice, no source). [s] After a race a day without hard running for each mile raced, and in the week after one of at least so many metres half of the usual running (common practice, no source).</extracomment>
         <translation>Kein einzelner Lauf über {most}: der längste der letzten vier Wochen war {longest}.</translation>
     </message>
     <message>
@@ -2939,6 +2943,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     <message>
         <source>Nothing else stands out.</source>
         <translation>Sonst fällt nichts auf.</translation>
+    </message>
+    <message>
+        <source>Nothing hard before {free}, {n} days after {race}: a day for each mile raced (common practice, no source).</source>
+        <translation>Nichts Hartes vor dem {free}, {n} Tage nach {race}: ein Tag für jede Meile des Rennens (übliche Praxis, ohne Quelle).</translation>
     </message>
     <message>
         <source>Nothing has been judged in this stretch.</source>
@@ -7924,6 +7932,14 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>{file} cannot be read: {why}.</source>
         <translation>{file} ist nicht lesbar: {why}.</translation>
+    </message>
+    <message>
+        <source>{file} holds {n} entries</source>
+        <translation>{file} enthält {n} Einträge</translation>
+    </message>
+    <message>
+        <source>{file} holds {n} entry</source>
+        <translation>{file} enthält {n} Eintrag</translation>
     </message>
     <message>
         <source>{file} was not planned: {reason}</source>

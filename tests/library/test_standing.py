@@ -12,6 +12,7 @@ from tercet.library import next_week, season, standing
 from tercet.library.figures import Span
 from tercet.library.library import Library
 from tercet.library.standing import Remark
+from tercet.library.views import RaceView
 from tercet.store import season_queries
 
 
@@ -137,6 +138,27 @@ def test_next_week_never_asks_for_far_more_hard_running_than_lately() -> None:
     assert first.startswith("About 3:45 (as lately)")  # three of the last four whole weeks
     assert first.endswith("at most 0:05 hard.")  # the block's share alone would ask for more
     assert any(line.startswith("No more hard running than a tenth over") for line in others)
+
+
+def test_the_week_after_a_race_is_easy() -> None:
+    """Common practice, no source: half a week, and a day without hard running for each mile."""
+    runs = [run(k, day, 60, 0, 6) for k, day in enumerate(d for d in range(28) if d % 7 < 5)]
+    runs[-1] = run(99, 27, 20, 0, 90, kilometres=23.0)
+    half = RaceView(1, runs[-1].day, "Half", 21_097.5)
+    told = next_week.next_week(view_of(runs, (half,)), tuple(runs), 2)
+    assert told.lines[0].startswith("About half of lately, 2:04, all of it easy")
+    assert "11 April, 13 days after Half" in told.lines[1]
+    assert told.amounts is not None
+    assert (told.amounts.moderate, told.amounts.hard) == (0.0, 0.0)
+    assert told.amounts.not_before == half.day + timedelta(days=13)
+    # A block that is planned keeps its volume, but not its hard running of that week.
+    planned = view_of(runs, (half,), end=MONDAY + timedelta(days=60))
+    told = next_week.next_week(planned, tuple(runs), 2)
+    assert told.lines[0].endswith("easy, nothing moderate.")
+    # A race that nobody ran, or of a month ago, changes nothing.
+    unrun = RaceView(1, MONDAY + timedelta(days=26), "Half", 21_097.5)
+    told = next_week.next_week(view_of(runs, (unrun,)), tuple(runs), 2)
+    assert told.lines[0].startswith("As much as lately")
 
 
 def test_the_stretch_of_a_day() -> None:

@@ -204,6 +204,9 @@ def test_the_plan_is_written_as_a_calendar(qtbot, page, library, tmp_path: Path)
         "30 min easy, 8 x 20 s strides / 40 s walk",
         "Half",
     ]
+    said = page.window().undo_bar
+    qtbot.waitUntil(lambda: said.words.text() == "plan.ics holds 2 entries", timeout=5_000)
+    assert not said.undo.isVisible()
     page.read_calendar(target)
     qtbot.wait(50)
     assert len(library.call(plan_queries.planned)) == 1

@@ -75,7 +75,11 @@ def test_of_a_main_race_a_year_the_next_one_is_led_to() -> None:
 
     assert led_to(date(2026, 4, 1), races) == "2026"
     assert led_to(date(2028, 1, 1), races) == "2027"
-    assert led_to(date(2026, 4, 1), races[:2]) == "2025"
+    # A main race of a season before gives way to what is to come, one of this season does not.
+    assert led_to(date(2026, 4, 1), races[:2]) == "On the way"
+    assert led_to(date(2026, 8, 1), races[:2]) == "On the way"
+    late = RaceView(10, date(2026, 7, 1), "Summer mile")
+    assert led_to(date(2026, 6, 9), (*races[:3], late)) == "2026"
     assert led_to(date(2026, 4, 1), (side,)) == "On the way"
 
 

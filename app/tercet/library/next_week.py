@@ -14,11 +14,15 @@ from tercet.library.views import BlockView, SeasonView, SessionView
 
 #: Nothing is said when nothing was run for so long. [days]
 LATELY = 28
+WEEK = timedelta(days=7)
 #: So much of the wanted time is told as it is; less than this is nothing. [s]
 LEAST_S = 60.0
 #: Hard running grows by no more than this over the most of late, from a few minutes on
 #: (common practice, no source). [s]
 MORE, FIRST_HARD_S = 1.1, 300.0
+#: After a race a day without hard running for each mile raced, and in the week after one of at
+#: least so many metres half of the usual running (common practice, no source).
+DAY_M, LONG_RACE_M, AFTER_RACE = 1609.344, 10_000.0, 0.5
 
 
 @dataclass(frozen=True)
@@ -52,15 +56,25 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     spacing : int
         Least days from one hard day to the next.
     """
-    first_day = week_days.start_of(view.today) + timedelta(days=7)
+    first_day = week_days.start_of(view.today) + WEEK
     lately = [run for run in record if 0 <= (view.today - run.day).days < LATELY]
     if not lately:
         return NextWeek(first_day, ())
     planned = [block for block in view.blocks if block.id is not None]
     block = next((b for b in planned if b.start <= first_day <= b.end), None)
-    told, (easy, moderate, hard) = _volume(view, block, first_day, lately)
-    lines = [*told, *_spaced(lately, spacing, first_day)]
-    amounts = Amounts(first_day, easy, moderate, hard, _free_from(lately, spacing) or first_day)
+    raced = _raced(view, lately)
+    rested = raced is not None and raced.free > first_day + timedelta(days=6)
+    if block is None and raced is not None and raced.slow and first_day - raced.day <= WEEK:
+        told, (easy, moderate, hard) = _after(view, raced)
+    else:
+        told, (easy, moderate, hard) = _volume(view, block, first_day, lately, rested=rested)
+    free = _free_from(lately, spacing) or first_day
+    if raced is not None and raced.free > max(free, first_day):
+        free = raced.free
+        lines = [*told, raced.words]
+    else:
+        lines = [*told, *_spaced(lately, spacing, first_day)]
+    amounts = Amounts(first_day, easy, moderate, hard, free)
     longest = max(run.distance_m for run in lately)
     if longest > 0:
         lines.append(
@@ -73,8 +87,57 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     return NextWeek(first_day, tuple(lines), amounts if easy >= LEAST_S else None)
 
 
+@dataclass(frozen=True)
+class _Raced:
+    """The last race run lately: nothing hard before ``free``; ``slow`` if the week after is so."""
+
+    name: str
+    day: date
+    free: date
+    slow: bool
+
+    @property
+    def words(self) -> str:
+        return tr(
+            "Nothing hard before {free}, {n} days after {race}: a day for each mile raced "
+            "(common practice, no source).",
+            free=short_day(self.free),
+            n=(self.free - self.day).days,
+            race=self.name,
+        )
+
+
+def _raced(view: SeasonView, lately: list[SessionView]) -> _Raced | None:
+    """The race of late after which hard running is free again last."""
+    found = []
+    for race in view.races:
+        run = max((run.distance_m for run in lately if run.day == race.day), default=0.0)
+        metres = min(race.distance_m or run, run)
+        if race.day <= view.today and metres > 0:
+            free = race.day + timedelta(days=round(metres / DAY_M))
+            found.append(_Raced(race.name, race.day, free, metres >= LONG_RACE_M))
+    return max(found, key=lambda raced: raced.free, default=None)
+
+
+def _after(view: SeasonView, raced: _Raced) -> tuple[list[str], tuple[float, float, float]]:
+    """The week after a race, where no block is planned for it: less, and easy."""
+    easy = AFTER_RACE * plans.nowadays(view)
+    said = tr(
+        "About half of lately, {time}, all of it easy: the week after {race} (common practice, "
+        "no source); no block is planned for it.",
+        time=hours(easy),
+        race=raced.name,
+    )
+    return [said], (easy, 0.0, 0.0)
+
+
 def _volume(
-    view: SeasonView, block: BlockView | None, first_day: date, lately: list[SessionView]
+    view: SeasonView,
+    block: BlockView | None,
+    first_day: date,
+    lately: list[SessionView],
+    *,
+    rested: bool,
 ) -> tuple[list[str], tuple[float, float, float]]:
     """Give the sentences of the volume, and the seconds by shade that they tell."""
     usual = plans.nowadays(view)
@@ -87,6 +150,8 @@ def _volume(
     if total < LEAST_S:
         return [], (0.0, 0.0, 0.0)
     easy, moderate, hard = (share * total for share in block.shares)
+    if rested:
+        easy, moderate, hard = total, 0.0, 0.0
     run = sum(block.seconds[:3])
     short = block.shares[0] * run - block.seconds[0]
     lines = []

@@ -17,7 +17,7 @@ from tercet.ui.panes import KEYBOARD
 #: Rows take the height there is, between these. [px at 100 %]
 LEAST_ROW, ROW = 21, 32
 #: Half the width of the spine, and the room of block names at the outer edges. [px at 100 %]
-SPINE, NAMES = 62, 126
+SPINE, NAMES = 62, 144
 HEIGHTS = (8.0, 12.5, 17.0)
 #: What the last row of the spine is.
 RACE, LAST, END = mark("race"), mark("last"), mark("end")

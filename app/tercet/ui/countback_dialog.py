@@ -289,6 +289,7 @@ class CountBackDialog(QDialog):
             )
         except ValueError as error:
             text = str(error)
+            self.shown.setText("")
             self.error.show_error(f"{text[:1].upper()}{text[1:]}.")
             self.apply.setEnabled(False)
             return

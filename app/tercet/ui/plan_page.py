@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from tercet import week_days
 from tercet.domain import Block, DatedThresholds, Failed, Race
 from tercet.engine.countback import SHARES, USUAL_SHARES
-from tercet.language import mark, tr
+from tercet.language import mark, several, tr
 from tercet.library import planning
 from tercet.library.views import SeasonView
 from tercet.store import queries
@@ -333,6 +333,9 @@ class PlanPage(Page):
                 self._complain(
                     tr("{file} was not written: {reason}.", file=path.name, reason=error.strerror)
                 )
+                return
+            one, many = mark("{file} holds {n} entry"), mark("{file} holds {n} entries")
+            self.context.acts.note(several(len(entries), one, many, file=path.name))
 
         library = self.context.library
         self.context.answers.when(library.submit(planning.calendar_entries), then)

@@ -10,6 +10,7 @@ from tercet import week_days
 from tercet.engine.countback import preparation_weeks
 from tercet.engine.shades import easy_share
 from tercet.language import mark, tr
+from tercet.library.planning import SEASON_DAYS
 from tercet.library.views import BlockView, Five, RaceView, SeasonView, WeekView
 
 DAY = timedelta(days=1)
@@ -186,12 +187,14 @@ def _sum(parts: object) -> Five:
 def main_race(view: SeasonView) -> RaceView | None:
     """The race the season leads to: the one marked, else the last one to come, else the last.
 
-    Of several marked, one a year, it is the next to come, else the last.
+    Of several marked, one a season, it is the next to come, else the last, unless a race of
+    a later season is known.
     """
     marked = [race for race in view.races if race.main]
-    marked = [race for race in marked if race.day >= view.today][:1] or marked[-1:]
-    ahead = [race for race in view.races if race.day >= view.today]
-    return next(iter((*marked, *ahead[-1:], *view.races[-1:])), None)
+    to_come = [race for race in marked if race.day >= view.today][:1]
+    known = [race for race in view.races if race.day >= view.today] or view.races
+    run = [race for race in marked[-1:] if known[-1].day - race.day < SEASON_DAYS]
+    return next(iter((*to_come, *run, *known[-1:])), None)
 
 
 def build(view: SeasonView) -> PlanRows:

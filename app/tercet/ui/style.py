@@ -40,6 +40,7 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QSpinBox, QDoubleSpinBox, QTime
 }
 QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QTimeEdit { min-height: ${field}px; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QComboBox:disabled { color: $text_3; }
+QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { border: none; width: ${p24}px; }
 QComboBox::down-arrow, QTimeEdit::down-arrow, QSpinBox::down-arrow,
 QDoubleSpinBox::down-arrow, QPushButton::menu-indicator {

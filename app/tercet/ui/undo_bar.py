@@ -64,6 +64,10 @@ class UndoBar(QFrame):
         """Say what could not be done; nothing was changed."""
         self._show(problem, "", "")
 
+    def tell(self, done: str) -> None:
+        """Say what was done outside the store, where there is nothing to take back."""
+        self._show(done, "", "")
+
     def _show(self, text: str, action: str, keys: str) -> None:
         self.words.setText(text)
         self.undo.setText(action)

@@ -54,6 +54,10 @@ class Actions(QObject):
 
         self._answers.when(self._library.submit(call, *args), then)
 
+    def note(self, done: str) -> None:
+        """Say what was done outside the store, such as a file written."""
+        self._undo_bar.tell(done)
+
     def undo(self) -> None:
         """Take back the last step."""
         self._step(operations.undo, mark("Taken back: {step}"), self._undo_bar.say_undone)
