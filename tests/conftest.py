@@ -10,8 +10,12 @@ import time
 from collections.abc import Iterator
 from typing import Any
 
+import hypothesis
 import pytest
 
+# What a busy machine takes for one example says nothing of the program.
+hypothesis.settings.register_profile("unhurried", deadline=None)
+hypothesis.settings.load_profile("unhurried")
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 #: A thread that ends by itself is given this long. [s]

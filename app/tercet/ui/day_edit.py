@@ -112,6 +112,7 @@ class DayEdit(QLineEdit):
 
     def _write(self) -> None:
         self.setText(QLocale().toString(_qdate(self._day), tr("d MMM yyyy", "format of a date")))
+        self.setCursorPosition(0)
         self.setModified(False)
         mark_wrong(self, "")
 
@@ -201,8 +202,9 @@ class DayEdit(QLineEdit):
         """As wide as the widest day."""
         pattern = tr("d MMM yyyy", "format of a date")
         days = (QLocale().toString(QDate(2028, month, 28), pattern) for month in range(1, 13))
-        wide = max(self.fontMetrics().horizontalAdvance(day) for day in days)
-        return QSize(wide + theme.current().px(48), super().sizeHint().height())
+        wide, usual = self.fontMetrics().horizontalAdvance, super().sizeHint()
+        around = usual.width() - 17 * wide("x")  # a plain line is made for so many
+        return QSize(max(map(wide, days)) + around + theme.current().px(28), usual.height())
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
