@@ -261,7 +261,7 @@ def test_selection_is_told_once_a_change(sheet: SeasonSheet, press: Callable[...
     sheet.select_session(12)
     press(Key.Key_Right, Key.Key_Right, Key.Key_Right, Key.Key_Left)
     sheet.select_session(103)
-    assert told == [12, 13, 103, 103]
+    assert told == [12, 13, 103, -1, 103]  # a day without a session between
 
 
 def test_other_keys_are_left_to_the_window(sheet: SeasonSheet, press: Callable[..., None]) -> None:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import time
-from datetime import date
+from datetime import date, timedelta
 from itertools import pairwise
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt, QTimer
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from tests.ui.hands import drop
 
@@ -227,3 +228,35 @@ def test_the_top_row_keeps_its_height_when_the_style_is_put_on_anew(open_window,
     qapp.processEvents()
     assert [made.height() for made in (bar.current, bar.season, bar.runner)] == heights
     assert bar.current.height() == bar.height()
+
+
+def test_tab_goes_from_the_sheet_to_what_stands_beside_it_and_last_to_the_foot(
+    qtbot, open_window, some_library
+) -> None:
+    window = open_window(some_library)
+    page = window.season_page
+    window.activateWindow()
+    page.sheet.setFocus()
+    QTest.keyClick(page.sheet, Qt.Key.Key_Tab)
+    assert page.right.isAncestorOf(QApplication.focusWidget())
+    for view, last in (("season", page.card.open), ("curve", None)):
+        window.show_view(view)
+        last = last or window.further.current.blocks
+        last.setFocus()
+        QTest.keyClick(last, Qt.Key.Key_Tab)
+        assert QApplication.focusWidget() is window.foot.right
+
+
+def test_the_card_says_that_a_day_has_no_session(open_window, some_library) -> None:
+    window = open_window(some_library)
+    sheet, card = window.season_page.sheet, window.season_page.card
+    assert card.session is not None
+    free = next(
+        week.first_day + timedelta(days=k)
+        for block in window.view.blocks
+        for week in block.weeks
+        for k, day in enumerate(week.days)
+        if not day
+    )
+    sheet._go(free)
+    assert card.session is None and card.name.text() == "No session on this day"

@@ -19,7 +19,7 @@ from tercet.ui.page import Context, Page
 from tercet.ui.span_chooser import SpanChooser
 from tercet.ui.total_words import why_total
 from tercet.ui.twin import Numbers, Twin
-from tercet.ui.widgets import Label, Pane, Rule, button, clear_scroll
+from tercet.ui.widgets import ElidedLabel, Label, Pane, Rule, button, clear_scroll
 
 #: Width over text size under which the blocks go below the curve. [px at 100 %]
 STACK_BELOW = 1000
@@ -57,7 +57,7 @@ class IntensityCurvePage(Page):
         self.curve.setAccessibleName(tr("Intensity curve"))
         self.blocks = CurveBlocks()
         self.blocks.asked.connect(self.choose)
-        self._about = Label("", "small", "text_2")
+        self._about = ElidedLabel("", "small", "text_2")
         self._said = Label("", "body", "text_2", wrap=True)
         self._classes = [Label("", "body", wrap=True) for _ in range(3)]
         self._why = Label("", "body", "text_2", wrap=True)

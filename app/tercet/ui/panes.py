@@ -35,6 +35,15 @@ def focus_next(ring: Sequence[QWidget]) -> None:
     scroll_to(taken)
 
 
+def put_last(window: QWidget, widget: QWidget) -> None:
+    """Let Tab reach a widget after all else in its window, whatever was built behind it."""
+    last = window.previousInFocusChain()
+    while last is not None and not last.focusPolicy() & Qt.FocusPolicy.TabFocus:
+        last = last.previousInFocusChain()
+    if last is not None and last is not widget:
+        QWidget.setTabOrder(last, widget)
+
+
 def scroll_to(widget: QWidget) -> None:
     """Bring what took the focus into view where a page is higher than its window.
 

@@ -27,7 +27,7 @@ GUTTER = 112
 class SheetView(QTableView):
     """Every run of a season on one page, with the current day and session."""
 
-    session_selected = Signal(int)  # the current session is another one
+    session_selected = Signal(int)  # the current session is another one, or none: -1
     first_painted = Signal()
     several_chosen = Signal(int)  # how many sessions are chosen for one action
     stretch_chosen = Signal(object)  # first and last day of what is chosen, or None
@@ -371,11 +371,9 @@ class SheetView(QTableView):
             self.scrollTo(self._model.index(row - 1, 0))
         self.viewport().update()
         selected = self.selected_session()
-        if selected is not None and selected != self._told:
+        if selected != self._told:
             self._told = selected
-            self.session_selected.emit(selected)
-        elif selected is None:
-            self._told = None
+            self.session_selected.emit(-1 if selected is None else selected)
 
     def _go(self, day: date | None, part: int = 0) -> None:
         """Make a day the current one, if the season has it."""

@@ -24,7 +24,7 @@ from tercet.ui.imports_controller import Imports, local_files
 from tercet.ui.jobs import Answers
 from tercet.ui.loading import Loading
 from tercet.ui.look import Look, settings_of
-from tercet.ui.panes import focus_next
+from tercet.ui.panes import focus_next, put_last
 from tercet.ui.season_page import SeasonPage
 from tercet.ui.top_bar import TopBar
 
@@ -181,6 +181,7 @@ class MainWindow(QMainWindow):
         page.sheet.block_asked.connect(lambda day: self.show_view(f"middle:{day}"))
         self.further.runner_asked.connect(self.runner_asked)
         self._ready = True
+        self._page_changed()
         if self._first is not None:
             self._show(self._first)
         else:
@@ -259,12 +260,11 @@ class MainWindow(QMainWindow):
             self._stale = False
             self.refresh()
 
-    def _page_changed(self, _place: int) -> None:
+    def _page_changed(self, _place: int = 0) -> None:
         if self._ready:
             on_session = self.pages.currentWidget() is self.session_page
-            self.bar.set_current(
-                self.further.current_key or ("session" if on_session else "season")
-            )
+            self.bar.set_current(self.further.current_key or ("season", "session")[on_session])
+            put_last(self, self.foot.right)
 
     def _name(self, view: SeasonView, runner: str) -> None:
         """Say whose season this is, and which."""

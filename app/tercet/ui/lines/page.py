@@ -61,7 +61,7 @@ class ThresholdsPage(Page):
             column = QVBoxLayout()
             column.setSpacing(10)
             for pane in panes:
-                column.addWidget(pane)
+                column.addWidget(pane, 2 if pane is self.history else 0)
             column.addStretch(1)
             self._columns.addLayout(column, stretch)
         self._scroll = clear_scroll(inside)
@@ -116,6 +116,7 @@ class ThresholdsPage(Page):
         way = QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
         self._columns.setDirection(way)
         self.history.setMinimumHeight(look.px(224))
+        self.history.setMaximumHeight(look.px(420))
 
     @property
     def _today(self) -> date:
