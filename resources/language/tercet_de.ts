@@ -45,8 +45,7 @@
     </message>
     <message>
         <source>&quot;{name}&quot; cannot be compared; easy, moderate, hard, time, distance, pace, effort and climb can: hard &gt; 10 min</source>
-        <extracomment>What a run may be, beside its shades.</extracomment>
-        <translation>„{name}“ lässt sich nicht vergleichen; easy, moderate, hard, time, distance, pace, effort und climb schon: hard &gt; 10 min</translation>
+        <translation>„{name}“ lässt sich nicht vergleichen; locker, mittel, hart, Zeit, Strecke, Tempo, Anstrengung und Anstieg schon: hart &gt; 10 min</translation>
     </message>
     <message>
         <source>&quot;{name}&quot;: in {units}?</source>
@@ -6009,7 +6008,9 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>easy</source>
-        <extracomment>A shade&apos;s name, what its field is called, and the shade.</extracomment>
+        <extracomment>What a run may be, beside its shades.
+----------
+A shade&apos;s name, what its field is called, and the shade.</extracomment>
         <translation>locker</translation>
     </message>
     <message>
@@ -6085,6 +6086,11 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>easy_target should lie between 0.5 and 1</source>
         <translation>easy_target soll zwischen 0.5 und 1 liegen</translation>
+    </message>
+    <message>
+        <source>effort</source>
+        <comment>word of a search</comment>
+        <translation>Anstrengung</translation>
     </message>
     <message>
         <source>effort is said on a scale from 0 to 10</source>
@@ -6406,7 +6412,7 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>june race, hard &gt; 10 min, treadmill, left calf</source>
-        <translation>june race, hard &gt; 10 min, treadmill, linke Wade</translation>
+        <translation>Juni Rennen, hart &gt; 10 min, Laufband, linke Wade</translation>
     </message>
     <message>
         <source>kilometres</source>
@@ -7058,6 +7064,11 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     <message>
         <source>repetition</source>
         <translation>Wiederholung</translation>
+    </message>
+    <message>
+        <source>repetitions</source>
+        <comment>word of a search</comment>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>rest</source>

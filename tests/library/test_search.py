@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tercet import language
 from tercet.library.search import SearchError, parse
 from tercet.library.views import SessionView
 
@@ -57,6 +58,20 @@ def test_kinds_and_repetitions() -> None:
 def test_what_is_not_understood_is_told(text: str) -> None:
     with pytest.raises(SearchError):
         parse(text)
+
+
+def test_the_words_of_the_language_in_use_are_understood_beside_those_of_the_source() -> None:
+    language.use("de")
+    try:
+        for text in ("hart > 10 min", "locker > 60 %", "juni", "Mittwoch", "Strecke > 13,2",
+                     "Tempo < 5:30", "Anstrengung > 6", "hard > 10", "wednesday"):  # fmt: skip
+            assert parse(text)(run()), text
+        for text in ("hart > 18 min", "rennen", "Januar", "hart"):
+            assert not parse(text)(run()), text
+        assert parse("laufband")(run(kind="treadmill"))
+        assert parse("wiederholungen")(run(repetitions="20 x 200 m"))
+    finally:
+        language.use(language.SOURCE)
 
 
 @given(st.text(max_size=40))

@@ -10,8 +10,8 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QImage
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QColor, QFocusEvent, QFontMetricsF, QImage
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 from tests.ui import invented
@@ -515,3 +515,16 @@ def test_only_the_charts_know_the_plotting_library() -> None:
         if re.search(r"^\s*(import|from) pyqtgraph", path.read_text(encoding="utf-8"), re.M)
     }
     assert users == {("ui", "charts")}
+
+
+def test_the_ring_is_there_again_after_a_menu_but_not_after_a_click(trace: TraceChart) -> None:
+    reasons = Qt.FocusReason
+    for kind, reason, ring in (
+        (QEvent.Type.FocusIn, reasons.TabFocusReason, True),
+        (QEvent.Type.FocusOut, reasons.PopupFocusReason, True),
+        (QEvent.Type.FocusIn, reasons.PopupFocusReason, True),
+        (QEvent.Type.FocusOut, reasons.MouseFocusReason, False),
+        (QEvent.Type.FocusIn, reasons.ActiveWindowFocusReason, False),
+    ):
+        QApplication.sendEvent(trace, QFocusEvent(kind, reason))
+        assert trace._ring is ring

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import operator
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from tercet import language
 from tercet.language import tr
 from tercet.library.views import SessionView
 
@@ -29,7 +30,7 @@ COMPARE: dict[str, Callable[[float, float], bool]] = {
     ">": operator.gt, ">=": operator.ge, "<": operator.lt, "<=": operator.le, "=": operator.eq,
 }  # fmt: skip
 _PARTS = re.compile(
-    r"""(?P<name>[a-z]+)\s*(?P<sign>>=|<=|>|<|=)\s*(?P<value>\d*[.,]\d+|\d+(?::\d{2}){0,2})
+    r"""(?P<name>[^\W\d_]+)\s*(?P<sign>>=|<=|>|<|=)\s*(?P<value>\d*[.,]\d+|\d+(?::\d{2}){0,2})
         \s*(?P<unit>%|min\b|minutes\b|h\b|hours\b|s\b|km\b|miles\b|m\b|/km\b|/mile\b)?
     |"(?P<phrase>[^"]*)"?|(?P<word>[^\s"]+)""",
     re.VERBOSE | re.IGNORECASE,
@@ -62,19 +63,40 @@ def parse(text: str) -> Search:
     SearchError
         If a comparison names nothing that can be compared, or its value is of another kind.
     """
-    tests = []
+    own, tests = own_words(), []
     for found in _PARTS.finditer(text):
         if found["name"]:
-            tests.append(_comparison(found))
+            tests.append(_comparison(found, own))
         elif found["phrase"] is not None:
             tests.append(_words(found["phrase"]))
         else:
-            tests.append(_word(found["word"]))
+            tests.append(_word(found["word"], own))
     return Search(tuple(tests))
 
 
-def _comparison(found: re.Match[str]) -> Test:
-    name, value, unit = found["name"].lower(), found["value"], (found["unit"] or "").lower()
+def own_words() -> dict[str, str]:
+    """What the language in use calls the words of a search; those of the source hold in each."""
+    told = {
+        "easy": tr("easy"),
+        "moderate": tr("moderate"),
+        "hard": tr("hard"),
+        "time": tr("time"),
+        "distance": tr("distance"),
+        "pace": tr("pace"),
+        "effort": tr("effort", "word of a search"),
+        "climb": tr("climb"),
+        "race": tr("race"),
+        "treadmill": tr("treadmill"),
+        "trail": tr("trail"),
+        "track": tr("track"),
+        "repetitions": tr("repetitions", "word of a search"),
+    }
+    return {word.lower(): name for name, word in told.items()}
+
+
+def _comparison(found: re.Match[str], own: Mapping[str, str]) -> Test:
+    said, value, unit = found["name"].lower(), found["value"], (found["unit"] or "").lower()
+    name = own.get(said, said)
     holds = COMPARE[found["sign"]]
     if name in SHADES:
         place = SHADES.index(name)
@@ -101,19 +123,20 @@ def _comparison(found: re.Match[str]) -> Test:
         tr(
             '"{name}" cannot be compared; easy, moderate, hard, time, distance, pace, '
             "effort and climb can: hard > 10 min",
-            name=name,
+            name=said,
         )
     )
 
 
-def _word(text: str) -> Test:
+def _word(text: str, own: Mapping[str, str]) -> Test:
     word = text.lower()
-    if word in KINDS:
-        return lambda s: s.kind == word or _holds(s, word)
-    if word == "repetitions":
+    name = own.get(word, word)
+    if name in KINDS:
+        return lambda s: s.kind == name or _holds(s, word)
+    if name == "repetitions":
         return lambda s: bool(s.repetitions)
-    if word in SHADES:
-        place = SHADES.index(word)
+    if name in SHADES:
+        place = SHADES.index(name)
         return lambda s: (
             (s.sport == "running" and s.seconds[place] == max(s.seconds[:3]) > 0) or _holds(s, word)
         )
@@ -129,10 +152,10 @@ def _date(word: str) -> Test | None:
         return lambda s: s.day.year == int(word)
     if len(word) >= 3:
         for number, month in enumerate(MONTHS, 1):
-            if month.startswith(word):
+            if month.startswith(word) or language.month(number).lower().startswith(word):
                 return lambda s: s.day.month == number or _holds(s, word)
         for number, weekday in enumerate(WEEKDAYS):
-            if weekday.startswith(word):
+            if weekday.startswith(word) or language.weekday(number).lower().startswith(word):
                 return lambda s: s.day.weekday() == number or _holds(s, word)
     iso, day = _ISO.match(word), _DAY.match(word)
     if iso:

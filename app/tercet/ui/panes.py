@@ -13,6 +13,8 @@ KEYBOARD = (
     Qt.FocusReason.BacktabFocusReason,
     Qt.FocusReason.ShortcutFocusReason,
 )
+#: Focus that came back by these, from a menu or another window, is shown as it was before.
+BACK = (Qt.FocusReason.PopupFocusReason, Qt.FocusReason.ActiveWindowFocusReason)
 
 
 def focus_next(ring: Sequence[QWidget]) -> None:

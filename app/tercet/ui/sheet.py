@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from tercet.ui import sheet_layout, sheet_moves
-from tercet.ui.panes import KEYBOARD
+from tercet.ui.panes import BACK, KEYBOARD
 from tercet.ui.sheet_marks import WEEK
 from tercet.ui.sheet_view import SheetView
 
@@ -198,7 +198,7 @@ class SeasonSheet(SheetView):
         self.viewport().update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
-        self._delegate.ring = False
+        self._delegate.ring = self._delegate.ring and event.reason() in BACK
         super().focusOutEvent(event)
 
     # Mouse.

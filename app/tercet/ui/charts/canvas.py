@@ -29,7 +29,7 @@ from PySide6.QtWidgets import QFrame, QSizePolicy
 
 from tercet.engine.scale import Floats
 from tercet.ui import theme as themes
-from tercet.ui.panes import KEYBOARD
+from tercet.ui.panes import BACK, KEYBOARD
 
 
 @dataclass(frozen=True)
@@ -230,12 +230,12 @@ class Canvas(pg.GraphicsLayoutWidget):
         event.accept()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
-        self._ring = event.reason() in KEYBOARD
+        self._ring = event.reason() in KEYBOARD or (self._ring and event.reason() in BACK)
         super().focusInEvent(event)
         self.viewport().update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
-        self._ring = False
+        self._ring = self._ring and event.reason() in BACK
         super().focusOutEvent(event)
         self.viewport().update()
 
