@@ -107,15 +107,15 @@ def part_edges(placed: Sequence[Bar], width: float, least: float = 24.0) -> tupl
 
 def _days(sheet: Sheet, extra: Callable[[Cell], float]) -> list[set[tuple[float, float, float]]]:
     """What the days of each column ask for: hours, pixels besides, and what may be left out."""
-    found: list[set[tuple[float, float, float]]] = [set() for _ in range(7)]
-    for row in sheet.rows:
-        for asked, cell in zip(found, row.cells, strict=False):
-            if cell.sessions or cell.race or cell.ahead_s:
-                ahead = cell.ahead_s
-                hours = min(cell.total_s + sum(ahead), sheet.cap_s or sum(ahead)) / 3600.0
-                gaps = DOUBLE_GAP * max(0, len(cell.sessions) + len(ahead) - 1)
-                asked.add((hours, LEFT + RIGHT + gaps, extra(cell)))
-    return found
+
+    def besides(bars: int) -> float:
+        return LEFT + RIGHT + DOUBLE_GAP * max(0, bars - 1)
+
+    return [
+        {(length / 3600.0, besides(bars), 0.0) for length, bars in days.plain}
+        | {(length / 3600.0, besides(bars), extra(cell)) for length, bars, cell in days.worded}
+        for days in sheet.weekdays
+    ]
 
 
 def _needs(days: Sequence[set[tuple[float, float, float]]], part: float) -> Needs:

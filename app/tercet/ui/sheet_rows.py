@@ -83,6 +83,32 @@ class Sheet:
     has_cut: bool
     has_planned: bool = False
 
+    @cached_property
+    def weekdays(self) -> tuple[Weekday, ...]:
+        """What the days of each column ask for, whatever the size of the text."""
+        plain: list[set[tuple[float, int]]] = [set() for _ in range(7)]
+        more: list[list[tuple[float, int, Cell]]] = [[] for _ in range(7)]
+        for row in self.rows:
+            for column, cell in enumerate(row.cells):
+                if not (cell.sessions or cell.race or cell.ahead_s):
+                    continue
+                length, ahead = cell.total_s, cell.ahead_s
+                shown = min(length + sum(ahead), self.cap_s or sum(ahead))
+                parts = len(cell.sessions) + len(ahead)
+                if cell.race or length > self.cap_s:
+                    more[column].append((shown, parts, cell))
+                else:
+                    plain[column].add((shown, parts))
+        return tuple(map(Weekday, plain, more))
+
+
+@dataclass(frozen=True)
+class Weekday:
+    """Days of one weekday: length [s] and number of bars, each once, and those with words too."""
+
+    plain: set[tuple[float, int]]
+    worded: list[tuple[float, int, Cell]]
+
 
 def session_length(session: SessionView) -> float:
     """Length a session is drawn with [s]: running time, or moving time of other sports."""
