@@ -47,7 +47,9 @@ class ThresholdsPage(Page):
         self._closing = False
         units = Look(context.settings).units
         self.units = units
-        self.history, self.ways = HistoryPane(units), WaysPane(units)
+        self._ways: WaysPane | None = None
+        self._left: QVBoxLayout | None = None
+        self.history = HistoryPane(units)
         self.change, self.look = ChangePane(units), LookPane()
         self.standing, self.ceiling = InForcePane(units), CeilingPane(units)
         inside = QWidget()
@@ -55,7 +57,7 @@ class ThresholdsPage(Page):
         self._columns.setContentsMargins(12, 0, 12, 0)
         self._columns.setSpacing(10)
         for panes, stretch in (
-            ((self.history, self.ways, self.change), 73),
+            ((self.history, self.change), 73),
             ((self.standing, self.ceiling, self.look), 27),
         ):
             column = QVBoxLayout()
@@ -64,20 +66,33 @@ class ThresholdsPage(Page):
                 column.addWidget(pane, 2 if pane is self.history else 0)
             column.addStretch(1)
             self._columns.addLayout(column, stretch)
+            self._left = self._left or column
         self._scroll = clear_scroll(inside)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self._scroll)
         self._connect()
         theme.changed.connect(self._fold)
+        QTimer.singleShot(0, self, lambda: self.ways)
+
+    @property
+    def ways(self) -> WaysPane:
+        """The ways to better lines: so many fields that they are built behind the first picture."""
+        if self._ways is None:
+            self._ways = ways = WaysPane(self.units)
+            ways.preview_asked.connect(self._ask)
+            ways.edited.connect(self._forget)
+            ways.test_kept.connect(self._keep_test)
+            ways.recorded.span_asked.connect(lambda _: self._read_own())
+            ways.recorded.read_asked.connect(self._read_again)
+            assert self._left is not None
+            self._left.insertWidget(1, ways)
+            if self._view is not None:
+                ways.begin(self._view.today)
+        return self._ways
 
     def _connect(self) -> None:
         self.history.change_asked.connect(self._change_way)
-        self.ways.preview_asked.connect(self._ask)
-        self.ways.edited.connect(self._forget)
-        self.ways.test_kept.connect(self._keep_test)
-        self.ways.recorded.span_asked.connect(lambda _: self._read_own())
-        self.ways.recorded.read_asked.connect(self._read_again)
         self.change.use_asked.connect(self._use)
         self.change.keep_asked.connect(self._forget)
         self.look.leave_asked.connect(
@@ -103,7 +118,8 @@ class ThresholdsPage(Page):
     @property
     def ring(self) -> list[QWidget]:
         """The history, the ways, the flags."""
-        return [self.history.chart, self.ways.tabs.tabBar(), *self.look.findChildren(QComboBox)]
+        ways = [self._ways.tabs.tabBar()] if self._ways is not None else []
+        return [self.history.chart, *ways, *self.look.findChildren(QComboBox)]
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Put the columns below one another where the window is narrow for its text."""
@@ -128,8 +144,8 @@ class ThresholdsPage(Page):
         """Ask for what is dated, typed and flagged, then show it."""
         if self._closing:
             return
-        if self._view is None:
-            self.ways.begin(view.today)
+        if self._view is None and self._ways is not None:
+            self._ways.begin(view.today)
         self._view = view
         self.context.answers.when(self.context.library.submit(lines.stored), self._show)
 
@@ -292,8 +308,9 @@ class ThresholdsPage(Page):
     def close_quietly(self) -> None:
         """Keep a test that was typed, stop a preview that runs."""
         self._closing = True
-        rows, steps = self.ways.steps.unkept(), self.ways.steps
-        if rows is not None:
+        steps = self._ways.steps if self._ways is not None else None
+        rows = steps.unkept() if steps is not None else None
+        if steps is not None and rows is not None:
             day = self.ways.start.day
             self.context.library.submit(lines.keep_test, day, "lactate", rows, steps.test_id)
         for job in (self._job, self._reading):
