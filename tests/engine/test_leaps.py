@@ -70,3 +70,11 @@ def test_a_counter_that_stood_still_catches_up() -> None:
 def test_a_ride_downhill_is_no_leap() -> None:
     assert not leaps(CLOCK, np.full(N - 1, 22.0)).any()
     assert not astray(CLOCK, northward(22.0), np.full(N, 6.1)).any()
+
+
+def test_where_all_of_it_leaps_nothing_is_looked_for() -> None:
+    """A damaged file of half a million fixes is done at once."""
+    n = 500_000
+    rng = np.random.default_rng(1)
+    latitude, longitude = rng.uniform(-80, 80, n), rng.uniform(-180, 180, n)
+    assert not astray(np.arange(float(n)), latitude, longitude).any()

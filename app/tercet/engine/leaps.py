@@ -18,6 +18,8 @@ USUAL_M = 10.0
 AWAY_S = 60.0
 #: The leap back makes up for the one away but for this share. [guess]
 ALIKE = 0.5
+#: Where more leap than these, and than this share, there is no way to come back to.
+MOST, MOST_SHARE = 200, 0.05
 
 
 def astray(time: Floats, latitude: Floats, longitude: Floats) -> NDArray[np.bool_]:
@@ -34,7 +36,7 @@ def astray(time: Floats, latitude: Floats, longitude: Floats) -> NDArray[np.bool
     -------
     ndarray of bool, shape (n,)
         Those between two leaps of opposite ways, each faster than anybody runs, that are at most
-        :data:`AWAY_S` apart.
+        :data:`AWAY_S` apart; none where most of it leaps.
     """
     bad = np.zeros(len(time), dtype=bool)
     if len(time) < 3:
@@ -42,6 +44,8 @@ def astray(time: Floats, latitude: Floats, longitude: Floats) -> NDArray[np.bool
     north, east = plane(latitude, longitude)
     steps = np.diff(north) + 1j * np.diff(east)
     fast = np.flatnonzero(np.abs(steps) > TOP_SPEED * np.diff(time) + USUAL_M)
+    if len(fast) > MOST + MOST_SHARE * len(time):
+        return bad
     gone = -1
     for place, away in enumerate(fast.tolist()):
         if away <= gone:
