@@ -10,7 +10,7 @@ from tests.accuracy import streams_of, thresholds_of
 from tests.simulator import Runner, Simulated, prescribe, simulate
 from tests.simulator.noise import stream
 
-from tercet.engine import Evidence, Judgement, Shade, judge
+from tercet.engine import Evidence, Judgement, Shade, Thresholds, judge
 from tercet.engine.known import Belt, Known, shade_of_effort
 from tercet.engine.repetitions import at_laps
 
@@ -55,6 +55,28 @@ def test_metres_follow_the_belt() -> None:
     told = judged_with(run, Known(belts=(belt,)))
     assert told.metres.sum() == pytest.approx(3.0 * told.elapsed_s)
     assert told.seconds_by_shade().sum() == pytest.approx(told.elapsed_s)
+
+
+def test_a_belt_knows_no_hills_and_no_places() -> None:
+    """A watch that takes a gym's air for height and wanders about it."""
+    clock = np.arange(1801.0)
+    rng = np.random.default_rng(3)
+    drift = np.cumsum(rng.normal(0, 1.0, (2, 1801)), axis=1)
+    streams = {
+        "speed": np.full(1801, 2.2),
+        "altitude": 30 * np.sin(clock / 120.0),
+        "latitude": 40 + drift[0] / 111_000,
+        "longitude": 6 + drift[1] / 85_000,
+    }
+    told = judge(
+        {name: (clock, values) for name, values in streams.items()},
+        clock,
+        Thresholds(lt1_speed=2.9, lt2_speed=3.5),
+        beside=Known(belts=(Belt(0.0, 1e9, 2.8),)),
+    )
+    np.testing.assert_allclose(told.level_speed, 2.8, rtol=0.01)
+    assert told.seconds_by_shade()[Shade.EASY] == 1800
+    assert np.isnan(told.altitude).all()
 
 
 def test_effort_judges_only_what_no_channel_judged() -> None:

@@ -77,7 +77,8 @@ def on_belts(
     Returns
     -------
     line : Timeline
-        Speed and metres follow the belt while the timer ran.
+        Speed and metres follow the belt while the timer ran. A belt leads nowhere: places and
+        heights that a watch shows there are noise, and left out.
     told : ndarray of bool, shape (n,)
         Where they do.
     """
@@ -97,4 +98,7 @@ def on_belts(
         told |= inside
     covered = line.covered[0] + np.concatenate(([0.0], np.cumsum(metres)))
     channels = {**line.channels, "speed": speed}
+    for name in ("altitude", "latitude", "longitude"):
+        if name in channels:
+            channels[name] = np.where(told, np.nan, channels[name])
     return replace(line, channels=channels, metres=metres, covered=covered), told

@@ -91,7 +91,8 @@ def read_motion(line: Timeline, *, indoor: bool, told: NDArray[np.bool_] | None 
     head = wind.bearings(
         line.channels.get("latitude"), line.channels.get("longitude"), speed, running
     )
-    return Motion(speed, metres, clock & ~on_foot, running, clock, indoor, lag, by_belt, head)
+    walking, inside = clock & ~on_foot, indoor or by_belt
+    return Motion(speed, metres, walking, running, clock, inside, lag, by_belt, head)
 
 
 def _second_opinion(recorded: Floats, placed: Floats, lag: int, clock: NDArray[np.bool_]) -> Floats:
