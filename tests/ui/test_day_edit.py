@@ -74,9 +74,10 @@ def test_a_day_is_chosen_in_a_calendar_of_the_users_weeks(qtbot, field: DayEdit)
     finally:
         week_days.begin_on(week_days.MONDAY)
     calendar = field.findChild(QCalendarWidget)
+    qtbot.waitUntil(calendar.isVisible, timeout=5_000)
     assert calendar.firstDayOfWeek() == Qt.DayOfWeek.Sunday
     assert calendar.selectedDate() == QDate(2026, 12, 14)
     inside = calendar.findChild(QWidget, "qt_calendar_calendarview")
     qtbot.keyClick(inside, Qt.Key.Key_Right)
     qtbot.keyClick(inside, Qt.Key.Key_Return)
-    assert field.day == date(2026, 12, 15)
+    qtbot.waitUntil(lambda: field.day == date(2026, 12, 15), timeout=5_000)
