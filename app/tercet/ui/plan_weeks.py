@@ -358,7 +358,7 @@ class PlanWeeks(QWidget):
         for span in shown.spans:
             paint_span(painter, shown, span, height, chosen=span == chosen_span)
         if self.hasFocus() and self.chosen is not None:
-            ring = self.chosen_rect().adjusted(look.px(BRACKET) + look.px(16), 1, -3, -1)
+            ring = self.chosen_rect().adjusted(look.px(BRACKET) + look.px(14), 1, -3, -1)
             painter.setPen(QPen(look.color("focus"), 2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(ring, 4, 4)

@@ -43,3 +43,4 @@ class SpanChooser(QComboBox):
         if shown is not None:
             self.setCurrentIndex(self.findData(shown.key))
         self.setEnabled(bool(spans))
+        self.setVisible(bool(spans))

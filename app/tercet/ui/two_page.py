@@ -117,7 +117,8 @@ class TwoPage(Page):
             names.addWidget(chooser, 0, 2 * place, align)
             label.setAlignment(align)
             names.addWidget(label, 1, 2 * place)
-        names.addWidget(Label(tr("to go"), "small", "text_2"), 0, 1, side.AlignCenter)
+        self._to_go = Label(tr("to go"), "small", "text_2")
+        names.addWidget(self._to_go, 0, 1, side.AlignCenter)
         column.addLayout(names)
         self._scale = HourScale(self.back_rows)
         column.addWidget(self._scale)
@@ -171,6 +172,8 @@ class TwoPage(Page):
             chooser.setCurrentIndex(at if at >= 0 else min(1 - place, len(pasts) - 1))
             chooser.setEnabled(len(pasts) > 1)
         self.choosers[0].setVisible(len(pasts) > 1)
+        for part in (self.choosers[1], self._to_go, self._scale, self.back_rows):
+            part.setVisible(bool(pasts))
         self._said.setText("" if len(pasts) > 1 else tr(ONE if pasts else EMPTY))
         self._said.setVisible(len(pasts) < 2)
         self._show()
@@ -208,8 +211,10 @@ class TwoPage(Page):
             text.setContentsMargins(0, 0, 0, 10)
             self._differs.addWidget(title)
             self._differs.addWidget(text)
-        self._differs.addWidget(Rule())
-        self._differs.addWidget(YearsPart(years.years(view)))
+        listed = years.years(view)
+        if listed:
+            self._differs.addWidget(Rule())
+            self._differs.addWidget(YearsPart(listed))
         self._differs.addStretch(1)
 
 
