@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QSignalBlocker, QSize, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QApplication,
     QComboBox,
     QDialog,
     QHBoxLayout,
+    QLineEdit,
     QTabWidget,
     QVBoxLayout,
     QWidget,
@@ -162,6 +165,16 @@ class WaysPane(Pane):
         self.tabs.setCurrentWidget(page)
         field.setFocus()
         return field
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter in a field asks, as the button does."""
+        focus = QApplication.focusWidget()
+        page = self.tabs.currentWidget()
+        typing = isinstance(focus, (QLineEdit, QAbstractSpinBox)) and page.isAncestorOf(focus)
+        if typing and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.ask.click()
+        else:
+            super().keyPressEvent(event)
 
     def begin(self, today: date) -> None:
         """Offer the season's own today, which in the example is none of the calendar's."""
