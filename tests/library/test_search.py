@@ -54,6 +54,12 @@ def test_kinds_and_repetitions() -> None:
     assert not parse("hard > 1")(ride) and not parse("effort < 9")(ride)
 
 
+def test_running_on_a_race_day_is_a_race() -> None:
+    found = parse("june race", {run().day})
+    assert found(run()) and not found(run(day=date(2026, 6, 18)))
+    assert not found(run(sport="cycling"))
+
+
 @pytest.mark.parametrize("text", ["mood > 3", "distance > 1:30", "effort > 1:00"])
 def test_what_is_not_understood_is_told(text: str) -> None:
     with pytest.raises(SearchError):

@@ -38,7 +38,8 @@ def test_ctrl_f_finds_by_typing_and_enter_goes_on(qtbot, window) -> None:
     assert sheet.selected_session() in wanted
     bar.field.setFocus()
     bar.field.setText("mood > 3")
-    assert "cannot be compared" in bar.said.text() and not bar.next.isEnabled()
+    assert "cannot be compared" in bar.wrong.text() and bar.wrong.isVisible()
+    assert not bar.next.isEnabled()
     qtbot.keyClick(bar.field, Qt.Key.Key_Escape)
     assert not bar.isVisible() and sheet.hasFocus()
 

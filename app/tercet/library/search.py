@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import operator
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -55,8 +55,8 @@ class Search:
         return all(test(session) for test in self.tests)
 
 
-def parse(text: str) -> Search:
-    """Read a search.
+def parse(text: str, races: Collection[date] = ()) -> Search:
+    """Read a search; running on the days of ``races`` is found as a race.
 
     Raises
     ------
@@ -70,7 +70,7 @@ def parse(text: str) -> Search:
         elif found["phrase"] is not None:
             tests.append(_words(found["phrase"]))
         else:
-            tests.append(_word(found["word"], own))
+            tests.append(_word(found["word"], own, races))
     return Search(tuple(tests))
 
 
@@ -128,9 +128,11 @@ def _comparison(found: re.Match[str], own: Mapping[str, str]) -> Test:
     )
 
 
-def _word(text: str, own: Mapping[str, str]) -> Test:
+def _word(text: str, own: Mapping[str, str], races: Collection[date]) -> Test:
     word = text.lower()
     name = own.get(word, word)
+    if name == "race":
+        return lambda s: s.kind == name or (_ran(s) and s.day in races) or _holds(s, word)
     if name in KINDS:
         return lambda s: s.kind == name or _holds(s, word)
     if name == "repetitions":

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from tercet.language import mark, several, tr
 from tercet.library.views import SeasonView
 from tercet.ui.sheet import SeasonSheet
-from tercet.ui.widgets import ElidedLabel, button
+from tercet.ui.widgets import ElidedLabel, Label, button
 
 EXAMPLE = mark("june race, hard > 10 min, treadmill, left calf")
 
@@ -24,8 +24,9 @@ class SearchBar(QWidget):
         self._sheet = sheet
         self._view: SeasonView | None = None
         self.found: tuple[int, ...] = ()
-        line = QHBoxLayout(self)
-        line.setContentsMargins(12, 6, 12, 6)
+        column, line = QVBoxLayout(self), QHBoxLayout()
+        column.setContentsMargins(12, 6, 12, 6)
+        column.addLayout(line)
         self.field = QLineEdit()
         self.field.setPlaceholderText(tr(EXAMPLE))
         self.field.setAccessibleName(tr("Find runs by date, words, kind or shade"))
@@ -41,6 +42,9 @@ class SearchBar(QWidget):
         line.addWidget(self.said, 1)
         for made in (self.previous, self.next, self.close_button):
             line.addWidget(made)
+        self.wrong = Label("", "small", "not_read", wrap=True)
+        self.wrong.hide()
+        column.addWidget(self.wrong)
         sheet.next_found.connect(self.step)
         self.hide()
 
@@ -87,7 +91,7 @@ class SearchBar(QWidget):
             self._say("")
             return
         try:
-            wanted = search.parse(text)
+            wanted = search.parse(text, {race.day for race in self._view.races})
         except search.SearchError as error:
             self.found = ()
             self._sheet.light_up(())
@@ -107,8 +111,9 @@ class SearchBar(QWidget):
             )
 
     def _say(self, text: str, *, wrong: bool = False) -> None:
-        self.said.setText(text)
-        self.said.set_color("not_read" if wrong else "text_2")
+        self.said.setText("" if wrong else text)
+        self.wrong.setText(text if wrong else "")
+        self.wrong.setVisible(wrong)
         self.field.setAccessibleDescription(text)
         for made in (self.previous, self.next):
             made.setEnabled(bool(self.found))
