@@ -260,3 +260,26 @@ def test_the_card_says_that_a_day_has_no_session(open_window, some_library) -> N
     )
     sheet._go(free)
     assert card.session is None and card.name.text() == "No session on this day"
+
+
+def test_a_season_page_that_is_not_in_view_shows_what_changed_once_it_is(
+    qtbot, open_window, some_library
+) -> None:
+    window = open_window(some_library)
+    run = window.view.sessions[-1]
+    window.show_view("curve")
+    page = window.season_page
+    with qtbot.waitSignal(window.season_shown, timeout=10_000):
+        window.acts.delete(run)
+    assert window.view is not None and run.id not in {s.id for s in window.view.sessions}
+    window.show_view("season")
+    assert run.id not in page.sheet.model().sheet.sessions
+    window.show_view("curve")
+    with qtbot.waitSignal(window.season_shown, timeout=10_000):
+        window.acts.undo()
+    # Asked for from another page, as by a menu, or after a while, it is right as well.
+    assert run.id in page.sheet.model().sheet.sessions
+    with qtbot.waitSignal(window.season_shown, timeout=10_000):
+        window.acts.set_effort(run.id, 7)
+    page.sheet.select_session(run.id)
+    qtbot.waitUntil(lambda: page.card.session.effort == 7, timeout=5_000)

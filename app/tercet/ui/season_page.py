@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from tercet.library.views import SeasonView
@@ -42,6 +42,8 @@ MOST = 16_777_215
 LEFT, RIGHT = 520, 420
 #: A session's trace is asked for once the arrow keys have rested so long. [ms]
 REST_MS = 90
+#: A page that is not in view shows what changed once nothing else did for so long. [ms]
+IDLE_MS = 400
 
 
 class SeasonPage(QWidget):
@@ -57,6 +59,7 @@ class SeasonPage(QWidget):
         super().__init__()
         self._view: SeasonView | None = None
         self._units: words.Units = "km"
+        self._coming: tuple[SeasonView, words.Units] | None = None  # to be shown
         self.had_session = False  # one was chosen since the start
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.setHandleWidth(10)
@@ -65,8 +68,8 @@ class SeasonPage(QWidget):
         outer.setContentsMargins(12, 0, 12, 0)
         outer.addWidget(self.splitter)
         self.strip, self.strip_rule = ThresholdStrip(), Rule()
-        self.sheet, self.key = SeasonSheet(), KeyStrip()
-        self.search = SearchBar(self.sheet)
+        self._sheet, self.key = SeasonSheet(), KeyStrip()
+        self.search = SearchBar(self._sheet)
         self.build_up: BuildUpPane
         self.card: SessionCard
         self.recordings: RecordingsPane
@@ -77,6 +80,8 @@ class SeasonPage(QWidget):
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
         self._rest.timeout.connect(self._want_trace)
+        self._idle = QTimer(self, singleShot=True, interval=IDLE_MS)
+        self._idle.timeout.connect(self._catch_up)
         theme.changed.connect(self._fold)
         self._fold()
 
@@ -97,13 +102,13 @@ class SeasonPage(QWidget):
         self._chart_column.setStretch(1, 2)
         self.right.addWidget(self.recordings)
         self.loaded = True
-        self.sheet.session_activated.connect(self.session_asked)
+        self._sheet.session_activated.connect(self.session_asked)
         self.card.open_asked.connect(self.session_asked)
-        self.sheet.session_selected.connect(self._selected)
-        self.sheet.week_pointed.connect(self.build_up.mark_week)
-        self.build_up.week_pointed.connect(self.sheet.mark_week)
+        self._sheet.session_selected.connect(self._selected)
+        self._sheet.week_pointed.connect(self.build_up.mark_week)
+        self.build_up.week_pointed.connect(self._sheet.mark_week)
         self.build_up.stretch_chosen.connect(self._brushed)
-        self.sheet.stretch_chosen.connect(self._show_stretch)
+        self._sheet.stretch_chosen.connect(self._show_stretch)
         self.build_up.folded.connect(self._fold)
         self.charts.installEventFilter(self)
         self._fold()
@@ -116,7 +121,7 @@ class SeasonPage(QWidget):
             part.hide()
             column.addWidget(part)
         column.addWidget(self.search)
-        column.addWidget(self.sheet, 1)
+        column.addWidget(self._sheet, 1)
         column.addWidget(self.key)
         self.charts = QWidget()
         self._chart_column = QVBoxLayout(self.charts)
@@ -162,12 +167,34 @@ class SeasonPage(QWidget):
         self._fold()
 
     def set_season(self, view: SeasonView, units: words.Units = "km") -> None:
-        """Show a season, as far as the page is loaded."""
+        """Show a season: at once in view, else before it comes into view or is asked for."""
+        self._coming = view, units
+        if self._view is None or self.isVisible():
+            self._catch_up()
+        else:
+            self._idle.start()
+
+    @property
+    def sheet(self) -> SeasonSheet:
+        """The season sheet, as the season stands."""
+        self._catch_up()
+        return self._sheet
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Show what changed while another page was in view."""
+        self._catch_up()
+        super().showEvent(event)
+
+    def _catch_up(self) -> None:
+        self._idle.stop()
+        if self._coming is None:
+            return
+        (view, units), self._coming = self._coming, None
         if view is not self._view:
-            self.sheet.set_season(view)
-            self.key.set_present(**self.sheet.key_needs())
+            self._sheet.set_season(view)
+            self.key.set_present(**self._sheet.key_needs())
         self._view, self._units = view, units
-        self.sheet.set_units(units)
+        self._sheet.set_units(units)
         self.search.set_season(view)
         if not self.loaded:
             return
@@ -177,18 +204,18 @@ class SeasonPage(QWidget):
         self.build_up.show_build_up(
             seasons.build_up(view), seasons.build_up(view, "metres"), view.today, view.races
         )
-        self._show_stretch(self.sheet.stretch)
-        self._selected(self.sheet.selected_session() or -1)
+        self._show_stretch(self._sheet.stretch)
+        self._selected(self._sheet.selected_session() or -1)
 
     def offer(self, menu: SheetMenu) -> None:
         """Open this menu where the sheet asks for one."""
         self.sheet_menu = menu
-        self.sheet.menu_asked.connect(menu.ask)
+        self._sheet.menu_asked.connect(menu.ask)
 
     def show_glance(self, kept: Glance) -> None:
         """Show the part of the season last in view, until the whole was read."""
-        self.sheet.show_glance(kept)
-        self.key.set_present(**self.sheet.key_needs())
+        self._sheet.show_glance(kept)
+        self.key.set_present(**self._sheet.key_needs())
 
     def keep_glance(self, folder: Path, runner: str) -> None:
         """Keep what is in view, so that the next start can show it at once."""
@@ -211,6 +238,7 @@ class SeasonPage(QWidget):
     def close_quietly(self) -> None:
         """Ask for nothing more: the window closes."""
         self._rest.stop()
+        self._idle.stop()
 
     def _selected(self, session_id: int) -> None:
         if self._view is None:
@@ -219,16 +247,20 @@ class SeasonPage(QWidget):
         before = self.card.session
         self.had_session |= found is not None
         self.card.show_session(found, self._units)
-        if found is not None and (found != before or not self.card.trace.shown):
+        if found is None or (found == before and self.card.trace.shown):
+            return
+        if before is not None and found.id == before.id:
+            self._want_trace()  # it was edited: no other is to come
+        else:
             self._rest.start()
 
     def _brushed(self, days: tuple[date, date] | None) -> None:
         """Choose in the sheet what was chosen in the chart."""
         if days is None:
-            self.sheet.choose(())
+            self._sheet.choose(())
             return
-        self.sheet.choose_days(*days)
-        self.sheet.reveal(days[0])
+        self._sheet.choose_days(*days)
+        self._sheet.reveal(days[0])
 
     def _show_stretch(self, days: tuple[date, date] | None) -> None:
         """Mark in the chart what was chosen in the sheet, with its sums."""

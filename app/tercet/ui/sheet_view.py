@@ -85,6 +85,8 @@ class SheetView(QTableView):
             self.select_session(selected)
         elif day is not None:
             self._go(day)
+        if self.selected_session() is None:
+            self._told = None  # it went away, and may come back
         if stretch is not None:
             self.choose_days(*stretch)
         if first and self.isVisible():
