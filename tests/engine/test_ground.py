@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from tercet.engine import ground
+from tercet.engine.demand import ALONE_TAU_S
 from tercet.engine.kinetics import follow, settled
 from tercet.engine.scale import Thresholds
 
@@ -31,6 +32,16 @@ def test_steps_up_and_down_as_worked() -> None:
     assert up[29] == pytest.approx(162.2, abs=0.05) and up[59] == pytest.approx(169.4, abs=0.05)
     down = follow(np.full((60, 1), 120.0), [54.4], 1.0, 180.0)[0, -1, 0]
     assert down == pytest.approx(139.9, abs=0.05)
+
+
+def test_the_time_constants_believed_in_are_those_published() -> None:
+    """Hunt et al. 2015, BioMed Eng OnLine 14:117: 57.6 +- 23.6 s."""
+    weights = np.asarray(ground._TAU_BELIEF)
+    middle = float(weights @ ground.TAUS)
+    assert weights.sum() == pytest.approx(1.0)
+    assert middle == pytest.approx(57.6, abs=3.0)
+    assert float(weights @ (ground.TAUS - middle) ** 2) ** 0.5 == pytest.approx(23.6, abs=3.0)
+    assert abs(ground.USUAL_TAU - 57.6) < 23.6 and abs(ALONE_TAU_S - 57.6) < 23.6
 
 
 def test_longer_bouts_of_equal_work_and_rest_end_at_a_higher_heart_rate() -> None:

@@ -231,3 +231,21 @@ def test_a_file_cut_short_is_the_run_of_the_whole_one_whichever_comes_first(
     (number,) = library.call(queries.run_ids)
     row = library.call(queries.run, number)
     assert row is not None and row["damage"] == "" and row["elapsed_s"] > 1500
+
+
+def test_the_order_of_files_changes_nothing(tmp_path: Path) -> None:
+    """Three runs, a season and one run twice, of which the richer recording counts."""
+    names = ["season.toml", FIT, "2026-04-14-1843.fit", "2026-05-02-0845.tcx",
+             "2026-05-08-1855.gpx"]  # fmt: skip
+    shown = []
+    for k, order in enumerate((names, names[::-1], [*names[2:], *names[:2]])):
+        library = Library(tmp_path / f"store{k}")
+        for name in order:
+            library.take_in([SAMPLES / name])
+        view = library.call(season.season)
+        shown.append(
+            [(run.start, run.seconds, run.metres, run.distance_m) for run in view.sessions]
+        )
+        library.close()
+    assert len(shown[0]) >= 3
+    assert shown[0] == shown[1] == shown[2]

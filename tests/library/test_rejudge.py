@@ -6,6 +6,8 @@ from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
+import pytest
+from tests.formats.build import gpx, gpx_point, segment
 
 from tercet import resources
 from tercet.library import operations, rejudge, season
@@ -62,5 +64,36 @@ def test_a_stretch_shaded_by_hand_stays_so_by_other_thresholds(tmp_path: Path) -
         assert seconds(library) == after
         library.call(operations.undo)
         assert seconds(library) == before
+    finally:
+        library.close()
+
+
+def test_the_way_of_a_run_that_leapt_is_put_right_when_it_is_judged_anew(tmp_path: Path) -> None:
+    """As an earlier version left it: with two kilometres there and back that nobody ran."""
+    points = [
+        gpx_point(s, 50.0 + s * 2.7e-5 + (0.018 if 300 <= s < 304 else 0.0), 7.0, hr=140)
+        for s in range(900)
+    ]
+    log = tmp_path / "leaps.gpx"
+    log.write_bytes(gpx(f"<type>running</type>{segment(points)}"))
+    library = Library(tmp_path / "store")
+    try:
+        library.take_in([resources.samples() / "season.toml", log])
+        run_id = library.call(queries.run_ids)[0]
+
+        def left(store: Store) -> None:
+            with store.atomic("As it was"):
+                store.put("run", {"id": run_id, "distance_m": 6700.0})
+
+        def anew(store: Store) -> None:
+            with store.atomic("Judge anew"):
+                rejudge.judge_one(store, run_id)
+
+        library.call(left)
+        library.call(anew)
+        (run,) = library.call(season.season).sessions
+        # 899 steps of 2.7e-5 degrees of latitude, 3.00 m each by WGS84 at 50 degrees.
+        assert run.distance_m == pytest.approx(2700, abs=5)
+        assert sum(run.metres) == pytest.approx(run.distance_m, abs=0.1)
     finally:
         library.close()

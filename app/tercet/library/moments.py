@@ -87,6 +87,16 @@ def by_place(store: Store, run_ids: Sequence[int]) -> Changes:
     return Changes(runs=True, step=step)
 
 
+def follow_runner(store: Store, zone_name: str) -> None:
+    """Inside an open step: runs taken in before any zone was told follow the first one told."""
+    zone, source = localtime.zone_named(zone_name), f"{localtime.RUNNER} {zone_name}"
+    if zone is None:
+        return
+    for row in queries.sessions(store):
+        if row["zone_from"] == localtime.RUNNER:
+            _to_zone(store, row, zone, source)
+
+
 def _zone_of(store: Store, row: Row) -> str:
     packed = queries.streams(store, row["sha256"], row["part"])
     if not {"time", "latitude", "longitude"} <= packed.keys():
@@ -110,5 +120,7 @@ def _to_zone(store: Store, row: Row, zone: ZoneInfo | None, source: str) -> None
 def _place(store: Store, run_id: int, start_utc: float, offset_s: int, **more: str) -> None:
     day = localtime.local_time(start_utc, offset_s).date().isoformat()
     moved = {"id": run_id, "start_utc": start_utc, "utc_offset_s": offset_s, "day": day}
+    before = queries.run(store, run_id)
     store.put("run", {**moved, **more})
-    judge_one(store, run_id)
+    if before is None or before["day"] != day:
+        judge_one(store, run_id)

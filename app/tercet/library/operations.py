@@ -45,6 +45,10 @@ def apply_season(store: Store, season: SeasonFile) -> str:
     if season.planned:
         fresh = plan_fresh(store, season.planned)
         said.append(several(fresh, mark("{n} planned session"), mark("{n} planned sessions")))
+    if season.zone:
+        from tercet.library.moments import follow_runner
+
+        follow_runner(store, season.zone)
     return ", ".join(said)
 
 

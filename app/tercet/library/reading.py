@@ -42,6 +42,11 @@ Row = dict[str, Any]
 log = logging.getLogger(__name__)
 #: Mean speed while moving of what may pass for running if the file does not say. [m/s]
 RUNNER_SPEED = (1.7, 6.5)
+#: Mends of leaps, which are no way.
+LEAPS = {
+    "positions that leap away and back, left out",
+    "metres of leaps that nobody runs, left out",
+}
 
 
 @dataclass(frozen=True)
@@ -340,10 +345,15 @@ def judge_again(
 ) -> Row:
     """Judge a stored run again; gives a judgement row. Runs in worker processes.
 
-    For a run without samples ``run`` holds what of its own row changes with the thresholds.
+    ``run`` holds what of the run's own row changes: all of a run without samples, whose lengths go
+    by thresholds, and the way of one that leaps, which earlier versions counted.
     """
     judged = stored_judgement(packed, stops, entry, words, corrections, beside)
     row = judgement_row(judged, entry)
+    if words is None and judged.mends.keys() & LEAPS:
+        clock, streams = packing.unpack_streams(packed)
+        plain = timeline.summary(engine_streams(streams), clock)
+        return {**row, "run": {"distance_m": plain.distance_m, "moving_s": plain.moving_s}}
     if words is None:
         return row
     figures = written.figures(words, judged, entry)
