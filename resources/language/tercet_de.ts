@@ -4744,7 +4744,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The times of its samples lie more than ten days apart.</source>
-        <extracomment>Columns that a reader gathers: unix time [s], then every stream in its own unit. Up to this share of samples, or one sample, may carry an impossible time; more of them in a file known to be damaged. What a value must lie between (both included) to be taken for a measurement at all; wide on purpose, for judging what is likely is the engine&apos;s task. Common practice, no source. Nobody runs 240 steps a minute on average: a median up to this counts one foot only.</extracomment>
+        <extracomment>Columns that a reader gathers: unix time [s], then every stream in its own unit. All that a clock may say, also one that was never set: the runner is asked for its start then. Up to this share of samples, or one sample, may carry an impossible time; more of them in a file known to be damaged. What a value must lie between (both included) to be taken for a measurement at all; wide on purpose, for judging what is likely is the engine&apos;s task. Common practice, no source. Nobody runs 240 steps a minute on average: a median up to this counts one foot only.</extracomment>
         <translation>Die Zeiten der Messwerte liegen mehr als zehn Tage auseinander.</translation>
     </message>
     <message>
@@ -7142,6 +7142,10 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
         <translation>Läufe ohne Belastung blieben locker</translation>
     </message>
     <message>
+        <source>say how long you run in a week nowadays, such as 2:30</source>
+        <translation>sag, wie lange du zurzeit in einer Woche läufst, etwa 2:30</translation>
+    </message>
+    <message>
         <source>season file</source>
         <translation>Saisondatei</translation>
     </message>
@@ -8165,7 +8169,7 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{name} is a link to a file that cannot be reached</source>
-        <extracomment>Folders are searched this deep. What a file that cannot be read raises.</extracomment>
+        <extracomment>Folders are searched this deep. What holds as much as GPX in fewer bytes, and how many times fewer. Common practice, no source. Lighter ones are not looked into. [bytes] What a file that cannot be read raises.</extracomment>
         <translation>{name} ist ein Verweis auf eine Datei, die nicht erreichbar ist</translation>
     </message>
     <message>
@@ -8489,7 +8493,7 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} new with {runs} runs</source>
-        <extracomment>Fewer files than this are read in this process: starting workers would take longer. A batch is saved when it holds this many files or is this old. [files], [s] The time left is said once so many files are done and so much time is spent. [files], [s] Files in flight a worker; few, so that memory stays flat and stopping is quick. So much is read in this process; more goes to workers, which can be ended at once. [bytes]</extracomment>
+        <extracomment>Fewer files than this are read in this process: starting workers would take longer. A batch is saved when it holds this many files or is this old. [files], [s] The time left is said once so many files are done and so much time is spent. [files], [s] Files in flight a worker; few, so that memory stays flat and stopping is quick. So much is read in this process; more goes to workers, which can be ended at once. [bytes] A file of so much, a day and more of running, is read alone. [bytes]</extracomment>
         <translation>{n} neu mit {runs} Läufen</translation>
     </message>
     <message>

@@ -162,6 +162,14 @@ def test_counting_back_lays_the_season_out(qtbot, page, library) -> None:
     qtbot.mouseClick(page.races, Qt.MouseButton.LeftButton)
     dialog = page.findChild(CountBackDialog)
     assert dialog is not None
+    # Nothing was run lately: the volume to begin with is asked for, not guessed.
+    assert "Say how long you run" in dialog.error.text()
+    assert not dialog.apply.isEnabled()
+    dialog.activateWindow()
+    dialog.volume.setFocus()
+    qtbot.waitUntil(dialog.volume.hasFocus, timeout=5_000)
+    qtbot.keyClicks(dialog.volume, "4:00")
+    dialog.goal.setFocus()
     dialog.goal.setText("1:24:00")
     dialog.start.setDate(QDate(MONDAY.year, MONDAY.month, MONDAY.day))
     assert "3:59 /km" in dialog.shown.text()

@@ -109,8 +109,9 @@ class CountBackDialog(QDialog):
         self.apply = button(tr("Lay out the season"), primary=True)
         self._arrange()
         now = nowadays(view)
-        self.volume.show_amount(now or 4 * 3600.0, "time")
-        self._value = now or 4 * 3600.0
+        # Without running of late nothing is guessed: too much would be the worse guess.
+        self.volume.show_amount(now or None, "time")
+        self._value = now
         self._connect()
         main = main_race(view)
         at = self.race.findData(main.id) if main is not None else self.race.count() - 1
@@ -277,6 +278,8 @@ class CountBackDialog(QDialog):
         bad_goal = bool(self.goal.text().strip()) and goal_of(self.goal.text()) is None
         mark_wrong(self.goal, tr("Give a time such as 1:24:00 or 38:30.") if bad_goal else "")
         try:
+            if not self._value:
+                raise ValueError(tr("say how long you run in a week nowadays, such as 2:30"))
             race = self.wanted_race()
             made = planning.laid_blocks(
                 self._blocks,
