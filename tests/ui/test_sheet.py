@@ -565,6 +565,16 @@ def test_marking_a_week_changes_its_ground_only(sheet: SeasonSheet) -> None:
     assert name("band") not in colours(sheet, day)
 
 
+def test_the_ring_cuts_nothing_off_a_races_name(
+    sheet: SeasonSheet, press: Callable[..., None]
+) -> None:
+    sheet._go(date(2026, 5, 3))
+    press(Key.Key_Left, Key.Key_Right)
+    rect = where(sheet, date(2026, 5, 3))
+    assert name("focus") in colours(sheet, rect)
+    assert name("pane") not in colours(sheet, rect.adjusted(6, 3, -6, -6))
+
+
 def test_race_pennant_in_ink(sheet: SeasonSheet) -> None:
     assert name("text") in colours(sheet, where(sheet, date(2026, 5, 3)))
     assert name("text") not in colours(sheet, where(sheet, date(2026, 4, 18)))

@@ -244,7 +244,9 @@ class SheetDelegate(QStyledItemDelegate):
         if cell.today:
             sheet_marks.paint_today(painter, rect, self.colors)
         if here and self.ring:
-            ground, gap = self.part_rect(rect, placed), len(placed) < 2 and self.zoom.dated
+            ground = self.part_rect(rect, placed)
+            # A race's name takes the height that the gap would cut off.
+            gap = len(placed) < 2 and self.zoom.dated and not cell.race
             sheet_marks.paint_ring(painter, ground, self.colors, gap=gap)
 
     def _session(
