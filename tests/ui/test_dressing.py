@@ -116,3 +116,14 @@ def test_windows_of_their_own_are_dressed_where_they_are_made(qtbot, qapp, windo
     look = theme.apply(qapp, True, 1.3)
     theme.dress(after)
     assert worn(primary(before), look) and worn(primary(after), look)
+
+
+def test_fonts_that_a_hidden_page_sets_itself_stay(qtbot, qapp, window) -> None:
+    window.show_view("session")
+    qtbot.waitUntil(lambda: window.pages.currentWidget() is window.session_page)
+    window.show_view("season")
+    look = theme.apply(qapp, False, 2.0)
+    page, head = window.session_page, window.session_page.head
+    qtbot.waitUntil(lambda: page.styleSheet() == look.style_sheet())
+    for made, role in ((head.title, "page_title"), (head.date, "body"), (head.back, "body_bold")):
+        assert made.font().pixelSize() == look.font(role).pixelSize()

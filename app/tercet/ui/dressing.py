@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import shiboken6
-from PySide6.QtCore import QChildEvent, QEvent, QObject, QTimer
+from PySide6.QtCore import QChildEvent, QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
@@ -67,8 +67,18 @@ class Dressing(QObject):
         return False
 
     def _dress(self, part: QWidget | None) -> None:
-        if part is not None and part.styleSheet() != self._sheet:
-            part.setStyleSheet(self._sheet)
+        if part is None or part.styleSheet() == self._sheet:
+            return
+        # A sheet puts back the fonts of before it; those set since are this look's.
+        chosen = [
+            (widget, widget.font())
+            for widget in (part, *part.findChildren(QWidget))
+            if widget.testAttribute(Qt.WidgetAttribute.WA_SetFont)
+        ]
+        part.setStyleSheet(self._sheet)
+        for widget, font in chosen:
+            if widget.font() != font:
+                widget.setFont(font)
 
     def _dress_next(self) -> None:
         while self._waiting and not shiboken6.isValid(self._waiting[0]):
