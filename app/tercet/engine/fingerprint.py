@@ -108,8 +108,10 @@ def _steady(
         if not running[begin - LEAD_S : part.stop].all() or not np.isfinite(heart[part]).all():
             continue
         middle = float(np.median(level[part]))
-        spread = float(np.percentile(level[part], 90) - np.percentile(level[part], 10))
-        if middle > 1.5 and spread < 0.15 * middle and abs(float(np.median(lead)) - middle) < 0.2:
+        if middle <= 1.5 or abs(float(np.median(lead)) - middle) >= 0.2:
+            continue
+        low, high = np.percentile(level[part], (10, 90)).tolist()
+        if high - low < 0.15 * middle:
             rates.append(round(float(np.mean(heart[part])), 1))
             speeds.append(round(middle, 3))
             places.append(float(begin + PIECE_S // 2))

@@ -92,6 +92,7 @@ def gist_of_pieces(
             climbs.append(climbed)
         prints.append((begin, fingerprint.fingerprint(piece, warmth)))
         begin += len(piece.shades)
+        del piece  # before the next one is judged
     return Gist(
         shades[0] if len(shades) == 1 else np.concatenate(shades),
         seconds,

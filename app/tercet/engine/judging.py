@@ -120,7 +120,11 @@ def judged_pieces(
             if end - begin < len(grid):
                 laps = tuple(lap - begin for lap in laps if begin <= lap <= end)
             piece = _judge_line(line, told, indoor, thresholds, laps, beside.effort)
-            yield piece if begin else replace(piece, mends={**mends, **piece.mends})
+            if not begin:
+                piece = replace(piece, mends={**mends, **piece.mends})
+            del line, told
+            yield piece
+            del piece  # the next one is judged without it in memory
 
     return len(grid), judged()
 

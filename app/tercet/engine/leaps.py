@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from tercet.engine.geodesy import plane
+from tercet.engine.geodesy import plane, step_lengths
 from tercet.engine.scale import Floats
 
 #: Nobody runs faster. [m/s]
@@ -41,11 +41,11 @@ def astray(time: Floats, latitude: Floats, longitude: Floats) -> NDArray[np.bool
     bad = np.zeros(len(time), dtype=bool)
     if len(time) < 3:
         return bad
+    fast = np.flatnonzero(step_lengths(latitude, longitude) > TOP_SPEED * np.diff(time) + USUAL_M)
+    if not 2 <= len(fast) <= MOST + MOST_SHARE * len(time):
+        return bad
     north, east = plane(latitude, longitude)
     steps = np.diff(north) + 1j * np.diff(east)
-    fast = np.flatnonzero(np.abs(steps) > TOP_SPEED * np.diff(time) + USUAL_M)
-    if len(fast) > MOST + MOST_SHARE * len(time):
-        return bad
     gone = -1
     for place, away in enumerate(fast.tolist()):
         if away <= gone:

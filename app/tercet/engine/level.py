@@ -36,7 +36,7 @@ EDGE_RISE, EDGE_S = 0.12, 3
 PIECE_S, OVERLAP_S = 60, 40
 #: Pieces side by side: two hours, so that half a day does not fill memory with what they take.
 _AT_ONCE = 120
-_EDGES_AT_ONCE = 2**12
+_EDGES_AT_ONCE = 2**9
 
 
 @dataclass(frozen=True, eq=False)

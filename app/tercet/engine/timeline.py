@@ -96,8 +96,10 @@ def _steps(streams: Streams) -> tuple[Floats, float, Floats]:
         time, lat = _pair(streams["latitude"])
         time_lon, lon = _pair(streams["longitude"])
         if len(time) >= 2 and len(time) == len(time_lon) and bool(np.all(time == time_lon)):
-            kept = ~astray(time, lat, lon)
-            return time[kept], 0.0, step_lengths(lat[kept], lon[kept])
+            gone = astray(time, lat, lon)
+            if gone.any():  # else nothing is copied, for a recording may be long
+                time, lat, lon = time[~gone], lat[~gone], lon[~gone]
+            return time, 0.0, step_lengths(lat, lon)
     time, speed = _pair(streams.get("speed"))
     if len(time) >= 2:
         dt = np.diff(time)
