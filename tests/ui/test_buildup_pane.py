@@ -3,19 +3,23 @@
 from __future__ import annotations
 
 import csv
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from xml.etree.ElementTree import fromstring
 
+import numpy as np
 import pytest
+from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QPoint, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QImage
 from PySide6.QtWidgets import QApplication, QLabel, QMenu
 from pytestqt.qtbot import QtBot
 from tests.ui import invented
 
 from tercet.library.stretch import Stretch
-from tercet.ui import taken
+from tercet.library.views import BuildUp
+from tercet.ui import taken, words
 from tercet.ui import theme as themes
 from tercet.ui.buildup_pane import EMPTY, BuildUpPane
 from tercet.ui.values import Swatch
@@ -251,3 +255,26 @@ def test_the_handle_comes_with_the_pointer_and_opens_a_menu(
     menu.close()
     QApplication.sendEvent(pane.chart, QEvent(QEvent.Type.Leave))
     assert not handle.isVisible()
+
+
+def test_the_chart_shows_a_changed_block_beside_those_that_stay_the_same(
+    qtbot: QtBot, pane: BuildUpPane
+) -> None:
+    first, *rest = invented.season()
+
+    def seen(block: BuildUp) -> NDArray[np.uint8]:
+        blocks, metres = [block, *rest], invented.season(metres=True)
+        pane.show_build_up(blocks, metres, invented.TODAY, invented.RACES)
+        image = pane.chart.grab().toImage().convertToFormat(QImage.Format.Format_Grayscale8)
+        pixels = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1)
+        return pixels[:, : image.width()].copy()
+
+    before = seen(first)
+    changed = seen(replace(first, hard=tuple(value * 2.0 for value in first.hard)))
+    assert pane.twin.text.splitlines()[1].split("\t")[3] == words.hours(2.0 * first.hard[-1])
+    named = seen(replace(first, block=replace(first.block, name="Hills", estimated=True)))
+    assert "Hills" in pane.twin.text
+    again = seen(first)
+    # Single pixels differ by how the axis came to its range.
+    different = [np.count_nonzero(image != before) for image in (changed, named, again)]
+    assert different[0] > 200 and different[1] > 50 and different[2] < 50, different

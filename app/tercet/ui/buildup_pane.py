@@ -17,6 +17,7 @@ from tercet.library.views import BuildUp, RaceView
 from tercet.ui import theme as themes
 from tercet.ui import words
 from tercet.ui.charts import BuildUpChart
+from tercet.ui.charts.buildup_shape import BlockShape
 from tercet.ui.total_values import TotalValues
 from tercet.ui.total_words import Total, block_total, sessions_words, stretch_total, total_words
 from tercet.ui.twin import Twin
@@ -83,6 +84,7 @@ class BuildUpPane(QFrame):
         self._stretch: Stretch | None = None
         self.twin = Twin(self.chart, tr("Build-up by block as a table"), self)
         self._folded = False
+        self._written: dict[int, tuple[BlockShape, tuple[str, ...]]] = {}
         self.show_chart = QPushButton(tr("Show chart"))
         self.show_chart.setCheckable(True)
         self.show_chart.toggled.connect(self._chart_asked)
@@ -274,21 +276,23 @@ class BuildUpPane(QFrame):
         )
 
     def _rows(self) -> list[tuple[str, ...]]:
-        rows = []
+        """The table; a block of which nothing has changed keeps its row."""
+        before, self._written = self._written, {}
         for shape in self.chart.shapes:
-            if shape.share is None:
-                rows.append((shape.block.name, *[words.NOTHING] * 5))
-                continue
-            ends = (shape.easy[-1], shape.moderate[-1], shape.hard[-1])
-            rows.append(
-                (
-                    shape.block.name,
-                    *(self.chart.value(end) for end in ends),
-                    words.share(shape.share, estimated=shape.block.estimated),
-                    sessions_words(sessions_of(shape.block)),
-                )
-            )
-        return rows
+            held = before.get(id(shape))
+            self._written[id(shape)] = held or (shape, self._row(shape))
+        return [row for _, row in self._written.values()]
+
+    def _row(self, shape: BlockShape) -> tuple[str, ...]:
+        if shape.share is None:
+            return (shape.block.name, *[words.NOTHING] * 5)
+        ends = (shape.easy[-1], shape.moderate[-1], shape.hard[-1])
+        return (
+            shape.block.name,
+            *(self.chart.value(end) for end in ends),
+            words.share(shape.share, estimated=shape.block.estimated),
+            sessions_words(sessions_of(shape.block)),
+        )
 
     def _summary(self) -> str:
         """One sentence that says what the chart shows."""

@@ -47,7 +47,8 @@ class BuildUpChart(Canvas):
         self._left, self._foot = Axis("left"), Axis("bottom", stroke=4.0)
         self._plot = self.make_plot(self._left, self._foot)
         self.addItem(self._plot, row=0, col=0)
-        self._picture = Picture((), date.min, (), None, (), ())
+        self._picture = self._laid = Picture((), date.min, (), None, (), ())
+        self._made: tuple[object, dict[int, tuple[BuildUp, BlockShape]]] = None, {}
         self._week: date | None = None
         self._stretch: Days | None = None
         self._from: date | None = None  # Monday of the week where a stretch was begun
@@ -95,7 +96,15 @@ class BuildUpChart(Canvas):
         """
         self._unit, self._units = unit, units
         per_unit = 3600.0 if unit == "time" else words.UNIT_METRES[units]
-        shapes = tuple(block_shape(block, today, unit, per_unit) for block in blocks)
+        key = (today, unit, per_unit)
+        before = self._made[1] if self._made[0] == key else {}
+        made = {}
+        for block in blocks:
+            # A block of which nothing has changed is the same object, and keeps its shape.
+            held = before.get(id(block))
+            made[id(block)] = held or (block, block_shape(block, today, unit, per_unit))
+        self._made = key, made
+        shapes = tuple(shape for _, shape in made.values())
         self._picture = Picture(shapes, today, tuple(races), current_shape(shapes, today), (), ())
         self.lay_out()
         self.redraw()
@@ -124,7 +133,6 @@ class BuildUpChart(Canvas):
         return tr("h") if self._unit == "time" else tr(words.UNIT_WORDS[self._units])
 
     def lay_out(self) -> None:
-        self._drawn.forget()
         look = themes.current()
         line = QFontMetricsF(look.font("small")).height()
         name_line = QFontMetricsF(look.font("block")).height()
@@ -162,6 +170,9 @@ class BuildUpChart(Canvas):
         self._picture = Picture(
             shapes, self._picture.today, self._picture.races, self._picture.current, ups, downs
         )
+        if not self._picture.drawn_as(self._laid):
+            self._drawn.forget()
+        self._laid = self._picture
         self._plot.vb.setRange(
             xRange=(left, right),
             yRange=(-bottom_extent, top_extent + head / per_unit),

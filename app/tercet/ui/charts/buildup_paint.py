@@ -43,6 +43,17 @@ class Picture:
     ups: tuple[int, ...]
     downs: tuple[int, ...]
 
+    def drawn_as(self, other: Picture) -> bool:
+        """Whether both are painted alike."""
+
+        def around(it: Picture) -> tuple[object, ...]:
+            current = [shape is it.current for shape in it.shapes]
+            return it.today, it.races, it.ups, it.downs, current
+
+        return around(self) == around(other) and all(
+            one.drawn_as(another) for one, another in zip(self.shapes, other.shapes, strict=True)
+        )
+
 
 def end_words(shape: BlockShape) -> str:
     """Label at a block's end: ``90 %``, ``about 90 %`` or ``short, 75 %``."""

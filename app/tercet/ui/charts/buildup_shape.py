@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import cached_property
 
 import numpy as np
 
@@ -49,16 +50,29 @@ class BlockShape:
             return 0.0
         return float(self.easy[-1] - factor(self.block) * (self.moderate[-1] + self.hard[-1]))
 
-    @property
+    @cached_property
     def top(self) -> float:
         """Highest point drawn above zero."""
         values = np.concatenate((self.easy, self.target[np.isfinite(self.target)], self.ahead))
         return float(values.max(initial=0.0))
 
-    @property
+    @cached_property
     def bottom(self) -> float:
         """Lowest point drawn below zero, without a sign."""
         return float((self.moderate + self.hard).max(initial=0.0))
+
+    def drawn_as(self, other: BlockShape) -> bool:
+        """Whether both are drawn alike, whatever else is known of their sessions."""
+        if self is other:
+            return True
+        names, said = ("left", "right", "share", "short"), ("name", "easy_target", "estimated")
+        alike = all(getattr(self, name) == getattr(other, name) for name in names) and all(
+            getattr(self.block, name) == getattr(other.block, name) for name in said
+        )
+        return alike and all(
+            np.array_equal(getattr(self, name), getattr(other, name), equal_nan=True)
+            for name in ("x", "easy", "moderate", "hard", "target", "ahead_x", "ahead")
+        )
 
 
 def factor(block: BlockView) -> float:
