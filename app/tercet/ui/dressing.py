@@ -9,6 +9,9 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from tercet.ui import theme
 
+#: What is in view has been laid out and painted after so long. [ms]
+SETTLED_MS = 200
+
 
 class Dressing(QObject):
     """What is in view is dressed at once, hidden pages one after the other while nothing else is.
@@ -23,7 +26,7 @@ class Dressing(QObject):
         self._holders = (window, whole, pages)
         self._sheet = ""  # none of its own yet
         self._waiting: list[QWidget] = []
-        self._next = QTimer(self, interval=0)
+        self._next = QTimer(self)
         self._next.timeout.connect(self._dress_next)
         for holder in self._holders:
             holder.installEventFilter(self)
@@ -47,11 +50,13 @@ class Dressing(QObject):
             for part in holder.children()
             if isinstance(part, QWidget) and part not in self._holders
         ]
+        # A hidden window, such as a dialog, may be shown before its turn.
+        later = [part for part in parts if not (part.isVisible() or part.isWindow())]
         for part in parts:
-            if part.isVisible():
+            if part not in later:
                 self._dress(part)
-        self._waiting = [part for part in parts if not part.isVisible()]
-        self._next.start()
+        self._waiting = later
+        self._next.start(SETTLED_MS)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Dress what is new: pages before they are seen, dialogs once they are made whole."""
@@ -83,6 +88,7 @@ class Dressing(QObject):
     def _dress_next(self) -> None:
         while self._waiting and not shiboken6.isValid(self._waiting[0]):
             self._waiting.pop(0)
+        self._next.setInterval(0)
         if self._waiting:
             self._dress(self._waiting.pop(0))
         else:
