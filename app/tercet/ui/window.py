@@ -232,7 +232,8 @@ class MainWindow(QMainWindow):
         self._name(view, shown.runner)
         running = self.imports.running
         self.foot.show_import(shown.last_import, len(shown.problems), running=running)
-        self.season_page.show_strip(None if running else shown.estimate(datetime.now()))
+        estimate = None if running else shown.estimate(datetime.now())
+        self.season_page.show_strip(estimate, units)
         empty = shown.empty
         self.bar.set_views(not empty, bool(view.sessions))
         if empty and not running:
