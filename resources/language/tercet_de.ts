@@ -2018,7 +2018,7 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It is larger than {size} MB.</source>
-        <extracomment>Mean speed while moving of what may pass for running if the file does not say. [m/s]</extracomment>
+        <extracomment>Mean speed while moving of what may pass for running if the file does not say. [m/s] Mends of leaps, which are no way.</extracomment>
         <translation>Sie ist größer als {size} MB.</translation>
     </message>
     <message>
