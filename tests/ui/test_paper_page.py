@@ -374,7 +374,8 @@ def test_nothing_is_cut_off(qtbot, page) -> None:
             for scale in (1.0, 1.5, 2.0):
                 theme.apply(app, scale == 1.5, scale)
                 page.window().resize(*size)
-                qtbot.waitUntil(lambda: fit.faults(page) == [])
+                qtbot.wait(20)
+                assert fit.faults(page) == [], (size, scale)
     finally:
         theme.apply(app, False)
 
@@ -394,7 +395,8 @@ def test_the_shorthand_and_the_way_to_the_words_fit_too(qtbot, page, judged) -> 
         for scale in (1.0, 1.5, 2.0):
             theme.apply(app, False, scale)
             dialog.show()
-            qtbot.waitUntil(lambda: fit.faults(session) == [] and fit.faults(dialog) == [])
+            qtbot.wait(20)
+            assert fit.faults(session) == [] and fit.faults(dialog) == [], scale
             assert fit.nameless(dialog) == []
             dialog.hide()
     finally:
