@@ -158,7 +158,7 @@ class SeasonPage(QWidget):
         self.right.setCurrentIndex(1 if shown else 0)
         self._fold()
 
-    def show_strip(self, estimate: DatedThresholds | None, units: words.Units = "km") -> None:
+    def show_strip(self, estimate: DatedThresholds | None, units: words.Units) -> None:
         """Show an estimate over the sheet with ways to a surer one; None hides the strip."""
         if estimate is not None:
             self.strip.show_estimate(estimate, units)
