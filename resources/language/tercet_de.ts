@@ -93,7 +93,6 @@
     </message>
     <message>
         <source>&quot;{typed}&quot; is no time: write 44:10, or 1:35:20 with hours.</source>
-        <extracomment>What people run from 3.5 to 230 minutes lies well inside. [m/s] From the library, in a thread of its own, to the thresholds that a page asks for.</extracomment>
         <translation>„{typed}“ ist keine Zeit: schreibe 44:10, oder 1:35:20 mit Stunden.</translation>
     </message>
     <message>
@@ -304,7 +303,6 @@
     </message>
     <message>
         <source>A model of an average runner, not a measurement of this one. Hard running is for healthy days: stop with chest pain, faintness or pain, and see a doctor.</source>
-        <extracomment>Window width over text size under which the panes stack, and their height then. What a day before and after a set is planned around it (common practice, no source). [min]</extracomment>
         <translation>Ein Modell eines durchschnittlichen Läufers, keine Messung an diesem. Hartes Laufen ist für gesunde Tage: bei Brustschmerz, Ohnmachtsgefühl oder Schmerzen aufhören und ärztlichen Rat holen.</translation>
     </message>
     <message>
@@ -321,7 +319,6 @@
     </message>
     <message>
         <source>A plan is a proposal. With pain, illness, chest pain, faintness or unusual breathlessness stop and see a doctor; after an injury go by your doctor or coach, not by these weeks.</source>
-        <extracomment>Window width over text size under which the panes stack, and their height then.</extracomment>
         <translation>Ein Plan ist ein Vorschlag. Bei Schmerzen, Krankheit, Brustschmerz, Schwindel mit Ohnmachtsgefühl oder ungewöhnlicher Atemnot aufhören und ärztlichen Rat holen; nach einer Verletzung gilt, was Arzt oder Trainer sagen, nicht diese Wochen.</translation>
     </message>
     <message>
@@ -390,12 +387,10 @@
     </message>
     <message>
         <source>A4 across</source>
-        <extracomment>Pages by name: what the user reads, and millimetres across and down.</extracomment>
         <translation>A4 quer</translation>
     </message>
     <message>
         <source>About</source>
-        <extracomment>Words and what they mean here; shown in the order of the alphabet.</extracomment>
         <translation>Über</translation>
     </message>
     <message>
@@ -424,7 +419,6 @@
     </message>
     <message>
         <source>About {n} s {per} slower on those climbs would have kept it easy.</source>
-        <extracomment>What would have kept runs easy: in one run, in several.</extracomment>
         <translation>Etwa {n} s {per} langsamer an diesen Anstiegen, und er wäre locker geblieben.</translation>
     </message>
     <message>
@@ -473,7 +467,6 @@
     </message>
     <message>
         <source>Add recordings</source>
-        <extracomment>Fewer runs than this are judged again in this process.</extracomment>
         <translation>Aufzeichnungen hinzufügen</translation>
     </message>
     <message>
@@ -486,7 +479,6 @@
     </message>
     <message>
         <source>Added: {what}</source>
-        <extracomment>A running import shows its runs at most this often. [ms]</extracomment>
         <translation>Hinzugefügt: {what}</translation>
     </message>
     <message>
@@ -647,7 +639,6 @@
     </message>
     <message>
         <source>Base</source>
-        <extracomment>No more of a season file is read. [bytes] What a block is called that bears no name, by its kind.</extracomment>
         <translation>Grundlage</translation>
     </message>
     <message>
@@ -700,7 +691,6 @@
     </message>
     <message>
         <source>Block by block</source>
-        <extracomment>Room round a row, and the height of its curve. [px at 100 %]</extracomment>
         <translation>Block für Block</translation>
     </message>
     <message>
@@ -721,7 +711,6 @@
     </message>
     <message>
         <source>Blocks and races</source>
-        <extracomment>Share of easy that a new block aims at, by kind (common practice, no source).</extracomment>
         <translation>Blöcke und Rennen</translation>
     </message>
     <message>
@@ -766,12 +755,10 @@
     </message>
     <message>
         <source>By estimated thresholds.</source>
-        <extracomment>Pages whose numbers come from the shades of running, and so from the thresholds.</extracomment>
         <translation>Nach geschätzten Schwellen.</translation>
     </message>
     <message>
         <source>By its positions the watch&apos;s speed was taken {share} % faster.</source>
-        <extracomment>What stands beside a judgement.</extracomment>
         <translation>Nach den Positionen wurde die Geschwindigkeit der Uhr {share} % schneller genommen.</translation>
     </message>
     <message>
@@ -784,7 +771,6 @@
     </message>
     <message>
         <source>By time: {said}</source>
-        <extracomment>Ways of counting a class.</extracomment>
         <translation>Nach Zeit: {said}</translation>
     </message>
     <message>
@@ -793,7 +779,6 @@
     </message>
     <message>
         <source>Bytes {first} to {last} could not be read.</source>
-        <extracomment>No run has more laps, events and the like than this together. So many damaged places are told one by one. By the profile&apos;s own field objects, so that fields of other makers with the same names (&quot;Speed&quot;, &quot;Power&quot;) are not mistaken for them.</extracomment>
         <translation>Bytes {first} bis {last} waren nicht lesbar.</translation>
     </message>
     <message>
@@ -850,7 +835,6 @@
     </message>
     <message>
         <source>Change thresholds</source>
-        <extracomment>Window width over text size under which the right column goes under the left.</extracomment>
         <translation>Schwellen ändern</translation>
     </message>
     <message>
@@ -891,7 +875,6 @@
     </message>
     <message>
         <source>Choose files…</source>
-        <extracomment>Under this width over text size the ways to begin stand below one another.</extracomment>
         <translation>Dateien wählen…</translation>
     </message>
     <message>
@@ -940,7 +923,6 @@
     </message>
     <message>
         <source>Common practice, no source: preparation of at most 12 weeks, growth, easier weeks. A taper of about two weeks with 41 to 60 % less running: Bosquet 2007, from memory. Growing slowly was not shown to prevent injuries (Buist 2008). With pain or illness do less, and ask a doctor or coach before you train hard if your health has changed.</source>
-        <extracomment>What is said of the numbers&apos; origin.</extracomment>
         <translation>Übliche Praxis, ohne Quelle: Vorbereitung von höchstens 12 Wochen, Wachstum, leichtere Wochen. Ein Tapering von etwa zwei Wochen mit 41 bis 60 % weniger Laufen: Bosquet 2007, aus dem Gedächtnis. Dass langsames Wachsen Verletzungen verhütet, wurde nicht gezeigt (Buist 2008). Bei Schmerzen oder Krankheit weniger tun, und vor hartem Training Arzt oder Trainer fragen, wenn sich deine Gesundheit verändert hat.</translation>
     </message>
     <message>
@@ -989,7 +971,6 @@
     </message>
     <message>
         <source>Corrections</source>
-        <extracomment>So many different zones of sessions are named.</extracomment>
         <translation>Korrekturen</translation>
     </message>
     <message>
@@ -1204,7 +1185,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Easy</source>
-        <extracomment>Letters of what may be said, in the order of the menus.</extracomment>
         <translation>Locker</translation>
     </message>
     <message>
@@ -1265,7 +1245,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Easy {time}</source>
-        <extracomment>Words of each step: as it is, estimated, hardly any, and as heard, also if estimated.</extracomment>
         <translation>Locker {time}</translation>
     </message>
     <message>
@@ -1298,7 +1277,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Enter: next day. Ctrl+Enter: another line. Drag a day, or M, to move.</source>
-        <extracomment>Said beside the title, for the lines show none of it.</extracomment>
         <translation>Eingabe: nächster Tag. Strg+Eingabe: weitere Zeile. Verschieben: Tag ziehen oder M.</translation>
     </message>
     <message>
@@ -1532,7 +1510,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Give each day a line of its own.</source>
-        <extracomment>When a run began whose line says am, pm or neither (local time). Years back from today that a date without a year may be offered in.</extracomment>
         <translation>Gib jedem Tag eine eigene Zeile.</translation>
     </message>
     <message>
@@ -1797,7 +1774,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>How should this be read?</source>
-        <extracomment>Words that the notation knows, as they would be offered. What a single letter may stand for, the likeliest first (common practice, no source). Offered for a word that looks like none known: one for each shade. How alike a word must be to be taken for a known one, and to be offered.</extracomment>
         <translation>Wie soll das gelesen werden?</translation>
     </message>
     <message>
@@ -1818,7 +1794,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>In the coach&apos;s own words.</source>
-        <extracomment>A race this recent is recovered from first. [days]</extracomment>
         <translation>In den eigenen Worten des Trainers.</translation>
     </message>
     <message>
@@ -1847,7 +1822,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It cannot be read again: {reason}.</source>
-        <extracomment>The setting that holds the list of the last import, and how many files it names at most. Two recordings are one run if they start within this ... [s] ... share this much of the shorter one&apos;s time ... ... and differ by no more than this in distance. One that is shorter than this share of the other is a part of it (cut off, trimmed) if their mean speeds differ by no more than this. Common practice, no source.</extracomment>
         <translation>Nicht noch einmal lesbar: {reason}.</translation>
     </message>
     <message>
@@ -1924,7 +1898,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It holds more than {most} laps.</source>
-        <extracomment>No run has more.</extracomment>
         <translation>Sie enthält mehr als {most} Runden.</translation>
     </message>
     <message>
@@ -1933,7 +1906,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It holds more than {most} samples.</source>
-        <extracomment>Positions past a full circle are whole parts of half of one, as watches keep them. [degrees] Speeds without a unit are m/s where their middle is under this. [m/s]</extracomment>
         <translation>Sie enthält mehr als {most} Messwerte.</translation>
     </message>
     <message>
@@ -1958,7 +1930,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It holds no track.</source>
-        <extracomment>A break between two stretches of points is a stop of the timer from this gap on. What expat says about a document that merely ends too soon. Names of elements inside a point, and the column their number or time belongs to.</extracomment>
         <translation>Sie enthält keine Spur.</translation>
     </message>
     <message>
@@ -1967,7 +1938,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It holds settings of a device, no activity.</source>
-        <extracomment>Ten days of samples each second take some 30 MB. FIT seconds count from 1989-12-31T00:00:00Z; below the second value, from switching on.</extracomment>
         <translation>Sie enthält Einstellungen eines Geräts, keine Aktivität.</translation>
     </message>
     <message>
@@ -1984,7 +1954,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It is a diary, but names no year. Write the year in its first line, such as &quot;2026&quot; or &quot;Week of Mon 2026-06-08&quot;.</source>
-        <extracomment>Larger texts are no diary. [bytes] A text is given up if of its first so many lines fewer than a quarter are days.</extracomment>
         <translation>Es ist ein Tagebuch ohne Jahr. Schreibe das Jahr in die erste Zeile, etwa „2026“ oder „Week of Mon 2026-06-08“.</translation>
     </message>
     <message>
@@ -2013,12 +1982,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It is larger than {mb} MB.</source>
-        <extracomment>No recording is larger; also the limit for files that are not packed. Recordings shrink to a tenth or so; a hundredfold and more is a trap once it is also large. Small pieces, since what a damaged piece holds is lost.</extracomment>
         <translation>Sie ist größer als {mb} MB.</translation>
     </message>
     <message>
         <source>It is larger than {size} MB.</source>
-        <extracomment>Mean speed while moving of what may pass for running if the file does not say. [m/s] Mends of leaps, which are no way.</extracomment>
         <translation>Sie ist größer als {size} MB.</translation>
     </message>
     <message>
@@ -2051,7 +2018,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>It was never finished: its length was not written.</source>
-        <extracomment>The check sum of the frame is CRC-16 with this polynomial, bits reflected, starting at 0. So many stretches at most are summed side by side.</extracomment>
         <translation>Sie wurde nie abgeschlossen: ihre Länge wurde nicht geschrieben.</translation>
     </message>
     <message>
@@ -2072,7 +2038,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Its clock was not set</source>
-        <extracomment>What a clock says that was never set: where watches, their chips and computers begin to count, with the turns of their counters (from memory), and for so long after. Clocks are believed up to so long after now.</extracomment>
         <translation>Ihre Uhr war nicht gestellt</translation>
     </message>
     <message>
@@ -2081,7 +2046,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Its first row has {n} columns without names.</source>
-        <extracomment>Mean speeds of whole runs lie between these. [m/s] Common practice, no source. Share of the rows that must make sense one way, and may at most make sense another way. Samples lie no further apart than this, in the middle. [s]</extracomment>
         <translation>Ihre erste Zeile hat {n} Spalten ohne Namen.</translation>
     </message>
     <message>
@@ -2106,7 +2070,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>January</source>
-        <extracomment>The language the sources are written in.</extracomment>
         <translation>Januar</translation>
     </message>
     <message>
@@ -2131,7 +2094,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Judge anew</source>
-        <extracomment>So many runs are kept in one transaction: more hold the store up, fewer cost time.</extracomment>
         <translation>Neu beurteilen</translation>
     </message>
     <message>
@@ -2208,7 +2170,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Keep {n} run from paper</source>
-        <extracomment>A line of a page may hold this many sessions.</extracomment>
         <translation>{n} Lauf vom Papier behalten</translation>
     </message>
     <message>
@@ -2313,7 +2274,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Lactate curve with candidates for LT1 and LT2</source>
-        <extracomment>Widths left of the plot, and the height of the curve. [px at 100 %]</extracomment>
         <translation>Laktatkurve mit Kandidaten für LT1 und LT2</translation>
     </message>
     <message>
@@ -2430,7 +2390,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Light</source>
-        <extracomment>Pixels, weight, family and slant by role, on a page of 1366 by 768; nothing under 24.</extracomment>
         <translation>Hell</translation>
     </message>
     <message>
@@ -2467,7 +2426,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Looked at: {n} run of the last {days} days.</source>
-        <extracomment>Efforts count for so long; the easy ceiling is drawn from the last weeks only. [days] Lines lose their worth after eight weeks (common practice, no source). [days] A long easy run: at least so long [s] and so much of it easy; looked for so far back. [days] How much faster than LT2 half an hour and an hour can be run: by the power law and 2 % for errors of position.</extracomment>
         <translation>Angesehen: {n} Lauf der letzten {days} Tage.</translation>
     </message>
     <message>
@@ -2580,7 +2538,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Monday</source>
-        <extracomment>Weekdays that weeks may begin on, 0 is Monday; by locale where none is named.</extracomment>
         <translation>Montag</translation>
     </message>
     <message>
@@ -2589,7 +2546,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>More than {most} characters: what is it?</source>
-        <extracomment>Longer lines are no line of a diary. [characters] More than this in one session is asked about. [s], [m] A comma with a figure close on both sides is a decimal comma; one in brackets parts nothing.</extracomment>
         <translation>Mehr als {most} Zeichen: was ist das?</translation>
     </message>
     <message>
@@ -2690,7 +2646,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>New</source>
-        <extracomment>What a file became, as the list says it, in the order of the filter.</extracomment>
         <translation>Neu</translation>
     </message>
     <message>
@@ -2719,7 +2674,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Next runner</source>
-        <extracomment>What goes along from one runner&apos;s window to the next.</extracomment>
         <translation>Nächster Läufer</translation>
     </message>
     <message>
@@ -2792,7 +2746,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>No notes for this page</source>
-        <extracomment>The notes are written this large. [px]</extracomment>
         <translation>Keine Notizen zu dieser Seite</translation>
     </message>
     <message>
@@ -2841,7 +2794,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>No single run over {most}: the longest of the last four weeks was {longest}.</source>
-        <extracomment>Nothing is said when nothing was run for so long. [days] So much of the wanted time is told as it is; less than this is nothing. [s] Hard running grows by no more than this over the most of late, from a few minutes on (common practice, no source). [s] After a race a day without hard running for each mile raced, and in the week after one of at least so many metres half of the usual running (common practice, no source).</extracomment>
         <translation>Kein einzelner Lauf über {most}: der längste der letzten vier Wochen war {longest}.</translation>
     </message>
     <message>
@@ -2878,7 +2830,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Not judged until you say: {question}</source>
-        <extracomment>The blocks as they were last laid out, by their first day, with all they were made of. The build-up of blocks by unit, as long as they are the same objects.</extracomment>
         <translation>Nicht beurteilt, bis du es sagst: {question}</translation>
     </message>
     <message>
@@ -2895,7 +2846,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Not read</source>
-        <extracomment>Heights of the questions below rows by their place, as far as they are built.</extracomment>
         <translation>Nicht gelesen</translation>
     </message>
     <message>
@@ -2916,7 +2866,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Not understood and not counted: &quot;{text}&quot;. {question}</source>
-        <extracomment>A paper entry and a recording of the day are one run if they last alike to this share. Where an entry has no time, its distance and the recording&apos;s are alike to this share. Halves of the local day. [h] What an entry&apos;s hour stands for: no diary says more of the time of day.</extracomment>
         <translation>Nicht verstanden und nicht gezählt: „{text}“. {question}</translation>
     </message>
     <message>
@@ -2969,7 +2918,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Nothing has been run yet. Recordings or a paper log fill this page.</source>
-        <extracomment>Width over text size under which the right side goes below. [px at 100 %]</extracomment>
         <translation>Noch wurde nichts gelaufen. Aufzeichnungen oder ein Papiertagebuch füllen diese Seite.</translation>
     </message>
     <message>
@@ -3030,12 +2978,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Numbers of page {n}: {name}</source>
-        <extracomment>Dots an inch that the pages are laid out in; everything on them is vector. Room for a table&apos;s name and headings, between two tables, and the rows worth parting one for.</extracomment>
         <translation>Zahlen von Seite {n}: {name}</translation>
     </message>
     <message>
         <source>Numbers of this page</source>
-        <extracomment>Under this width, at 100 % text, the choices go below the page.</extracomment>
         <translation>Zahlen dieser Seite</translation>
     </message>
     <message>
@@ -3140,7 +3086,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Open the plan</source>
-        <extracomment>A first dose of hard running, two minutes of it (common practice, no source). Hard running planned from which a week holds its strides. [s] Easy running before strides at least, and after them. [s]</extracomment>
         <translation>Plan öffnen</translation>
     </message>
     <message>
@@ -3177,12 +3122,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Oxygen uptake, % of highest</source>
-        <extracomment>Lowest uptake drawn, as a share of the highest.</extracomment>
         <translation>Sauerstoff, % der höchsten</translation>
     </message>
     <message>
         <source>Pace</source>
-        <extracomment>What the lines may be shown by: the button that leads there, and what it does.</extracomment>
         <translation>Tempo</translation>
     </message>
     <message>
@@ -3207,7 +3150,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Pace through the session, shaded by intensity</source>
-        <extracomment>Under this height nothing could be read. [px at 100 %] What is drawn, by its channel.</extracomment>
         <translation>Tempo durch die Einheit, nach Intensität eingestuft</translation>
     </message>
     <message>
@@ -3232,7 +3174,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Pages</source>
-        <extracomment>Files of the fonts that pages use, with the family and slant they are told by. Letters of every page whatever stands on it.</extracomment>
         <translation>Seiten</translation>
     </message>
     <message>
@@ -3245,7 +3186,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Pages of the season</source>
-        <extracomment>Beside a name: its margins and the mark of the menu. [px] A line of views below the names. [px at 100 %]</extracomment>
         <translation>Seiten der Saison</translation>
     </message>
     <message>
@@ -3258,7 +3198,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Pain, illness, signs of the heart or a way back from injury go before any of this: stop, and ask a professional. A coach&apos;s or doctor&apos;s word counts more than these lines.</source>
-        <extracomment>What was put away comes back when it has grown by this share. Unmeant moderate running that stands out though enough was easy: share, and seconds. Easy shares are judged once so much was run; they are short by at least this. Days of running in a row that stand out (common practice, no source), and monotony that does. A run counts as longer than before only with so many days of record before it. Blocks that ask for nothing hard.</extracomment>
         <translation>Schmerzen, Krankheit, Zeichen des Herzens oder der Weg zurück nach einer Verletzung gehen all dem vor: aufhören und ärztlichen Rat holen. Das Wort eines Trainers oder Arztes zählt mehr als diese Zeilen.</translation>
     </message>
     <message>
@@ -3303,7 +3242,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Picture (*.png)</source>
-        <extracomment>Pixels a logical pixel, so that a picture in a document is sharp in print. Width of the picture that hangs at the pointer. [px]</extracomment>
         <translation>Bild (*.png)</translation>
     </message>
     <message>
@@ -3336,7 +3274,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Plan an easy run</source>
-        <extracomment>Lines to write; none where the plan holds the answer, None where there is nothing to plan.</extracomment>
         <translation>Lockeren Lauf planen</translation>
     </message>
     <message>
@@ -3373,7 +3310,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Plan the week as suggested</source>
-        <extracomment>Warm-up, cool-down; the least easy run and the least hard or moderate worth a line. [s] All from here to the weight of a long run: common practice, no source. A repetition, short as a base asks for, and the easy running after it. [s] Most of one session, the rest stays undone: repetitions, sets in the week, moderate running [s]. Easy lengths are written in steps of this. [s] A long run is this many times an even share of the easy running.</extracomment>
         <translation>Woche wie vorgeschlagen planen</translation>
     </message>
     <message>
@@ -3470,7 +3406,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Race paces are reckoned from LT2 speed, taken for the pace of one hour, by Riegel&apos;s power law.</source>
-        <extracomment>An older result says little of the day. [guess]</extracomment>
         <translation>Renntempi sind aus der Geschwindigkeit an LT2 berechnet, als Tempo einer Stunde genommen, nach Riegels Potenzgesetz.</translation>
     </message>
     <message>
@@ -3603,12 +3538,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <extracomment>A kind is shown across the season from this many sessions on. Kinds of this length are shown before shorter and longer ones. [m] Repetitions further than this from their session&apos;s middle length are of another kind.</extracomment>
         <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>Repetitions are whole numbers up to {most}.</source>
-        <extracomment>A tree or a token of the parser library. Lengths of the marathon and its half. [m] A number alone is metres if it is one that tracks are marked for. [m] &quot;15 m&quot; may be minutes: metres below this are asked about. [m] People run between these, sprints and longer stretches. [m/s] &quot;@ 3:30&quot; without a unit is not asked about where it would be faster than this. [m/s] A set may hold sets to this depth, and all of it no more repetitions than this. A clock without a unit means minutes and seconds if it would be more hours than this. Races whose pace may be asked for. [m] Clocks without a unit wait until the distance is known; the text is where they stood.</extracomment>
         <translation>Wiederholungen sind ganze Zahlen bis {most}.</translation>
     </message>
     <message>
@@ -3673,7 +3606,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Run</source>
-        <extracomment>Less than this of one cause in a run is not listed. [s] A habit is told if so many runs and this share of the minutes have it. A starting place is told if it is this much commoner than among all runs of the stretch. What one runs with that is no company.</extracomment>
         <translation>Lauf</translation>
     </message>
     <message>
@@ -3694,7 +3626,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Run with a field test in it</source>
-        <extracomment>Runs older than this are not offered. [days]</extracomment>
         <translation>Lauf mit einem Feldtest darin</translation>
     </message>
     <message>
@@ -3811,7 +3742,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Samples left out, hours away from any run: {n}.</source>
-        <extracomment>Without a sample for so long a recording holds two runs: a rest on the way is shorter, from a morning to an evening it is longer (common practice, no source). [s] What lasts less on either side of it is no run of its own. [s] More runs in one recording are not looked for.</extracomment>
         <translation>Messwerte weggelassen, Stunden von jedem Lauf entfernt: {n}.</translation>
     </message>
     <message>
@@ -3892,7 +3822,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Season in a line</source>
-        <extracomment>Fewer weeks with running than this show no habit.</extracomment>
         <translation>Saison in einer Zeile</translation>
     </message>
     <message>
@@ -4029,7 +3958,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Show as table</source>
-        <extracomment>Headings and rows of a table.</extracomment>
         <translation>Als Tabelle zeigen</translation>
     </message>
     <message>
@@ -4306,7 +4234,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Taking in …</source>
-        <extracomment>What is said while it runs: at the start, and of so many.</extracomment>
         <translation>Liest ein …</translation>
     </message>
     <message>
@@ -4315,7 +4242,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Taper</source>
-        <extracomment>A distance as typed, in the unit chosen unless one is named. Words, field of Rules, lowest and highest, what stands after it, factor from the rule.</extracomment>
         <translation>Tapering</translation>
     </message>
     <message>
@@ -4376,7 +4302,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The archive is damaged: {error}.</source>
-        <extracomment>An archive in an archive in an archive, and no further. Unpacked, one member and all members of an archive together. [bytes] A member shrunk further than this is a trap once it is also large. Folders and files that archivers add for themselves.</extracomment>
         <translation>Das Archiv ist beschädigt: {error}.</translation>
     </message>
     <message>
@@ -4397,7 +4322,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The calendar is larger than 5 MB.</source>
-        <extracomment>Lines are folded at this many octets, section 3.1 of the RFC.</extracomment>
         <translation>Der Kalender ist größer als 5 MB.</translation>
     </message>
     <message>
@@ -4454,7 +4378,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The file is empty.</source>
-        <extracomment>Control characters that no text holds.</extracomment>
         <translation>Die Datei ist leer.</translation>
     </message>
     <message>
@@ -4595,7 +4518,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The record could not be written: {error}. Choose another place, or make room there, and write it again.</source>
-        <extracomment>Settings that belong to the runner and not to a computer. The words and choices of a review go along as well; each is merged on its own. Bounds of what is read. [files], [bytes]</extracomment>
         <translation>Die Akte ließ sich nicht schreiben: {error}. Wähle einen anderen Ort oder schaffe dort Platz und schreibe sie noch einmal.</translation>
     </message>
     <message>
@@ -4652,7 +4574,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The screen is blank; B brings the page back</source>
-        <extracomment>The pointer hides after so long. [ms] How large it is. [px] Stands for the last page, however many there are.</extracomment>
         <translation>Der Bildschirm ist leer; B holt die Seite zurück</translation>
     </message>
     <message>
@@ -4673,7 +4594,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The spreadsheet has no sheet that is shown.</source>
-        <extracomment>The member that makes a zip file a spreadsheet. Parts that the cells come from; pictures, macros and the rest are never unpacked. Unpacked parts together, and the corner of the cells. [bytes], [cells] Day 0 of spreadsheets up to February 1900; a day of those weeks is a length of time.</extracomment>
         <translation>Die Tabellendatei hat kein sichtbares Blatt.</translation>
     </message>
     <message>
@@ -4710,7 +4630,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The store&apos;s folder cannot be made: {error} ({folder}).</source>
-        <extracomment>A store that takes longer to check is opened with the rest unchecked. [s] Undo goes back this many steps.</extracomment>
         <translation>Der Ordner der Ablage lässt sich nicht anlegen: {error} ({folder}).</translation>
     </message>
     <message>
@@ -4731,7 +4650,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The three counts differ because a session counts whole by its work though most of its minutes are easy, and because faster running covers more ground in a minute.</source>
-        <extracomment>Why time, distance and sessions give three answers.</extracomment>
         <translation>Die drei Zählungen weichen ab, weil eine Einheit ganz nach ihrer Belastung zählt, obwohl die meisten ihrer Minuten locker sind, und weil schnelleres Laufen in einer Minute mehr Strecke macht.</translation>
     </message>
     <message>
@@ -4744,7 +4662,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>The times of its samples lie more than ten days apart.</source>
-        <extracomment>Columns that a reader gathers: unix time [s], then every stream in its own unit. All that a clock may say, also one that was never set: the runner is asked for its start then. Up to this share of samples, or one sample, may carry an impossible time; more of them in a file known to be damaged. What a value must lie between (both included) to be taken for a measurement at all; wide on purpose, for judging what is likely is the engine&apos;s task. Common practice, no source. Nobody runs 240 steps a minute on average: a median up to this counts one foot only.</extracomment>
         <translation>Die Zeiten der Messwerte liegen mehr als zehn Tage auseinander.</translation>
     </message>
     <message>
@@ -4801,17 +4718,14 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>There is one season so far. A second one, or two blocks, can be laid beside it.</source>
-        <extracomment>Width over text size under which the right side goes below. [px at 100 %]</extracomment>
         <translation>Bisher gibt es eine Saison. Eine zweite oder zwei Blöcke lassen sich daneben legen.</translation>
     </message>
     <message>
         <source>There was no hard effort of 2 to 20 minutes.</source>
-        <extracomment>Why recordings do not tell the lines.</extracomment>
         <translation>Es gab keine harte Belastung von 2 bis 20 Minuten.</translation>
     </message>
     <message>
         <source>These weeks belong to no block. Draw over some of them in the list, or Shift with up and down, then Enter, to make one there.</source>
-        <extracomment>What stands in the place of a block where there is none.</extracomment>
         <translation>Diese Wochen gehören zu keinem Block. Ziehe in der Liste über einige davon, oder Umschalt mit auf und ab, dann Eingabe, damit dort einer entsteht.</translation>
     </message>
     <message>
@@ -5012,7 +4926,6 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>Title of this page</source>
-        <extracomment>What is typed is kept this long after the last key. [ms]</extracomment>
         <translation>Titel dieser Seite</translation>
     </message>
     <message>
@@ -5021,14 +4934,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
     </message>
     <message>
         <source>To {month} {year}</source>
-        <extracomment>A season reaches back from its race no further than this, and no further than a race before. A season ends where nothing was run for so long. [days] A race so near to a main one ends no season. [days] A recording longer than this part of its race holds a warm-up too. Years at a glance.</extracomment>
         <translation>Bis {month} {year}</translation>
     </message>
     <message>
         <source>Too fast from the start</source>
-        <extracomment>What the screens call each cause.
-----------
-A curve from less than this is not drawn. [s] Of less than this no share is told. [s]</extracomment>
         <translation>Von Anfang an zu schnell</translation>
     </message>
     <message>
@@ -5049,12 +4958,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Totals, and how they came about</source>
-        <extracomment>What was asked for by key stays up so long, unless the focus goes. [ms]</extracomment>
         <translation>Summen, und wie sie zustande kamen</translation>
     </message>
     <message>
         <source>Trace of the session</source>
-        <extracomment>A shorter drag is a click. [s]</extracomment>
         <translation>Kurve der Einheit</translation>
     </message>
     <message>
@@ -5163,7 +5070,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Undo</source>
-        <extracomment>How long it stays, longer while pointed at. [ms]</extracomment>
         <translation>Rückgängig</translation>
     </message>
     <message>
@@ -5272,7 +5178,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Watch a folder</source>
-        <extracomment>Between two looks; a file that grew between them waits for the next. [ms]</extracomment>
         <translation>Ordner beobachten</translation>
     </message>
     <message>
@@ -5369,7 +5274,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>What is in this archive</source>
-        <extracomment>The zone&apos;s middle lies aside from home by at most this share of its radius, so that the ends of many cut tracks, which lie on a circle, do not point at the door.</extracomment>
         <translation>Was in diesem Archiv ist</translation>
     </message>
     <message>
@@ -5438,12 +5342,10 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Where to put the folder of tables</source>
-        <extracomment>A picture has so many pixels for one of the page.</extracomment>
         <translation>Wohin der Ordner mit den Tabellen soll</translation>
     </message>
     <message>
         <source>Which date?</source>
-        <extracomment>A yearless date that lies this far before the one above it may belong to the next year. [days] &quot;3/4/2026&quot; may be the 3rd of April or the 4th of March. Named by one letter, which elsewhere may mean something else.</extracomment>
         <translation>Welches Datum?</translation>
     </message>
     <message>
@@ -5468,7 +5370,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Which year?</source>
-        <extracomment>Days by one letter count only below a week&apos;s heading; S is the Saturday if that is to come.</extracomment>
         <translation>Welches Jahr?</translation>
     </message>
     <message>
@@ -5477,7 +5378,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Whole season</source>
-        <extracomment>Words in a session&apos;s name by which its moderate running was meant. Planned moderate running of this much makes what was run of it meant. [s]</extracomment>
         <translation>Ganze Saison</translation>
     </message>
     <message>
@@ -5486,7 +5386,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>With pain, illness, dizziness or chest signs stop and ask a doctor; this program gives no medical advice.</source>
-        <extracomment>Under this width, at 100 % text, the cards go below the trace. Strips of heart rate and height; with more of them the trace is higher. [px at 100 %] Qt&apos;s word for no limit of a widget&apos;s size. [px]</extracomment>
         <translation>Bei Schmerzen, Krankheit, Schwindel oder Zeichen in der Brust aufhören und ärztlichen Rat holen; dieses Programm gibt keinen medizinischen Rat.</translation>
     </message>
     <message>
@@ -5523,7 +5422,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Write {reading}</source>
-        <extracomment>So many likely readings are offered.</extracomment>
         <translation>{reading} schreiben</translation>
     </message>
     <message>
@@ -5560,7 +5458,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>Your season</source>
-        <extracomment>What the first runner is called until a name is given.</extracomment>
         <translation>Deine Saison</translation>
     </message>
     <message>
@@ -5593,7 +5490,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>a piece of no file</source>
-        <extracomment>What a recording put together or cut has beside what every run has. What of a carried run&apos;s row holds on every computer; its sums are reckoned there.</extracomment>
         <translation>ein Stück ohne Datei</translation>
     </message>
     <message>
@@ -5622,7 +5518,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>a stretch is one of {letters}, not {letter}</source>
-        <extracomment>What may be said of a stretch, by letter, as the screens name it. Speeds that a belt runs at. [m/s]</extracomment>
         <translation>ein Abschnitt ist einer von {letters}, nicht {letter}</translation>
     </message>
     <message>
@@ -5631,7 +5526,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>about</source>
-        <extracomment>Stands for the dashed target line among the swatches. Said of every number that comes from thresholds nobody has confirmed.</extracomment>
         <translation>etwa</translation>
     </message>
     <message>
@@ -5732,7 +5626,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>asked about</source>
-        <extracomment>What a number without a unit is, as the choice says it.</extracomment>
         <translation>gefragt</translation>
     </message>
     <message>
@@ -5761,7 +5654,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>base</source>
-        <extracomment>Longer seasons show their last weeks. So many weeks after all that is planned are there to plan on, once the race is run. More weeks of preparation than this are remarked (common practice, no source). Shorter gaps between blocks are not named. [days] Taken for a runner&apos;s speed where nothing was run yet, to turn metres into time. [m/s] What a kind of block is called, by its key.</extracomment>
         <translation>Grundlage</translation>
     </message>
     <message>
@@ -5818,7 +5710,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>cannot be read</source>
-        <extracomment>Columns as shares of the width: runner, race, block so far, easy, a word. A runner without a run for longer than this is worth a word. [days]</extracomment>
         <translation>nicht lesbar</translation>
     </message>
     <message>
@@ -5863,7 +5754,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>count</source>
-        <extracomment>Sessions longer than this are not drawn. [s]</extracomment>
         <translation>Anzahl</translation>
     </message>
     <message>
@@ -5917,7 +5807,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>day</source>
-        <extracomment>What a column may be named, by its role.</extracomment>
         <translation>Tag</translation>
     </message>
     <message>
@@ -5926,7 +5815,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>day off, note: {note}</source>
-        <extracomment>What is to be done about a line, as :class:`PaperRow` has it.</extracomment>
         <translation>freier Tag, Notiz: {note}</translation>
     </message>
     <message>
@@ -6008,9 +5896,6 @@ A curve from less than this is not drawn. [s] Of less than this no share is told
     </message>
     <message>
         <source>easy</source>
-        <extracomment>What a run may be, beside its shades.
-----------
-A shade&apos;s name, what its field is called, and the shade.</extracomment>
         <translation>locker</translation>
     </message>
     <message>
@@ -6063,7 +5948,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>easy {run} of {wanted}</source>
-        <extracomment>Less than this is nothing left, or nothing over. [s], [m]</extracomment>
         <translation>locker {run} von {wanted}</translation>
     </message>
     <message>
@@ -6072,7 +5956,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>easy {time}</source>
-        <extracomment>Time in each shade, in the order of shades.</extracomment>
         <translation>locker {time}</translation>
     </message>
     <message>
@@ -6118,7 +6001,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>equal to</source>
-        <extracomment>Where the models were made: 3.5 to 230 min, and 3.5 min to 4 h. [s]</extracomment>
         <translation>gleichwertig</translation>
     </message>
     <message>
@@ -6200,7 +6082,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>hard</source>
-        <extracomment>At most this much is shown, at least that. [days]</extracomment>
         <translation>hart</translation>
     </message>
     <message>
@@ -6329,7 +6210,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>highest heart rate recorded</source>
-        <extracomment>Where thresholds are from, as they are kept.</extracomment>
         <translation>höchste aufgezeichnete Herzfrequenz</translation>
     </message>
     <message>
@@ -6374,7 +6254,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>ill</source>
-        <extracomment>Days in a row without running that make a gap worth a word. Fewer weeks with running than this have no usual week. Notes this close to a gap are read for its reason. Only the word of the reason goes on the page, never the note itself.</extracomment>
         <translation>krank</translation>
     </message>
     <message>
@@ -6407,7 +6286,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>jog</source>
-        <extracomment>What a recovery may be, as it is typed and written.</extracomment>
         <translation>traben</translation>
     </message>
     <message>
@@ -6432,12 +6310,10 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>km</source>
-        <extracomment>Metres in each unit; the mile is exact by definition. Then words after a distance, and a pace.</extracomment>
         <translation>km</translation>
     </message>
     <message>
         <source>km/h, pace</source>
-        <extracomment>Two methods differ by about so much: half-widths of what is taken from a test. [share]</extracomment>
         <translation>km/h, Tempo</translation>
     </message>
     <message>
@@ -6495,7 +6371,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>left out: {pages}</source>
-        <extracomment>The setting&apos;s name before the scope&apos;s key.</extracomment>
         <translation>weggelassen: {pages}</translation>
     </message>
     <message>
@@ -6504,7 +6379,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>length planned</source>
-        <extracomment>Heights of easy, moderate and hard [px at 100 % text]: in a 28 px row, and on a page. Part of a key swatch&apos;s height that each shade fills.</extracomment>
         <translation>geplante Länge</translation>
     </message>
     <message>
@@ -6513,7 +6387,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>line {line} &apos;{words}&apos;: {question}</source>
-        <extracomment>So many unclear pieces are named in a problem.</extracomment>
         <translation>Zeile {line} „{words}“: {question}</translation>
     </message>
     <message>
@@ -6618,7 +6491,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>moderate from {value}</source>
-        <extracomment>Narrower stretches aren&apos;t parted by a line of the pane&apos;s colour. Qt strokes many short lines much faster than a long one that goes up and down.</extracomment>
         <translation>mittel ab {value}</translation>
     </message>
     <message>
@@ -6795,7 +6667,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>not judged</source>
-        <extracomment>How the table says that a word says nothing of how hard it was.</extracomment>
         <translation>nicht beurteilt</translation>
     </message>
     <message>
@@ -6836,7 +6707,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>not used</source>
-        <extracomment>What a column may hold, by what the table holds: role, unit, words.</extracomment>
         <translation>nicht verwendet</translation>
     </message>
     <message>
@@ -6849,7 +6719,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>nothing judged</source>
-        <extracomment>A curve needs so much running. [s]</extracomment>
         <translation>nichts beurteilt</translation>
     </message>
     <message>
@@ -6978,7 +6847,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>polarised</source>
-        <extracomment>Classes of a distribution.</extracomment>
         <translation>polarisiert</translation>
     </message>
     <message>
@@ -7027,13 +6895,11 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>race</source>
-        <extracomment>Rows take the height there is, between these. [px at 100 %] Half the width of the spine, and the room of block names at the outer edges. [px at 100 %] What the last row of the spine is.</extracomment>
         <translation>Rennen</translation>
     </message>
     <message>
         <source>race</source>
         <comment>in a column of weeks to go</comment>
-        <extracomment>Columns [px at 100 %]: bracket, week of, hours, bars.</extracomment>
         <translation>0</translation>
     </message>
     <message>
@@ -7088,7 +6954,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>run</source>
-        <extracomment>At most so many runs of a cause are listed; the rest is counted in words.</extracomment>
         <translation>Lauf</translation>
     </message>
     <message>
@@ -7109,7 +6974,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>running</source>
-        <extracomment>All that may be chosen, in the order of the menus.</extracomment>
         <translation>Laufen</translation>
     </message>
     <message>
@@ -7126,7 +6990,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>running time</source>
-        <extracomment>Under this width, at 100 % text, the six values stand in two rows.</extracomment>
         <translation>Laufzeit</translation>
     </message>
     <message>
@@ -7232,7 +7095,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>speed or pace</source>
-        <extracomment>Headings of the four columns of a row.</extracomment>
         <translation>Geschwindigkeit oder Tempo</translation>
     </message>
     <message>
@@ -7313,7 +7175,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>still to run {time}</source>
-        <extracomment>What is heard of a line, by its state: with a time and without.</extracomment>
         <translation>noch zu laufen {time}</translation>
     </message>
     <message>
@@ -7326,7 +7187,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>stretch</source>
-        <extracomment>Width over text size under which the blocks go below the curve. [px at 100 %]</extracomment>
         <translation>Abschnitt</translation>
     </message>
     <message>
@@ -7367,7 +7227,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>that block is no longer there</source>
-        <extracomment>Main races nearer to one another belong to one season: 12 weeks of preparation, and a month to recover (common practice, no source).</extracomment>
         <translation>dieser Block ist nicht mehr da</translation>
     </message>
     <message>
@@ -7428,12 +7287,10 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>this session is gone</source>
-        <extracomment>Two runs are joined over a break of at most this. [s] A clock may run over so much where one watch stopped and another started. [s] Samples may lie so far apart within a run; a longer break is a stop. [s] A piece shorter than this is none. [s] What of a run&apos;s row its file does not say. What was taken for the same run: content, part and the file&apos;s name.</extracomment>
         <translation>diese Einheit ist weg</translation>
     </message>
     <message>
         <source>this week</source>
-        <extracomment>At most so many stretches are compared.</extracomment>
         <translation>diese Woche</translation>
     </message>
     <message>
@@ -7442,7 +7299,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>thresholds</source>
-        <extracomment>What each part is called where a conflict is told.</extracomment>
         <translation>Schwellen</translation>
     </message>
     <message>
@@ -7451,7 +7307,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>thresholds, {source}</source>
-        <extracomment>A run this much longer than the race holds warm-up, and its fastest stretch was the race.</extracomment>
         <translation>Schwellen, {source}</translation>
     </message>
     <message>
@@ -7509,7 +7364,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>to 100 m</source>
-        <extracomment>Columns of the week&apos;s date and from where the lengths begin. [px at 100 %] What the engine&apos;s lengths are called, and what is said of a block with none longer.</extracomment>
         <translation>bis 100 m</translation>
     </message>
     <message>
@@ -7542,7 +7396,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>typed</source>
-        <extracomment>Half-width of the 90 % interval of a maximum: seen, or from age alone. [beats/min] Where typed values may come from: the word that is kept, and the field&apos;s.</extracomment>
         <translation>getippt</translation>
     </message>
     <message>
@@ -7579,7 +7432,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>values that cannot be, left out: {n}</source>
-        <extracomment>What is said of a mend, by its name in the store: samples, seconds or metres.</extracomment>
         <translation>Werte, die nicht sein können, weggelassen: {n}</translation>
     </message>
     <message>
@@ -7600,7 +7452,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>warm-up</source>
-        <extracomment>What a part is called, by its label.</extracomment>
         <translation>Einlaufen</translation>
     </message>
     <message>
@@ -7909,7 +7760,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{ends} in 9 of 10 cases, on the level; from {n} run with steady running since {day}.</source>
-        <extracomment>Rows of the easy ceiling.</extracomment>
         <translation>{ends} in 9 von 10 Fällen, in der Ebene; seit {day} aus {n} Lauf mit gleichmäßigem Laufen.</translation>
     </message>
     <message>
@@ -7978,7 +7828,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{first} and {second}</source>
-        <extracomment>Blocks further apart than this belong to two seasons. What goes on for longer without a break is reviewed year by year.</extracomment>
         <translation>{first} und {second}</translation>
     </message>
     <message>
@@ -7991,7 +7840,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{first} must be below {second}: {low} and {high}</source>
-        <extracomment>What is wrong with thresholds or with a step test.</extracomment>
         <translation>{first} muss unter {second} liegen: {low} und {high}</translation>
     </message>
     <message>
@@ -8040,7 +7888,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{hours} easy</source>
-        <extracomment>The rows of one day that stand in one. Height of a row [px at 100 % text], and the height of the part with its words. Under this width over text size the written distance is left out, and the stair is narrower.</extracomment>
         <translation>{hours} locker</translation>
     </message>
     <message>
@@ -8169,7 +8016,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{name} is a link to a file that cannot be reached</source>
-        <extracomment>Folders are searched this deep. What holds as much as GPX in fewer bytes, and how many times fewer. Common practice, no source. Lighter ones are not looked into. [bytes] What a file that cannot be read raises.</extracomment>
         <translation>{name} ist ein Verweis auf eine Datei, die nicht erreichbar ist</translation>
     </message>
     <message>
@@ -8314,7 +8160,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} by pace and heart rate</source>
-        <extracomment>Runs by what judged them.</extracomment>
         <translation>{n} nach Tempo und Herzfrequenz</translation>
     </message>
     <message>
@@ -8343,7 +8188,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} day</source>
-        <extracomment>Days longer than this share of all days are cut, so that one of them can&apos;t shrink the rest. Bars are cut only if the longest is this much longer than the cap. Rows of blocks as last laid out, with what they were made of; an edit makes few of them anew.</extracomment>
         <translation>{n} Tag</translation>
     </message>
     <message>
@@ -8376,7 +8220,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} file would be added</source>
-        <extracomment>Names that a recording may end in; others are named before they are let go.</extracomment>
         <translation>{n} Datei würde hinzugefügt</translation>
     </message>
     <message>
@@ -8493,7 +8336,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} new with {runs} runs</source>
-        <extracomment>Fewer files than this are read in this process: starting workers would take longer. A batch is saved when it holds this many files or is this old. [files], [s] The time left is said once so many files are done and so much time is spent. [files], [s] Files in flight a worker; few, so that memory stays flat and stopping is quick. So much is read in this process; more goes to workers, which can be ended at once. [bytes] A file of so much, a day and more of running, is read alone. [bytes]</extracomment>
         <translation>{n} neu mit {runs} Läufen</translation>
     </message>
     <message>
@@ -8506,7 +8348,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} note</source>
-        <extracomment>What was taken of one run and of several, by the field.</extracomment>
         <translation>{n} Notiz</translation>
     </message>
     <message>
@@ -8519,7 +8360,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} of {count}</source>
-        <extracomment>Parts of a key swatch&apos;s height that each shade fills.</extracomment>
         <translation>{n} von {count}</translation>
     </message>
     <message>
@@ -8588,7 +8428,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} run</source>
-        <extracomment>Left of the bars. [px at 100 %]</extracomment>
         <translation>{n} Lauf</translation>
     </message>
     <message>
@@ -8625,7 +8464,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} runs from {first} to {last}, {distance} in {time}.</source>
-        <extracomment>So many rows of a table are shown.</extracomment>
         <translation>{n} Läufe von {first} bis {last}, {distance} in {time}.</translation>
     </message>
     <message>
@@ -8718,7 +8556,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{n} threshold</source>
-        <extracomment>One and several things of a part of the plan, by its table.</extracomment>
         <translation>{n} Schwelle</translation>
     </message>
     <message>
@@ -8831,7 +8668,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{reading}? Not judged until you say</source>
-        <extracomment>Typing is read this long after the last key. [ms] Under this width over text size the two panes stand below one another.</extracomment>
         <translation>{reading}? Nicht beurteilt, bis du es sagst</translation>
     </message>
     <message>
@@ -8868,12 +8704,10 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{share} easy</source>
-        <extracomment>Heights of the shades in a row of 28.</extracomment>
         <translation>{share} locker</translation>
     </message>
     <message>
         <source>{share} easy wanted</source>
-        <extracomment>Room kept where time is cut. [days]</extracomment>
         <translation>{share} locker gewünscht</translation>
     </message>
     <message>
@@ -8886,7 +8720,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{share} of the running was easy</source>
-        <extracomment>No target line, and no word on the share, before this much has been run in a block. [s]</extracomment>
         <translation>{share} des Laufens waren locker</translation>
     </message>
     <message>
@@ -8919,7 +8752,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{start} to {end}</source>
-        <extracomment>Belt speeds that the dialog takes. [km/h]</extracomment>
         <translation>{start} bis {end}</translation>
     </message>
     <message>
@@ -8952,7 +8784,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{time} in {n} run</source>
-        <extracomment>A cause on one side: seconds, and the runs it was in.</extracomment>
         <translation>{time} in {n} Lauf</translation>
     </message>
     <message>
@@ -9053,7 +8884,6 @@ A shade&apos;s name, what its field is called, and the shade.</extracomment>
     </message>
     <message>
         <source>{what}: line {line}.</source>
-        <extracomment>Where a table knows no time of day, a run stands at noon. [local time] A run is longer than nothing and shorter than these. [m], [s] Fastest and slowest mean speed that is believed. [m/s]</extracomment>
         <translation>{what}: Zeile {line}.</translation>
     </message>
     <message>

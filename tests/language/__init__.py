@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 from pathlib import Path
 
@@ -27,3 +28,8 @@ def lupdate(catalogue: Path) -> None:
     )  # fmt: skip
     if done.returncode:
         raise RuntimeError(done.stderr)
+    # It takes what the source says of its constants for notes to the translator of the next text.
+    text = re.sub(
+        r"\s*<extracomment>.*?</extracomment>", "", catalogue.read_text("utf-8"), flags=re.S
+    )
+    catalogue.write_text(text, "utf-8", newline="\n")
