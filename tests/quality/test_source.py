@@ -131,5 +131,5 @@ def test_the_rule_for_paths_sees_them() -> None:
     assert MACHINE_PATH.search(f'open("{slash}work{slash}main/x")')
     assert MACHINE_PATH.search(f"{slash}root{slash}venv")
     assert not MACHINE_PATH.search(
-        "https://example.org/work/of/art and ./work/x and network/root/x"
+        f"https://example.org{slash}work{slash}of/art, .{slash}work{slash}x, network{slash}root{slash}x"
     )
