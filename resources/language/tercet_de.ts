@@ -4509,8 +4509,28 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Die Tempi beider Schwellen, schneller ist höher. Ein Punkt ist ein Rennen mit seinem Tempo.</translation>
     </message>
     <message>
+        <source>The plan has a hard day before that: {days}. Move it, or make it easy.</source>
+        <translation>Im Plan steht davor ein harter Tag: {days}. Verlegen oder locker laufen.</translation>
+    </message>
+    <message>
+        <source>The plan has {n} hard days before that: {days}. Move or ease them.</source>
+        <translation>Im Plan stehen davor {n} harte Tage: {days}. Verlegen oder locker laufen.</translation>
+    </message>
+    <message>
+        <source>The plan holds {planned} hard, {over} more than the week asks for.</source>
+        <translation>Im Plan stehen {planned} hart, {over} mehr, als die Woche verlangt.</translation>
+    </message>
+    <message>
+        <source>The plan holds {planned} moderate, {over} more than the week asks for.</source>
+        <translation>Im Plan stehen {planned} mittel, {over} mehr, als die Woche verlangt.</translation>
+    </message>
+    <message>
         <source>The plan of this week holds what is suggested.</source>
         <translation>Der Plan dieser Woche enthält das Vorgeschlagene.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s hard days {one} and {two} lie closer than {n} days.</source>
+        <translation>Die harten Tage {one} und {two} im Plan liegen keine {n} Tage auseinander.</translation>
     </message>
     <message>
         <source>The race&apos;s week is</source>

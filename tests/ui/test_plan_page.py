@@ -382,3 +382,37 @@ def test_an_edge_closes_a_gap(qtbot, page, library) -> None:
     for key in (Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Return):
         qtbot.keyClick(grip, key)
     stored(qtbot, library, lambda found: found[0].end == MONDAY + 6 * DAY)
+
+
+def test_what_was_taken_back_leaves_the_block_s_fields(qtbot, page, library) -> None:
+    field = page.block.longest
+    field.setFocus()
+    qtbot.keyClicks(field, "1:50")
+    qtbot.keyClick(field, Qt.Key.Key_Tab)
+    stored(qtbot, library, lambda found: found[0].longest == 6600.0)
+    qtbot.wait(300)
+    qtbot.keyClick(page.window(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    stored(qtbot, library, lambda found: found[0].longest is None)
+    qtbot.waitUntil(lambda: field.text() == "", timeout=5_000)
+
+
+def test_tab_goes_on_to_the_field_that_the_first_week_s_volume_opens(qtbot, page, library) -> None:
+    base = library.call(queries.blocks)[0]
+    page.context.acts.do(planning.set_block, replace(base, volume=None))
+    qtbot.waitUntil(lambda: page.block.first.text() == "", timeout=5_000)
+    page.block.first.setFocus()
+    qtbot.keyClicks(page.block.first, "4:30")
+    qtbot.keyClick(page.block.first, Qt.Key.Key_Tab)
+    assert page.block.growth.hasFocus()
+    qtbot.keyClicks(page.block.growth, "5")
+    qtbot.keyClick(page.block.growth, Qt.Key.Key_Tab)
+    wanted = Volume(16_200.0, growth=0.05)
+    stored(qtbot, library, lambda found: found[0].volume == wanted)
+
+
+def test_a_week_without_a_plan_has_nothing_to_copy(qtbot, page, library) -> None:
+    assert not page.week.copy.isEnabled()
+    page.context.acts.do(planning.add_planned, MONDAY, "40 min easy")
+    qtbot.waitUntil(page.week.copy.isEnabled, timeout=5_000)
+    qtbot.mouseClick(page.week.copy, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: len(library.call(plan_queries.planned)) == 2, timeout=5_000)

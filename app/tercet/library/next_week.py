@@ -8,7 +8,7 @@ from datetime import date, timedelta
 from tercet import units, week_days
 from tercet.engine import load
 from tercet.language import mark, tr
-from tercet.library import plans
+from tercet.library import plan_against, plans
 from tercet.library.standing import hours, short_day
 from tercet.library.views import BlockView, SeasonView, SessionView
 
@@ -64,7 +64,8 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     block = next((b for b in planned if b.start <= first_day <= b.end), None)
     raced = _raced(view, lately)
     rested = raced is not None and raced.free > first_day + timedelta(days=6)
-    if block is None and raced is not None and raced.slow and first_day - raced.day <= WEEK:
+    after_race = raced is not None and raced.slow and first_day - raced.day <= WEEK
+    if block is None and raced is not None and after_race:
         told, (easy, moderate, hard) = _after(view, raced)
     else:
         told, (easy, moderate, hard) = _volume(view, block, first_day, lately, rested=rested)
@@ -75,6 +76,8 @@ def next_week(view: SeasonView, record: tuple[SessionView, ...], spacing: int) -
     else:
         lines = [*told, *_spaced(lately, spacing, first_day)]
     amounts = Amounts(first_day, easy, moderate, hard, free)
+    known = (easy, moderate, hard) if block is not None or after_race else None
+    lines += plan_against.of_week(view, first_day, known, free, spacing)
     longest = max(run.distance_m for run in lately)
     if longest > 0:
         lines.append(

@@ -11,6 +11,7 @@ from tercet.engine.shades import Shade
 from tercet.language import mark, tr
 from tercet.library import operations
 from tercet.library.next_week import LATELY, Amounts, NextWeek
+from tercet.library.plan_against import planned_in
 from tercet.library.views import PlannedView, SeasonView, SessionView
 from tercet.store.database import Store
 
@@ -88,14 +89,7 @@ def of_week(
     if week.amounts is None or not lately:
         return ()
     last = week.first_day + timedelta(days=6)
-    planned = [
-        item
-        for block in view.blocks
-        for part in block.weeks
-        for day in part.planned
-        for item in day
-        if week.first_day <= item.day <= last
-    ]
+    planned = planned_in(view, week.first_day, last)
     races = {race.day for race in view.races}
     wanted = lines(week.amounts, lately, planned, spacing)
     return tuple(item for item in wanted if item.day not in races)

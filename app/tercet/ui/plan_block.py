@@ -99,6 +99,8 @@ class BlockPane(Pane):
         self.every = NumberEdit(tr("Every how many weeks one is easier"), 0, 8, tr("none"))
         self.easier = NumberEdit(tr("An easier week's share, per cent"), 30, 100)
         self.first.told.connect(lambda value: self._volume(first_s=value))
+        # While it is typed, so that Tab goes on to the next of them.
+        self.first.textEdited.connect(lambda text: self._open_volume(bool(text.strip())))
         self.most.told.connect(lambda value: self._volume(most_s=value))
         self.growth.valueChanged.connect(lambda value: self._volume(growth=value / 100))
         self.every.valueChanged.connect(lambda n: self._volume(easier_every=0 if n == 1 else n))
@@ -234,8 +236,7 @@ class BlockPane(Pane):
         self.growth.setValue(round(100 * volume.growth) if volume else 0)
         self.every.setValue(volume.easier_every if volume else 0)
         self.easier.setValue(round(100 * volume.easier_share) if volume else 70)
-        for field in (self.growth, self.every, self.easier, self.most):
-            field.setEnabled(volume is not None)
+        self._open_volume(volume is not None)
         for label in self.unit_labels:
             label.setText(units.word() if block.measure == "metres" else tr("h"))
         self._filling = False
@@ -344,6 +345,11 @@ class BlockPane(Pane):
                 self._tell(volume=Volume(float(first), growth=0.0))  # type: ignore[arg-type]
         else:
             self._tell(volume=replace(volume, **changes))  # type: ignore[arg-type]
+
+    def _open_volume(self, there: bool) -> None:
+        """Let what only a first week's volume gives a meaning be typed."""
+        for field in (self.growth, self.every, self.easier, self.most):
+            field.setEnabled(there)
 
     def _fit_title(self) -> None:
         wide = self.title.fontMetrics().horizontalAdvance(self.title.text()) + 24

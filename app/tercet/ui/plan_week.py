@@ -88,6 +88,7 @@ class WeekPane(Pane):
             wanted += _lines_of(day, planned.get(day, []), run.get(day, []))
             if self._extra == day:
                 wanted.append((day, None, None))
+        self.copy.setEnabled(any(item is not None for _, item, _ in wanted))
         self._fit(len(wanted))
         lengths = [item.running_s for _, item, _ in wanted if item is not None]
         lengths += [session.running_s for _, _, session in wanted if session is not None]
