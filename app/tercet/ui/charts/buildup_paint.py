@@ -239,19 +239,29 @@ def _paint_end_labels(painter: QPainter, mapper: Mapper, picture: Picture, theme
         label = end_words(shape)
         if not label:
             continue
-        width = metrics.horizontalAdvance(label)
         room = mapper.x(shape.right) - mapper.x(shape.left)
+        width = metrics.horizontalAdvance(label)
         if shape is not picture.current and room < 0.45 * width:
             continue
         end = mapper.x(shape.x[-1])
         tip = float(np.nanmax((shape.easy[-1], shape.target[-1])))
         baseline = mapper.y(tip) - theme.px(5)
         left = end - theme.px(4) - width
+        lines = [label]
         if shape is picture.current and left < mapper.x(shape.left):
             left = end + theme.px(5)
+            if left + width > mapper.area.right():
+                # No room on either side of today's line: two lines before it.
+                lines = label.replace(", ", ",\n").split("\n")
+                width = max(map(metrics.horizontalAdvance, lines))
+                left = end - theme.px(4) - width
         left = min(max(left, mapper.area.left()), mapper.area.right() - width)
-        rect = QRectF(left, baseline - metrics.ascent(), width, metrics.height())
+        top = baseline - metrics.ascent() - (len(lines) - 1) * metrics.height()
+        rect = QRectF(left, top, width, len(lines) * metrics.height())
         if any(rect.intersects(other) for other in taken):
             continue
         taken.append(rect)
-        halo_text(painter, left, baseline, label, font, theme.color("text"))
+        for above, line in enumerate(reversed(lines)):
+            at = left + width - metrics.horizontalAdvance(line)
+            lower = baseline - above * metrics.height()
+            halo_text(painter, at, lower, line, font, theme.color("text"))
