@@ -47,6 +47,9 @@ def test_what_was_said_outlives_judging_again(library) -> None:
     library.call(corrections.shade_stretch, run.id, 60.0, 660.0, "X", "1:00 to 11:00")
     said = only(library)
     assert said.seconds[3] > run.seconds[3] + 500.0
+    left_out = said.metres[3] - run.metres[3]
+    assert said.distance_m == pytest.approx(run.distance_m - left_out, abs=run.metres[3] + 1.0)
+    assert left_out > 1000.0
     library.judge_all_again()
     assert only(library) == said
     library.call(corrections.take_back, run.id)
@@ -68,6 +71,9 @@ def test_a_belts_speed_judges(library) -> None:
     library.call(corrections.set_belt_speed, run.id, 6.5, 0.0, run.elapsed_s + 1.0)
     row = library.call(queries.judgement, run.id)
     assert row["hard_s"] > run.seconds[2] + 300.0
+    said = only(library)
+    moved = said.elapsed_s - said.seconds[3]
+    assert said.distance_m == pytest.approx(6.5 * moved, rel=0.02)
 
 
 @pytest.mark.parametrize(

@@ -13,6 +13,14 @@ from tercet.store.queries import METRES, SECONDS
 _NAME = "put away"
 
 
+#: A session's way: without what its runner left out, and as long as a belt said that it was.
+_WAY = (
+    "CASE WHEN j.easy_m IS NOT NULL AND r.id IN "
+    "(SELECT run_id FROM correction WHERE shade = 'X' OR kind = 'belt speed') "
+    "THEN j.easy_m + j.moderate_m + j.hard_m + j.unjudged_m ELSE r.distance_m END"
+)
+
+
 def sessions(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row]:
     """Sessions, oldest first: what the season's rows need and no more, ten sums at the end.
 
@@ -22,7 +30,7 @@ def sessions(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row
     chosen = "" if ids is None else f"WHERE r.id IN ({', '.join('?' for _ in ids)}) "
     return store.rows(
         "SELECT r.id, r.day, r.start_utc, r.utc_offset_s, r.name, r.sport, r.kind, r.elapsed_s, "
-        "r.moving_s, r.distance_m, r.hr_mean, r.climb_m, r.effort, r.note, r.clock, "
+        f"r.moving_s, {_WAY}, r.hr_mean, r.climb_m, r.effort, r.note, r.clock, "
         "j.words, t.estimated, "
         f"{sums} FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
         f"LEFT JOIN threshold t ON t.id = j.threshold_id {chosen}ORDER BY r.start_utc, r.id",
