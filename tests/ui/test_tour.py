@@ -81,3 +81,14 @@ def test_it_fits_at_twice_the_text(qtbot, desk: Desk) -> None:
         assert not fit.faults(tour) and not fit.nameless(tour)
         assert QRect(QPoint(), desk.main.centralWidget().size()).contains(tour.geometry())
         tour.following.click()
+
+
+def test_it_waits_while_another_page_is_in_view(qtbot, desk: Desk) -> None:
+    window = desk.main
+    tour = tour_of(qtbot, window)
+    window.show_view("thresholds")
+    qtbot.waitUntil(lambda: not tour.isVisible() and not tour.outline.isVisible(), timeout=5_000)
+    window.resize(1300, 760)
+    assert not tour.outline.isVisible()
+    window.show_view("season")
+    qtbot.waitUntil(lambda: tour.isVisible() and tour.outline.isVisible(), timeout=5_000)

@@ -160,17 +160,19 @@ class Tour(QFrame):
         self._place()
 
     def _page_changed(self) -> None:
-        """Follow to another page; what points at runs ends where there are none any more."""
-        if self._window.pages.currentWidget() is self._window.empty:
+        """Wait while another page is in view; end where there are no runs any more."""
+        shown = self._window.pages.currentWidget()
+        if shown is self._window.empty:
             self.end()
-        else:
-            self._place()
+            return
+        self.setVisible(shown is self._window.season_page)
+        self._place()
 
     def _place(self) -> None:
         target, whole = self._target, self._whole.rect()
         if target is None:
             return
-        shown = target.isVisible()
+        shown = target.isVisible() and not self.isHidden()
         around = QRect(target.mapTo(self._whole, QPoint()), target.size()).adjusted(-5, -5, 5, 5)
         self.outline.setVisible(shown)
         self.outline.setGeometry(around & whole)
