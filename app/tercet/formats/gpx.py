@@ -6,19 +6,18 @@ from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
 from tercet.domain import Failed, Recording
-from tercet.formats.assemble import COLUMN, Draft
+from tercet.formats.assemble import Draft
 from tercet.formats.sports import kind_of, sport_of
-from tercet.formats.values import number
 from tercet.formats.xml_points import Walker
 from tercet.language import tr
 
-_LATITUDE, _LONGITUDE = COLUMN["latitude"], COLUMN["longitude"]
 _LONGEST_NAME = 200
 
 
 class _Tracks(Walker):
     format = "GPX"
     point = "trkpt"
+    attributes = MappingProxyType({"lat": "latitude", "lon": "longitude"})
     # Extensions by local name, for every writer has a namespace of its own.
     numbers = MappingProxyType(
         {
@@ -58,10 +57,6 @@ class _Tracks(Walker):
                 self.draft.name = " ".join(text.split())[:_LONGEST_NAME]
             elif name == "type":
                 self.draft.sport, self.draft.kind = sport_of(text), kind_of(text)
-
-    def point_opened(self, row: list[float], attributes: Mapping[str, str]) -> None:
-        row[_LATITUDE] = number(attributes.get("lat", ""))
-        row[_LONGITUDE] = number(attributes.get("lon", ""))
 
     def completed(self, draft: Draft) -> None:
         draft.device = self.creator

@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from datetime import UTC, datetime
 from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tercet.engine.scale import Floats
 
 _UTC_SECONDS = len("2026-01-01T00:00:00Z")
 _SIXTY = {f"{value:02}": value for value in range(60)}
@@ -72,3 +78,36 @@ def moment(text: str) -> tuple[float, int | None]:
     if zone is None:
         return time.replace(tzinfo=UTC).timestamp(), None
     return time.timestamp(), int(zone.total_seconds()) or None
+
+
+def moments_utc(texts: Sequence[bytes]) -> Floats | None:
+    """Read times that are all written as whole seconds of UTC, as :func:`moment` does.
+
+    Parameters
+    ----------
+    texts : sequence of bytes
+
+    Returns
+    -------
+    ndarray of float64, shape (n,), or None
+        Unix times [s]; None if a single one is written otherwise or cannot be read.
+    """
+    if set(map(len, texts)) != {_UTC_SECONDS}:
+        return None
+    letters = np.frombuffer(b"".join(texts), dtype=np.uint8).reshape(-1, _UTC_SECONDS)
+    tens, ones = (letters[:, places].astype(np.int64) - ord("0") for places in ([14, 17], [15, 18]))
+    sound = (letters[:, 16] == ord(":")) & (letters[:, 19] == ord("Z"))
+    if not (sound.all() and _within(tens, 5) and _within(ones, 9)):
+        return None
+    same = (letters[1:, :14] == letters[:-1, :14]).all(axis=1)
+    begins = [0, *(np.flatnonzero(~same) + 1).tolist()]
+    hours = [_hour(texts[place][:14].decode("ascii", "replace")) for place in begins]
+    hour = np.repeat(hours, np.diff([*begins, len(texts)]))
+    if np.isnan(hour).any():
+        return None
+    minutes, seconds = (10 * tens + ones).T
+    return np.asarray(hour + 60 * minutes + seconds, dtype=np.float64)
+
+
+def _within(digits: NDArray[np.int64], most: int) -> bool:
+    return bool(((digits >= 0) & (digits <= most)).all())

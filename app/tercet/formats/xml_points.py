@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+import re
 from array import array
 from collections.abc import Iterable, Mapping
+from itertools import chain
 from types import MappingProxyType
 from typing import Any
 from xml.etree.ElementTree import ParseError
@@ -16,6 +18,7 @@ from defusedxml.ElementTree import DefusedXMLParser
 
 from tercet.domain import Failed, Recording
 from tercet.engine.scale import Floats
+from tercet.formats.alike import Shape, blanks, shape_of
 from tercet.formats.assemble import COLUMN, COLUMNS, MAX_SAMPLES, Draft, assemble, gather
 from tercet.formats.unpack import Refused
 from tercet.formats.values import moment, number
@@ -27,6 +30,11 @@ MAX_TEXT = 1_000_000  # characters of one element; looked at once for each piece
 STOP_GAP_S = 5.0
 _ROOT_WITHIN = 64 * 1024
 _REMEMBERED = 1024  # tags
+#: So much is read by the parser before a point is taken for a pattern of those that follow, and
+#: more where few followed that were like it. [bytes], [points]
+_STEP, _POINTS = 8 * 1024, 50
+_KEPT = 64 * 1024  # of a point that is cut off
+_NOWHERE = (-1, -1)
 _NOTHING = (math.nan,) * len(COLUMNS)
 #: What expat says about a document that merely ends too soon.
 _CUT = frozenset(
@@ -51,6 +59,8 @@ class Walker:
     point = ""
     #: Names of elements inside a point, and the column their number or time belongs to.
     numbers: Mapping[str, str] = MappingProxyType({})
+    #: Attributes of a point, likewise.
+    attributes: Mapping[str, str] = MappingProxyType({})
 
     def __init__(self) -> None:
         self.path: list[str] = []
@@ -62,16 +72,18 @@ class Walker:
         self._breaks: list[int] = []
         self._utc_offset_s: int | None = None
         self._slots = _Slots({name: COLUMN[column] for name, column in self.numbers.items()})
+        self._told = {name: COLUMN[column] for name, column in self.attributes.items()}
         self._text: list[str] = []
+        self._shape: Shape | None = None
+        self._fed = 0  # bytes the parser was given
+        self._latest = _NOWHERE  # where the latest point and its last tag began, if one came last
+        self._end = re.compile(rb"</(?:[^<>:]*:)?%b>" % self.point.encode())
 
     def opened(self, name: str, attributes: Mapping[str, str]) -> None:
         """Take note of an element outside of points; ``path`` already ends with it."""
 
     def closed(self, name: str, text: str) -> None:
         """Take note of the end of an element outside of points; ``path`` still ends with it."""
-
-    def point_opened(self, row: list[float], attributes: Mapping[str, str]) -> None:
-        """Fill in what the attributes of a point say."""
 
     def completed(self, draft: Draft) -> None:
         """Add to a draft what is known only once its stops are."""
@@ -93,6 +105,8 @@ class Walker:
         """Set the draft and the points gathered so far aside as one activity."""
         self._settle()
         points, nothing = self._points, np.broadcast_to(np.float64(math.nan), self._points)
+        for column in filter(None, self._settled):
+            self._fill(column)
         columns = [
             np.frombuffer(column, dtype=np.float64) if len(column) else nothing
             for column in self._settled
@@ -112,16 +126,25 @@ class Walker:
             self._found.append((draft, columns))
 
     def _settle(self) -> None:
-        """Put the latest points to those before; a column that says nothing takes no room."""
+        """Put the latest points to those before."""
         rows = np.frombuffer(self._rows, dtype=np.float64).reshape(-1, len(COLUMNS))
-        for column, values in zip(self._settled, rows.T, strict=True):
-            if len(column) or not np.isnan(values).all():
-                if len(column) < self._points:
-                    column.frombytes(np.full(self._points - len(column), math.nan).tobytes())
-                column.frombytes(values.tobytes())
-        self._points += len(rows)
-        del rows, values
+        self._put(len(rows), dict(enumerate(rows.T)))
+        del rows
         self._rows = array("d")
+
+    def _put(self, points: int, columns: Mapping[int, Floats]) -> None:
+        """Put points behind all others; a column that says nothing takes no room."""
+        for slot, values in columns.items():
+            column = self._settled[slot]
+            if len(column) or not np.isnan(values).all():
+                self._fill(column)
+                column.frombytes(values.tobytes())
+        self._points += points
+
+    def _fill(self, column: array[float]) -> None:
+        """Let a column say of all points so far, where it ends sooner, that nothing is known."""
+        if len(column) < self._points:
+            column.frombytes(np.full(self._points - len(column), math.nan).tobytes())
 
     def read(self, pieces: bytes | Iterable[bytes], name: str) -> list[Recording] | Failed:
         """Read a file to its end or to the first damage.
@@ -167,8 +190,9 @@ class Walker:
         # Straight from expat: half the time of going through elements, and nothing is kept.
         self._hear(parser.parser)
         try:
-            for piece in pieces:
-                parser.feed(piece)
+            rest = b""
+            for piece in chain(filter(None, pieces), [b""]):
+                rest = self._take(parser, rest + piece, last=not piece)
                 if sum(map(len, self._text)) > MAX_TEXT:
                     raise Refused(tr("The text in <{element}> is too long.", element=self.path[-1]))
                 self._settle()
@@ -199,26 +223,62 @@ class Walker:
             raise Refused(_why(error)) from error
         return ""
 
+    def _take(self, parser: Any, data: bytes, *, last: bool) -> bytes:
+        """Take in a piece; gives back the beginning of a point that is cut off, unless it is last.
+
+        The parser reads a point now and then. Those that follow it with the same tags are read
+        without it, and it is given as many lines and columns of blanks for them.
+        """
+        at, step = 0, _STEP
+        while at < len(data):
+            if self._shape is not None:
+                end, points, columns, offset = self._shape.read(data, at)
+                self._settle()
+                self._put(points, columns)
+                self._utc_offset_s = self._utc_offset_s or offset
+                self._feed(parser, blanks(data, at, end))
+                self._text.clear()
+                step = _STEP if points > 2 * _POINTS else 2 * step
+                at = end
+            found = self._end.search(data, at + step)
+            if found is None and self._shape is not None and not last and len(data) - at < _KEPT:
+                return data[at:]
+            piece = data[at : found.end() if found else None]
+            self._shape = None
+            self._feed(parser, piece)
+            first, close = (place - self._fed + len(piece) for place in self._latest)
+            if first >= 0 and self._end.fullmatch(piece, close):
+                self._shape = shape_of(piece[first:], self._told, self._slots.by_name)
+            at += len(piece)
+        return b""
+
+    def _feed(self, parser: Any, data: bytes) -> None:
+        self._fed += len(data)
+        parser.feed(data)
+
     def _hear(self, expat: Any) -> None:
         """Let the parser call one pair of functions outside of points and a quicker one within."""
         path, text, names, slots = self.path, self._text, _Names(), self._slots
-        point, row = self.point, [*_NOTHING]
+        point, row, began = self.point, [*_NOTHING], 0
 
         def opened(tag: str, attributes: dict[str, str]) -> None:
-            nonlocal row
+            nonlocal row, began
             name = names[tag]
             path.append(name)
             if len(path) > MAX_DEPTH:
                 raise Refused(tr("Its elements are nested more than {most} deep.", most=MAX_DEPTH))
             text.clear()
             if name == point:
-                row = [*_NOTHING]
-                self.point_opened(row, attributes)
+                row, began = [*_NOTHING], expat.CurrentByteIndex
+                for told, slot in self._told.items():
+                    row[slot] = number(attributes.get(told, ""))
                 expat.StartElementHandler, expat.EndElementHandler = opened_within, closed_within
             else:
+                self._latest = _NOWHERE
                 self.opened(name, attributes)
 
         def closed(tag: str) -> None:
+            self._latest = _NOWHERE
             self.closed(names[tag], "".join(text).strip())
             text.clear()
             path.pop()
@@ -239,6 +299,7 @@ class Walker:
                     self._utc_offset_s = self._utc_offset_s or offset
             elif names[tag] == point:
                 self._rows.extend(row)
+                self._latest = began, expat.CurrentByteIndex
                 expat.StartElementHandler, expat.EndElementHandler = opened, closed
             text.clear()
             path.pop()
@@ -319,10 +380,10 @@ class _Slots(dict[str, int]):
 
     def __init__(self, by_name: Mapping[str, int]) -> None:
         super().__init__()
-        self._by_name = by_name
+        self.by_name = by_name
 
     def __missing__(self, tag: str) -> int:
         if len(self) >= _REMEMBERED:
             self.clear()
-        found = self[tag] = self._by_name.get(_local(tag), -1)
+        found = self[tag] = self.by_name.get(_local(tag), -1)
         return found
