@@ -122,16 +122,17 @@ def _stretches(blocks: list[Block], days: list[date]) -> list[tuple[Block, bool]
     out = [(block, True) for block in blocks]
     covered = [(block.start, block.end) for block in blocks]
     starts = [start for start, _ in covered]
-    loose = sorted(
-        day
-        for day in set(days)
-        if not ((at := bisect_right(starts, day)) and day <= covered[at - 1][1])
-    )
     months: dict[tuple[int, int], list[date]] = {}
-    for day in loose:
-        # A week belongs to the month of its middle day, so that weeks stay whole.
-        middle = week_days.middle_of(week_days.start_of(day))
-        months.setdefault((middle.year, middle.month), []).append(day)
+    after, at_month = date.min, (0, 0)
+    for day in sorted(set(days)):
+        if (at := bisect_right(starts, day)) and day <= covered[at - 1][1]:
+            continue
+        if day >= after:
+            # A week belongs to the month of its middle day, so that weeks stay whole.
+            week = week_days.start_of(day)
+            middle = week_days.middle_of(week)
+            after, at_month = week + 7 * DAY, (middle.year, middle.month)
+        months.setdefault(at_month, []).append(day)
     for (year, month), inside in sorted(months.items()):
         start = _first_of_month(year, month)
         end = _first_of_month(*((year, month + 1) if month < 12 else (year + 1, 1))) - DAY

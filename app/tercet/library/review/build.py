@@ -63,7 +63,8 @@ def of_view(
         for race in queries.races(store)
         if any(block.start <= race.day <= block.end for block in cut.blocks)
     ]
-    entries, kept = queries.thresholds(store), middle.held(store)
+    entries = queries.thresholds(store)
+    kept = middle.held(store, [session.id for session in cut.sessions])
     ran = levels.results(store, cut, races)
     found = work.sets(store, cut)
     # Of two seasons each is one line; of two blocks each is one anyway.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -45,10 +45,10 @@ class Held:
     causes: Mapping[str, float]
 
 
-def held(store: Store) -> dict[int, Held]:
-    """What judging kept of every run."""
+def held(store: Store, ids: Iterable[int]) -> dict[int, Held]:
+    """What judging kept of these runs."""
     out = {}
-    for row in review_queries.middles(store):
+    for row in review_queries.middles(store, ids):
         found = {
             name: float(values[0]) for name, values in json.loads(row["causes"] or "{}").items()
         }

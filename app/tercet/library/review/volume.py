@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Sequence
 from datetime import date, timedelta
@@ -48,6 +49,8 @@ def volume(view: SeasonView) -> Page:
             order = list(weeks)
             spans.append((order.index(at[0]), order.index(at[-1]), block.name))
     first_days = list(weeks)
+    sessions = [s for runs in weeks.values() for s in runs]
+    hard = hard_days(sessions)
     columns, rows, behind = [], [], []
     for first_day in first_days:
         runs = weeks[first_day]
@@ -56,7 +59,6 @@ def volume(view: SeasonView) -> Page:
         longest = max((session.running_s for session in runs), default=0.0)
         columns.append(Column(seconds, longest, planned[first_day]))
         days = {session.day for session in runs}
-        hard = hard_days(runs)
         rows.append(
             (
                 figures.short_day(first_day),
@@ -65,11 +67,10 @@ def volume(view: SeasonView) -> Page:
                 figures.hours(longest),
                 str(len(days)),
                 str(7 - len(days)),
-                str(len(hard)),
+                str(len(days.intersection(hard))),
             )
         )
         behind.append(tuple(session.id for session in runs))
-    sessions = [s for runs in weeks.values() for s in runs]
     gaps = [gap for gap in find_gaps(sessions, view) if _inside(gap, view)]
     for first, last, reason in gaps:
         long = (last - first).days + 1
@@ -81,7 +82,7 @@ def volume(view: SeasonView) -> Page:
         "volume",
         tr("Volume, long runs and rests"),
         _title(first_days, columns, weeks),
-        _line(sessions, gaps, any(planned.values())),
+        _line(hard, gaps, any(planned.values())),
         VolumePicture(
             tuple(columns),
             tuple(spans),
@@ -153,14 +154,11 @@ def _column(first_days: Sequence[date], day: date) -> float:
 
 
 def _sum(runs: Sequence[SessionView]) -> Three:
-    sums = np.array([three(s.seconds) for s in runs]).reshape(-1, 3).sum(axis=0).tolist()
+    sums = [math.fsum([s.seconds[k] for s in runs]) for k in range(3)]
     return (sums[0], sums[1], sums[2])
 
 
-def _line(
-    sessions: Sequence[SessionView], gaps: Sequence[tuple[date, date, str]], planned: bool
-) -> str:
-    hard = hard_days(sessions)
+def _line(hard: Sequence[date], gaps: Sequence[tuple[date, date, str]], planned: bool) -> str:
     parts = [
         tr("Hours by week, the longest run of each as a bar, the plan as a rule.")
         if planned

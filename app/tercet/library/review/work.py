@@ -7,6 +7,7 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from statistics import fmean, median
 
 import numpy as np
 
@@ -50,10 +51,9 @@ class Set:
 def sets(store: Store, view: SeasonView) -> list[Set]:
     """The main sets of a season's running, oldest first."""
     out = []
-    kept = review_queries.repetitions(store)
-    for session in view.sessions:
-        if not session.repetitions or session.sport != "running":
-            continue
+    with_sets = [s for s in view.sessions if s.repetitions and s.sport == "running"]
+    kept = review_queries.repetitions(store, [session.id for session in with_sets])
+    for session in with_sets:
         found = json.loads(kept.get(session.id, "[]"))
         kind = session.repetitions.partition("\N{MULTIPLICATION SIGN} ")[2]
         if not kind or not found:
@@ -63,26 +63,29 @@ def sets(store: Store, view: SeasonView) -> list[Set]:
 
 
 def _main_set(run_id: int, day: date, kind: str, found: Sequence[dict[str, float]]) -> list[Set]:
-    metres = np.array([rep["distance_m"] for rep in found])
-    seconds = np.array([rep["duration_s"] for rep in found])
-    by = seconds if kind.endswith(("min", " s")) else metres
-    alike = (np.abs(by / np.median(by) - 1.0) <= ALIKE) & (metres > 0.0) & (seconds > 0.0)
-    if not alike.any():
-        return []
-    rests = [
-        float(rep["recovery_s"])
-        for rep, ok in zip(found, alike, strict=True)
-        if ok and rep.get("recovery_s") is not None
+    by = "duration_s" if kind.endswith(("min", " s")) else "distance_m"
+    middle = median([rep[by] for rep in found])
+    alike = [
+        rep
+        for rep in found
+        if rep["distance_m"] > 0.0
+        and rep["duration_s"] > 0.0
+        and abs(rep[by] - middle) <= ALIKE * middle
     ]
+    if not alike:
+        return []
+    metres = [float(rep["distance_m"]) for rep in alike]
+    seconds = [float(rep["duration_s"]) for rep in alike]
+    rests = [float(rep["recovery_s"]) for rep in alike if rep.get("recovery_s") is not None]
     return [
         Set(
             run_id,
             day,
             kind,
-            tuple(metres[alike].tolist()),
-            tuple(seconds[alike].tolist()),
-            tuple((metres[alike] / seconds[alike]).tolist()),
-            float(np.median(rests)) if rests else None,
+            tuple(metres),
+            tuple(seconds),
+            tuple([m / s for m, s in zip(metres, seconds, strict=True)]),
+            median(rests) if rests else None,
         )
     ]
 
@@ -97,8 +100,8 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
         (
             figures.short_day(item.day),
             f"{len(item.metres)} \N{MULTIPLICATION SIGN} {item.kind}",
-            figures.duration(float(np.mean(item.seconds))),
-            f"{float(np.mean(item.metres)):.0f} m",
+            figures.duration(fmean(item.seconds)),
+            f"{fmean(item.metres):.0f} m",
             figures.pace(item.speed, units),
             figures.NOTHING if item.recovery is None else figures.duration(item.recovery),
         )
@@ -177,7 +180,7 @@ def repetitions(found: Sequence[Set], view: SeasonView, units: str) -> Page:
 def _middling(items: Sequence[Set]) -> bool:
     """Whether a kind tells more than strides, which stay alike, or long tempo pieces."""
     low, high = MIDDLING_M
-    return low <= float(np.mean([metre for item in items for metre in item.metres])) <= high
+    return low <= fmean([metre for item in items for metre in item.metres]) <= high
 
 
 def fastest(store: Store, run_id: int, metres: float) -> float | None:

@@ -74,7 +74,7 @@ class Organiser(Page):
         """Read the review anew."""
         self._view = view
         self.context.answers.when(
-            self.context.library.submit(build.review, self._scope, view.today, self._units),
+            self.context.library.submit(build.of_view, view, self._scope, self._units),
             self._show,
         )
 
