@@ -231,20 +231,21 @@ def build_up(view: SeasonView, unit: str = "time") -> list[BuildUp]:
     """
     before, kept = _built.get(unit, {}), {}
     for block in view.blocks:
-        last = block.end if block.end <= view.today else max(view.today, block.start)
         held = before.get(id(block))
-        if held is None or held[0] is not block or held[1] != last:
-            held = block, last, _built_up(block, last, view.today, unit)
+        if held is None or held[0] is not block or held[1] != view.today:
+            held = block, view.today, block_build_up(block, view.today, unit)
         kept[id(block)] = held
     _built[unit] = kept
     return [built for _, _, built in kept.values()]
 
 
-def _built_up(block: BlockView, last: date, today: date, unit: str) -> BuildUp:
+def block_build_up(block: BlockView, today: date, unit: str = "time") -> BuildUp:
+    """The same of one block alone, which is not kept."""
     import numpy as np
 
     from tercet.engine import tally
 
+    last = block.end if block.end <= today else max(today, block.start)
     runs = [
         session
         for week in block.weeks

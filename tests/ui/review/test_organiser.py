@@ -10,17 +10,20 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, QPointF, Qt
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtGui import QImage, QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from tests.ui import fit
 
+from tercet.library import planning
 from tercet.library.library import Library
 from tercet.library.review import choices
 from tercet.library.review.content import Before
+from tercet.store import queries
 from tercet.ui import theme
 from tercet.ui.review.organiser import Organiser
-from tercet.ui.review.page_list import NUMBER
+from tercet.ui.review.page_list import KEY, NUMBER, THUMB
+from tercet.ui.review.page_view import thumbnail
 from tercet.ui.review.presenter import Presenter
 from tercet.ui.widgets import Label
 from tercet.ui.window import MainWindow
@@ -101,6 +104,62 @@ def test_alt_and_arrow_move_a_page_and_a_click_leaves_it_out(qtbot, organiser: O
         return bool(said) and not any(re.fullmatch(r"\d+ of \d+", words) for words in said)
 
     qtbot.waitUntil(painted_without_number, timeout=5_000)
+
+
+def test_an_edit_reaches_every_page_that_shows_it(
+    qtbot, organiser: Organiser, library: Library
+) -> None:
+    """The picture in small of each page, the page in view, its numbers, its name when spoken."""
+
+    def pictures() -> dict[str, QImage]:
+        rows = [organiser.list.item(k) for k in range(organiser.list.count())]
+        drawn = {row.data(KEY): row.data(Qt.ItemDataRole.DecorationRole) for row in rows}
+        return {key: made.toImage() for key, made in drawn.items() if made is not None}
+
+    def fresh() -> dict[str, QImage]:
+        return {
+            page.key: thumbnail(page, organiser.look, *THUMB, 1.0).toImage()
+            for page in organiser.review.pages
+        }
+
+    def numbers() -> list[tuple[str, ...]]:
+        table = organiser.table
+        return [
+            tuple(table.item(row, column).text() for column in range(table.columnCount()))
+            for row in range(table.rowCount())
+        ]
+
+    qtbot.waitUntil(lambda: pictures() == fresh(), timeout=10_000)
+    before = organiser.review
+    block = next(b for b in library.call(queries.blocks) if b.name == "Support")
+    organiser.context.acts.do(planning.set_block, replace(block, easy_target=0.61))
+    qtbot.waitUntil(lambda: organiser.review != before, timeout=10_000)
+    after = {page.key: page for page in organiser.review.pages}
+    changed = {page.key for page in before.pages if after[page.key] != page}
+    assert "blocks" in changed
+    assert set(pictures()) == set(after)  # one stays in view until it is drawn anew
+    qtbot.waitUntil(lambda: pictures() == fresh(), timeout=10_000)
+    organiser.choose_in_list("volume")
+    organiser._numbers.click()
+    assert numbers() == list(after["volume"].table.rows)
+    organiser.choose_in_list("line")
+    longest = max(organiser._view.sessions, key=lambda session: session.running_s)
+    organiser.context.acts.delete(longest)
+    before = organiser.review
+    qtbot.waitUntil(lambda: organiser.review != before, timeout=10_000)
+    assert numbers() == list(organiser.current().table.rows)
+    assert organiser.current().title in organiser.page.accessibleName()
+    organiser._numbers.click()
+    claims = organiser.current().title.split()
+    qtbot.waitUntil(
+        lambda: set(claims) <= set(" ".join(mark.words for mark in organiser.page.marks).split()),
+        timeout=10_000,
+    )
+    qtbot.waitUntil(lambda: pictures() == fresh(), timeout=10_000)
+    spoken = organiser.list.item(0).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert organiser.review.pages[0].title in spoken
+    for page in organiser.review.pages:
+        assert all(longest.id not in page.table.behind(k) for k in range(len(page.table.rows)))
 
 
 def test_a_number_leads_to_its_runs(qtbot, organiser: Organiser) -> None:

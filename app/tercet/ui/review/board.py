@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
 from tercet.engine.scale import Floats, Shade
 from tercet.ui.review import hatch
@@ -18,6 +19,13 @@ from tercet.ui.stairs import steps
 WIDTH, HEIGHT = 1366.0, 768.0
 ROLES = ("easy", "moderate", "hard")
 HALO = 6.0
+#: Distance along x and width of a texture's strokes, and whether they slant.
+_STROKES = {
+    Shade.MODERATE: (hatch.SLANTED_PITCH, 1.3, True),
+    Shade.HARD: (hatch.UPRIGHT_PITCH, 1.0, False),
+}
+#: Under so many pixels a unit a texture is nothing but a tint: its strokes lie under a pixel apart.
+SMALL = 0.15
 #: From a value along an axis to its place on the page.
 Along = Callable[[float], float]
 
@@ -41,13 +49,19 @@ class Board:
         self.marks: list[Mark] = []
         self.spots: list[Mark] = []
         self.taken: list[QRectF] = []  # by dots that words stay clear of
+        self._metrics: dict[str, QFontMetricsF] = {}
+        self._grounds: dict[Shade, QColor] = {}
+        # So small that no stroke of a texture covers a pixel of the device.
+        self._small = abs(painter.deviceTransform().m11()) < SMALL
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
     # Words -------------------------------------------------------------------------------
 
     def metrics(self, role: str) -> QFontMetricsF:
         """Metrics of a role's font."""
-        return QFontMetricsF(self.look.font(role))
+        if role not in self._metrics:
+            self._metrics[role] = QFontMetricsF(self.look.font(role))
+        return self._metrics[role]
 
     def wide(self, words: str, role: str = "body") -> float:
         """Width of words."""
@@ -149,7 +163,7 @@ class Board:
             return
         all_x, all_y = np.concatenate((x, x[::-1])), np.concatenate((high, low[::-1]))
         self.painter.setPen(Qt.PenStyle.NoPen)
-        self.painter.setBrush(self.look.color(ROLES[shade]))
+        self.painter.setBrush(self._ground(shade))
         self.painter.drawPolygon(_polygon(all_x, all_y))
         self._strokes(shade, lambda p, s: hatch.in_polygon(all_x, all_y, p, slanted=s))
 
@@ -168,7 +182,7 @@ class Board:
 
     def shade(self, rect: QRectF, shade: Shade) -> None:
         """Fill a rectangle with a shade, its texture and easy's outline."""
-        self.painter.fillRect(rect, self.look.color(ROLES[shade]))
+        self.painter.fillRect(rect, self._ground(shade))
         self._strokes(shade, lambda p, s: hatch.in_rect(rect, p, slanted=s))
         if shade == Shade.EASY:
             self.outline(rect, "easy_outline")
@@ -217,16 +231,42 @@ class Board:
         self.painter.setBrush(self.look.color(color))
         self.painter.drawEllipse(QPointF(x, y), radius, radius)
 
+    def _textured(self, shade: Shade) -> bool:
+        return shade != Shade.EASY and not (self.look.ink and shade == Shade.HARD)
+
+    def _ground(self, shade: Shade) -> QColor:
+        """What a shade is filled with below its texture, or in small in place of both."""
+        if shade not in self._grounds:
+            self._grounds[shade] = self._mixed(shade)
+        return self._grounds[shade]
+
+    def _mixed(self, shade: Shade) -> QColor:
+        ground = self.look.color(ROLES[shade])
+        if not (self._small and self._textured(shade)):
+            return ground
+        texture = self.look.color(f"{ROLES[shade]}_texture")
+        pitch, width, slanted = _STROKES[shade]
+        part = width * (math.sqrt(2.0) if slanted else 1.0) / pitch
+
+        def mixed(under: int, over: int) -> int:
+            return round(under + part * (over - under))
+
+        return QColor(
+            mixed(ground.red(), texture.red()),
+            mixed(ground.green(), texture.green()),
+            mixed(ground.blue(), texture.blue()),
+        )
+
     def _strokes(self, shade: Shade, cut: Callable[[float, bool], list[QLineF]]) -> None:
-        if shade == Shade.EASY or (self.look.ink and shade == Shade.HARD):
+        if self._small or not self._textured(shade):
             return
-        slanted = shade == Shade.MODERATE
-        pen = QPen(self.look.color(f"{ROLES[shade]}_texture"), 1.3 if slanted else 1.0)
+        pitch, width, slanted = _STROKES[shade]
+        pen = QPen(self.look.color(f"{ROLES[shade]}_texture"), width)
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
         self.painter.setPen(pen)
-        pitch = hatch.SLANTED_PITCH if slanted else hatch.UPRIGHT_PITCH
         self.painter.drawLines(cut(pitch, slanted))
 
 
 def _polygon(x: Sequence[float] | Floats, y: Sequence[float] | Floats) -> QPolygonF:
-    return QPolygonF([QPointF(float(a), float(b)) for a, b in zip(x, y, strict=True)])
+    places = zip(np.asarray(x).tolist(), np.asarray(y).tolist(), strict=True)
+    return QPolygonF([QPointF(a, b) for a, b in places])

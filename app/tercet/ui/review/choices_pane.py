@@ -250,9 +250,10 @@ class ChoicesPane(QWidget):
 def _fill(box: QComboBox, entries: Sequence[tuple[str, str]], key: str) -> None:
     """Offer entries, by key and name, and choose one without telling of it."""
     blocker = QSignalBlocker(box)
-    box.clear()
-    for value, words in entries:
-        box.addItem(words, value)
+    if [(box.itemData(k), box.itemText(k)) for k in range(box.count())] != list(entries):
+        box.clear()
+        for value, words in entries:
+            box.addItem(words, value)
     box.setCurrentIndex(max(box.findData(key), 0))
     blocker.unblock()
 

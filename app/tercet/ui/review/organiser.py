@@ -141,8 +141,7 @@ class Organiser(Page):
         self._heading.setText(heading if foot.number else out)
         other = self.page.page is None or self.page.page.key != page.key
         self.page.show_page(page, self.look, foot)
-        table = page.table
-        fill_table(self.table, table.headings, table.rows, set(table.words) or {0})
+        self._fill_table()
         self.notes.show_words(page.notes, other=other)
         self.pane.show_review(review, page, self._chosen, self._look_name)
 
@@ -245,6 +244,14 @@ class Organiser(Page):
 
     def _show_numbers(self, shown: bool) -> None:
         self._stack.setCurrentWidget(self.table if shown else self.page)
+        self._fill_table()
+
+    def _fill_table(self) -> None:
+        """Fill the table while it is looked at; it takes its time."""
+        page = self.current()
+        if page is not None and self._stack.currentWidget() is self.table:
+            table = page.table
+            fill_table(self.table, table.headings, table.rows, set(table.words) or {0})
 
     # Building ----------------------------------------------------------------------------
 

@@ -2,9 +2,19 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import (
+    QModelIndex,
+    QPersistentModelIndex,
+    QRect,
+    QSignalBlocker,
+    QSize,
+    Qt,
+    QTimer,
+    Signal,
+)
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPixmap
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -25,6 +35,8 @@ KEY = Qt.ItemDataRole.UserRole
 OUT = Qt.ItemDataRole.UserRole + 1
 NUMBER = Qt.ItemDataRole.UserRole + 2
 THUMB = (96, 54)
+#: Pictures are drawn for so long before the list is painted with them. [s]
+DRAWN_S = 0.012
 
 
 class _Row(QStyledItemDelegate):
@@ -99,6 +111,7 @@ class PageList(QListWidget):
         self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self._shown: tuple[Page, ...] = ()
+        self._undrawn: set[str] = set()  # keys of pages whose picture is missing or an older one
         self._look: Look | None = None
         self._drawing = QTimer(self)
         self._drawing.setSingleShot(True)
@@ -112,24 +125,29 @@ class PageList(QListWidget):
         if (tuple(pages), look) == (self._shown, self._look):
             return
         before = {page.key: page for page in self._shown} if look == self._look else {}
-        kept = {
-            self.item(k).data(KEY): self.item(k).data(Qt.ItemDataRole.DecorationRole)
-            for k in range(self.count())
+        self._undrawn = {
+            page.key for page in pages if page.key in self._undrawn or before.get(page.key) != page
         }
+        keys = [page.key for page in pages]
+        # What was drawn of a page stays until it is drawn anew.
+        drawn = {item.data(KEY): item.data(Qt.ItemDataRole.DecorationRole) for item in self._items}
         self._shown, self._look = tuple(pages), look
         self.blockSignals(True)
-        self.clear()
+        if list(drawn) != keys:
+            self.clear()
+            for page in pages:
+                item = QListWidgetItem()
+                item.setData(KEY, page.key)
+                item.setData(Qt.ItemDataRole.DecorationRole, drawn.get(page.key))
+                self.addItem(item)
         number = 0
-        for page in pages:
-            picture = kept.get(page.key) if before.get(page.key) == page else None
-            item = QListWidgetItem(page.name)
-            item.setData(KEY, page.key)
+        for item, page in zip(self._items, pages, strict=True):
+            item.setText(page.name)
             item.setData(
                 OUT, tr("left out") if page.hidden else tr("no data yet") if page.empty else ""
             )
             number += not (page.hidden or page.empty)
             item.setData(NUMBER, 0 if page.hidden or page.empty else number)
-            item.setData(Qt.ItemDataRole.DecorationRole, picture)
             said = (
                 tr("{name}, left out: {title}", name=page.name, title=page.title)
                 if page.hidden
@@ -138,20 +156,27 @@ class PageList(QListWidget):
                 else f"{page.name}: {page.title}"
             )
             item.setData(Qt.ItemDataRole.AccessibleTextRole, said)
-            self.addItem(item)
-        keys = [page.key for page in pages]
         self.setCurrentRow(keys.index(key) if key in keys else 0)
         self.blockSignals(False)
         self._drawing.start()
 
+    @property
+    def _items(self) -> list[QListWidgetItem]:
+        return [self.item(row) for row in range(self.count())]
+
     def _draw_next(self) -> None:
-        """Draw one thumbnail that is missing; the page itself comes first."""
-        for row, page in enumerate(self._shown):
-            item = self.item(row)
-            if item is not None and item.data(Qt.ItemDataRole.DecorationRole) is None:
-                assert self._look is not None
-                drawn = thumbnail(page, self._look, *THUMB, self.devicePixelRatio())
+        """Draw thumbnails that are missing, a few in one go; the page itself comes first."""
+        until = time.perf_counter() + DRAWN_S
+        for item, page in zip(self._items, self._shown, strict=False):
+            if page.key not in self._undrawn or item.data(KEY) != page.key:
+                continue
+            assert self._look is not None
+            drawn = thumbnail(page, self._look, *THUMB, self.devicePixelRatio())
+            with QSignalBlocker(self.model()):  # the rows need not be laid out again
                 item.setData(Qt.ItemDataRole.DecorationRole, drawn)
+            self.viewport().update(self.visualItemRect(item))
+            self._undrawn.discard(page.key)
+            if time.perf_counter() > until:
                 self._drawing.start()
                 return
 

@@ -42,6 +42,8 @@ class PageView(QWidget):
 
     def show_page(self, page: Page | None, look: Look, foot: Foot) -> None:
         """Show a page in a look, with its foot."""
+        if (page, look, foot) == (self._page, self._look, self._foot):
+            return  # it stands there already
         self._page, self._look, self._foot = page, look, foot
         if page is not None:
             self.setAccessibleName(tr("Page {n}: {title}", n=foot.number, title=page.title))
