@@ -5,6 +5,7 @@ from __future__ import annotations
 import warnings
 from dataclasses import replace
 from datetime import date, datetime, timedelta
+from itertools import pairwise
 
 import pandas as pd
 import pytest
@@ -50,6 +51,21 @@ def test_a_season_without_a_main_race_still_ends_with_its_own() -> None:
     assert (a.race, a.start) == (races[1], first[0].day)
     assert b.race == races[2]
     assert b.end == second[-2].day
+
+
+def test_years_without_a_race_are_seasons_of_their_own_and_no_run_is_left_out() -> None:
+    runs = [run(k, 7 * k, 40, 5) for k in range(200)]  # 2 March 2026 on, a run a week
+    found = years.pasts(view_of(runs))
+    assert [past.name for past in found] == ["2026", "2027", "2028", "To December 2029"]
+    assert [run.id for past in found for run in past.runs] == list(range(200))
+    assert all(a.end < b.start for a, b in pairwise(found))
+    # A race at the end takes the year before it; what lies before that is told by years.
+    race = RaceView(1, runs[-1].day, "Harbour 10", main=True)
+    raced = years.pasts(view_of(runs, (race,)))
+    assert raced[-1].race == race
+    assert raced[-1].start == race.day - timedelta(weeks=years.MOST_WEEKS, days=-1)
+    assert [past.name for past in raced[:-1]] == ["2026", "2027", "To December 2028"]
+    assert [run.id for past in raced for run in past.runs] == list(range(200))
 
 
 @pytest.mark.parametrize(

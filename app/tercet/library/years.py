@@ -125,17 +125,17 @@ def _past(
 
 
 def _name(race: RaceView | None, end: date) -> str:
-    return (
-        f"{race.name} {race.day.year}"
-        if race is not None
-        else tr("To {month} {year}", month=month(end.month), year=end.year)
-    )
+    if race is not None:
+        return f"{race.name} {race.day.year}"
+    if (end.month, end.day) == (12, 31):
+        return str(end.year)
+    return tr("To {month} {year}", month=month(end.month), year=end.year)
 
 
 def _seasons(
     view: SeasonView, running: Sequence[SessionView]
 ) -> list[tuple[date, date, RaceView | None]]:
-    """Spans that end with a main race (any race where none is main), or with a long break."""
+    """Spans that end with a main race (any race where none is main), a long break, or a year."""
     marked = [race.day for race in view.races if race.main]
     main = [
         race
@@ -163,10 +163,26 @@ def _seasons(
     for end, race in sorted(ends, key=lambda pair: pair[0]):
         inside = [run.day for run in running if begin <= run.day <= end]
         if inside:
-            start = max(inside[0], end - MOST_WEEKS * 7 * DAY + DAY)
-            out.append((start, end, race))
+            out += _whole_or_years(inside, end, race)
         begin = end + DAY
     return out
+
+
+def _whole_or_years(
+    days: Sequence[date], end: date, race: RaceView | None
+) -> list[tuple[date, date, RaceView | None]]:
+    """A season of at most a year; what lies before it, and long running to no race, by years."""
+    most = end - MOST_WEEKS * 7 * DAY + DAY
+    if days[0] >= most:
+        return [(days[0], end, race)]
+    last = end if race is None else most - DAY
+    out: list[tuple[date, date, RaceView | None]] = []
+    for year in range(days[0].year, last.year + 1):
+        first = max(days[0], date(year, 1, 1))
+        to = min(last, date(year, 12, 31))
+        if any(first <= day <= to for day in days):
+            out.append((first, to, None))
+    return out if race is None else [*out, (most, end, race)]
 
 
 def weeks_back(past: Past, races: Sequence[RaceView]) -> list[WeekBack]:
