@@ -22,7 +22,7 @@ from pathlib import Path
 from tercet import formats
 from tercet.domain import DatedThresholds, Failed
 from tercet.engine.shades import Thresholds
-from tercet.library import operations, reading
+from tercet.library import memory, operations, reading
 from tercet.library.library import Library
 from tercet.library.reading import Terms
 from tests.bench.family import Family
@@ -130,6 +130,7 @@ def read(place: Path) -> str:
 
 def judge(place: Path) -> str:
     """Read, judge and pack, as a worker of an import does."""
+    memory.give_back()
     found = reading.read_file(str(place), Terms((THRESHOLDS,)))
     return f"{found.status}, {len(found.runs)} run. {found.problem}"
 

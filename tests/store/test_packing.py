@@ -82,6 +82,18 @@ def test_rounding_a_recording_again_changes_nothing() -> None:
         assert (stream.values == twice.streams[name].values).all()
 
 
+def test_rounding_in_place_takes_no_second_copy() -> None:
+    apart, recording = packing.rounded(steady()), steady()
+    recording.streams["heart_rate"].time.flags.writeable = False
+    once = packing.rounded(recording, in_place=True)
+    assert once.time is recording.time
+    for name, stream in once.streams.items():
+        assert stream.values is recording.streams[name].values
+        assert (stream.time == apart.streams[name].time).all()
+        assert (stream.values == apart.streams[name].values).all()
+    assert once.streams["heart_rate"].time is not recording.streams["heart_rate"].time
+
+
 def test_a_rounded_recording_comes_back_from_its_bytes() -> None:
     recording = packing.rounded(steady())
     clock, back = packing.unpack_streams(packing.pack_streams(recording))

@@ -262,7 +262,8 @@ class _Course:
         model = model.reshape(k, self.pool).mean(axis=1)
         middle = fine.reshape(k, self.pool).mean(axis=1)
         rise = (settled(middle * 1.03, t) - settled(middle * 0.97, t)) / 0.06
-        answer = _pulse(k, self.step, tau)[at] * rise[None, :]
+        answer = _pulse(k, self.step, tau)[at]
+        answer *= rise[None, :]
         above = model[at] - (t.lt1_hr or 0.0)
         mean = SHIFT[0] + DRIFT[0] * self.hours[at] + GAIN_ERROR[0] * above
         r = self.seen[at] - model[at] - mean + answer @ self.total
@@ -272,7 +273,9 @@ class _Course:
             np.full(len(at), SHIFT[1]), DRIFT[1] * self.hours[at], GAIN_ERROR[1] * above,
             START_BPM * np.exp(-self.time[at] / tau),
         ))  # fmt: skip
-        cov = answer @ cross + self.slow[np.ix_(at, at)] + bases @ bases.T
+        cov = answer @ cross
+        cov += self.slow[np.ix_(at, at)]
+        cov += bases @ bases.T
         cov[np.diag_indices(len(at))] += self.quick
         known = np.column_stack((r, whole, cross.T)) if full else np.column_stack((r, whole))
         solved = np.linalg.solve(cov, known)

@@ -26,6 +26,7 @@ HELD_S, ALIKE = 240.0, 0.10
 STEP_S = 10
 #: Longer runs are worked in longer steps.
 MOST_STEPS = 720
+_AT_ONCE = 64  # rows
 
 
 def unseen_by_pace(even: Floats, seen: NDArray[np.bool_], spread: float) -> tuple[Floats, float]:
@@ -81,10 +82,14 @@ def wavering(even: Floats, seen: NDArray[np.bool_]) -> Floats:
     pace = filled.reshape(count, step).sum(axis=1) / np.maximum(weight, 1.0)
     time = step * np.arange(count)
     past, alike = (time / HELD_S).astype(np.float32), (pace / ALIKE).astype(np.float32)
-    near = alike[:, None] - alike[None, :]
-    near *= np.float32(-0.5) * near
-    near -= np.abs(past[:, None] - past[None, :])
-    near = np.exp(near, out=near).astype(np.float64) * weight[None, :]
+    near = np.empty((count, count))
+    for begin in range(0, count, _AT_ONCE):  # all at once it would take four times the memory
+        some = slice(begin, begin + _AT_ONCE)
+        like = alike[some, None] - alike[None, :]
+        like *= np.float32(-0.5) * like
+        like -= np.abs(past[some, None] - past[None, :])
+        near[some] = np.exp(like, out=like)
+    near *= weight[None, :]
     held = (near @ pace) / np.maximum(near.sum(axis=1), 1e-9)
     off = np.where(weight > 0, pace - held, 0.0)
     smooth = np.interp(np.arange(n) + 0.5, time + step / 2, off)

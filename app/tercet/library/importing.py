@@ -25,7 +25,7 @@ from tercet.domain import Changes, Failed
 from tercet.formats import archive
 from tercet.formats.unpack import Counted, Refused
 from tercet.language import mark, several, tr
-from tercet.library import reading
+from tercet.library import memory, reading
 from tercet.library.intake import Taken
 from tercet.library.sources import UNREADABLE, Source, opened_up
 
@@ -147,6 +147,7 @@ class Workers:
 def _settle(spoken: str) -> None:
     """Make a worker let the window go first, and end with the program however that ends."""
     language.use(spoken)
+    memory.give_back()
     if hasattr(os, "nice"):
         os.nice(10)
     Thread(target=_end_with_parent, daemon=True).start()

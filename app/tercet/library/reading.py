@@ -249,7 +249,7 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
     for part in range(len(found)):
         recording = found[part]
         try:
-            found[part] = recording = packing.rounded(recording)
+            found[part] = recording = packing.rounded(recording, in_place=True)
             runs.append(prepare(recording, part, terms.thresholds, terms.zone))
         except Exception as error:  # one file must never end the import of the others
             log.exception("judging %s failed", Path(source.shown).name)

@@ -51,9 +51,9 @@ def pack(values: Floats, resolution: float) -> bytes:
     return (b"s" if width == 2 else b"l") + zlib.compress(_shuffle(steps.astype(kind)), 6)
 
 
-def _steps_of(values: Floats, resolution: float) -> Floats:
+def _steps_of(values: Floats, resolution: float, out: Floats | None = None) -> Floats:
     """Whole steps of a resolution, still as floats; one copy and no more, for runs may be long."""
-    whole = np.asarray(values, dtype=np.float64) / resolution
+    whole = np.divide(values, resolution, out=out, dtype=np.float64)
     return np.asarray(np.rint(whole, out=whole), dtype=np.float64)
 
 
@@ -90,14 +90,16 @@ def _unshuffle(data: bytes, kind: str) -> NDArray[np.int16] | NDArray[np.int64]:
     return np.ascontiguousarray(octets.T).view(kind).ravel()
 
 
-def rounded(recording: Recording) -> Recording:
+def rounded(recording: Recording, *, in_place: bool = False) -> Recording:
     """Round a recording to the stored resolution, so that what is judged now is judged again alike.
 
-    ``pack`` and ``unpack`` of a rounded recording change nothing.
+    ``pack`` and ``unpack`` of a rounded recording change nothing. One that is long and of no use
+    unrounded may be changed in place.
     """
 
     def at(values: Floats, name: str) -> Floats:
-        whole = _steps_of(values, RESOLUTION[name])
+        out = values if in_place and values.flags.writeable else None
+        whole = _steps_of(values, RESOLUTION[name], out)
         whole *= RESOLUTION[name]
         return whole
 
