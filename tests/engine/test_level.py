@@ -59,3 +59,26 @@ def test_how_much_is_worked_at_once_changes_nothing(monkeypatch: pytest.MonkeyPa
     monkeypatch.setattr(level, "_AT_ONCE", 3)
     monkeypatch.setattr(level, "_EDGES_AT_ONCE", 4)
     np.testing.assert_array_equal(level.sharpened(level.track(seen, width), seen).belief, whole)
+
+
+def test_a_long_line_gives_the_same_without_keeping_it_all(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    seen = noisy([-0.3, 0.1, -0.2], [400, 90, 301])
+    seen[500:560] = np.nan
+    width = np.full(len(seen), 0.03)
+    kept = level.sharp(seen, width)
+    monkeypatch.setattr(level, "KEPT_S", 600)
+    monkeypatch.setattr(level, "_AT_ONCE", 3)
+    monkeypatch.setattr(level, "_ROWS_AT_ONCE", 50)
+    long = level.sharp(seen, width)
+    assert isinstance(kept, level.Levels) and isinstance(long, level.LongLevels)
+    np.testing.assert_array_equal(long.grid, kept.grid)
+    np.testing.assert_allclose(long.mean, kept.mean, rtol=0, atol=1e-7)  # of float32 sums
+    for _ in range(2):
+        at = 0
+        for begin, rows in long.blocks():
+            assert begin == at and len(rows) <= 50
+            np.testing.assert_array_equal(rows, kept.belief[at : at + len(rows)])
+            at += len(rows)
+        assert at == len(seen)

@@ -33,7 +33,6 @@ WORK = 0.35
 NO_HILLS_SPREAD = 0.012
 #: Time constant used where heart rate judges alone. [s]
 ALONE_TAU_S = 50.0
-_AT_ONCE = 2**12  # seconds whose levels are copied, some 100 to each
 
 
 @dataclass(frozen=True, eq=False)
@@ -95,9 +94,12 @@ def weigh(
     log_speed = np.full(n, np.nan)
     log_speed[seen] = np.log(level_speed[seen] / lt2)
     width = np.full(n, level.scatter(log_speed))
-    levels = level.sharpened(level.track(log_speed, width), log_speed)
+    levels: level.Levels | level.LongLevels
     if moved.indoor and not moved.by_belt and t is not None:
-        levels = _stretched(levels, moved, heart, t, hills)
+        whole = level.sharpened(level.track(log_speed, width), log_speed)
+        levels = _stretched(whole, moved, heart, t, hills)
+    else:
+        levels = level.sharp(log_speed, width)
     held = lt2 * np.exp(levels.mean)
     followed = np.where(seen, held, level_speed)
     even = followed.copy()
@@ -148,7 +150,7 @@ def weigh(
 
 
 def _chances(
-    levels: level.Levels,
+    levels: level.Levels | level.LongLevels,
     below: ground.Ground,
     t: Thresholds,
     added: Floats,
@@ -172,19 +174,18 @@ def _chances(
     # The sum of level and cost lies on one even grid, as both have the same step.
     span = len(levels.grid) + len(costs) - 1
     sums = levels.grid[0] + costs[0] + level.STEP * np.arange(span)
-    chance = []
+    mixed = []
     for line in (float(np.log(t.lt1_speed / t.lt2_speed)), 0.0):
         off = (sums[None, :] + shifts[:, None] - line) / widths[:, None]
         # A logistic stands for the normal law of what is in doubt.
         under = 1.0 / (1.0 + np.exp(np.clip(1.702 * off, -50, 50)))
         windows = np.lib.stride_tricks.sliding_window_view(under, len(costs), axis=1)
-        mixed = (windows @ belief).astype(np.float32)
-        found = np.empty(len(which))
-        for begin in range(0, len(which), _AT_ONCE):
-            part = slice(begin, begin + _AT_ONCE)
-            found[part] = np.einsum("nm,nm->n", levels.belief[part], mixed[which[part]])
-        chance.append(found)
-    low, high = chance
+        mixed.append((windows @ belief).astype(np.float32))
+    low, high = np.empty((2, len(which)))
+    for begin, rows in levels.blocks():
+        part = slice(begin, begin + len(rows))
+        for found, mix in zip((low, high), mixed, strict=True):
+            found[part] = np.einsum("nm,nm->n", rows, mix[which[part]])
     low, high = np.clip(low, 0.0, 1.0), np.clip(high, 0.0, 1.0)
     high = np.maximum(low, high)
     return np.stack((low, high - low, 1.0 - high), axis=1)
