@@ -95,3 +95,25 @@ def test_weeks_that_begin_on_sunday_are_laid_anew_in_a_new_window(qtbot, some_li
         desk.main.close()
         desk.main.deleteLater()
         desk.close()
+
+
+@pytest.mark.parametrize("size", [150, 200])
+def test_the_chosen_day_stays_in_view_when_the_text_grows(qtbot, dialog, size) -> None:
+    window = dialog.parent()
+    window.resize(1366, 768)
+    sheet = window.season_page.sheet
+    sheet.choose(())
+    sheet.setFocus()
+    last = sheet.model().rowCount() - 1
+    sheet._set_current(last, 5)
+
+    def seen() -> bool:
+        return sheet.viewport().rect().contains(sheet.visualRect(sheet.currentIndex()))
+
+    qtbot.waitUntil(seen, timeout=5_000)
+    window.look.choose(size=size)
+    qtbot.wait(300)
+    assert seen()
+    window.look.choose(size=100)
+    qtbot.wait(300)
+    assert seen()

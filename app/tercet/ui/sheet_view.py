@@ -79,8 +79,7 @@ class SheetView(QTableView):
         self._model.set_season(season)
         self._delegate.current = None
         self._delegate.set_layout(self._delegate.layout)
-        self._fit_rows()
-        self._fit_columns()
+        self._fit()
         if selected is not None and self._where(selected) is not None:
             self.select_session(selected)
         elif day is not None:
@@ -101,8 +100,7 @@ class SheetView(QTableView):
         self._given = glance
         self._model.set_season(glance.season, glance.cap_s)
         self._delegate.set_layout(self._delegate.layout)
-        self._fit_rows()
-        self._fit_columns()
+        self._fit()
 
     def glance(self, season: SeasonView, runner: str) -> Glance | None:
         """What is in view, for the next start."""
@@ -123,16 +121,9 @@ class SheetView(QTableView):
 
     def zoom(self, step: int) -> None:
         """Make the rows taller (-1) or flatter (1); 0 as a window opens with."""
-        anchor, chosen = self._anchor(), self.currentIndex()
-        seen = self.viewport().rect().intersects(self.visualRect(chosen))
         now = self._zoomed or sheet_zoom.usual(self.window().height())
         self._zoomed = sheet_zoom.stepped(now, step) if step else None
-        self.card.hide()
-        self._fit_rows()
-        self._fit_columns()
-        self._restore(anchor)
-        if seen:
-            self.scrollTo(chosen)
+        self._refit()
 
     def light_up(self, found: Collection[int] | None) -> None:
         """Let only these sessions stand out, or all with ``None``."""
@@ -236,9 +227,12 @@ class SheetView(QTableView):
         return QSize(320, theme.current().px(120))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
+        chosen = self.currentIndex()
+        seen = QRect(QPoint(), event.oldSize()).intersects(self.visualRect(chosen))
         super().resizeEvent(event)
-        self._fit_rows()
-        self._fit_columns()
+        self._fit()
+        if seen:
+            self.scrollTo(chosen)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -264,13 +258,23 @@ class SheetView(QTableView):
             QTimer.singleShot(0, self.first_painted.emit)
 
     def _theme_changed(self) -> None:
-        anchor = self._anchor()
         self._delegate.set_theme(theme.current())
         self._header.set_theme(theme.current())
+        self._refit()
+
+    def _refit(self) -> None:
+        """Take on other measures: the same weeks stay in view, and the chosen day where it was."""
+        anchor, chosen = self._anchor(), self.currentIndex()
+        seen = self.viewport().rect().intersects(self.visualRect(chosen))
         self.card.hide()
+        self._fit()
+        self._restore(anchor)
+        if seen:
+            self.scrollTo(chosen)
+
+    def _fit(self) -> None:
         self._fit_rows()
         self._fit_columns()
-        self._restore(anchor)
 
     def _fit_rows(self) -> None:
         px = theme.current().px
@@ -278,10 +282,9 @@ class SheetView(QTableView):
         self._delegate.set_zoom(zoom)
         height, heading = px(zoom.row), px(zoom.heading)
         header = self.verticalHeader()
-        rows = self._model.rows()
         if header.defaultSectionSize() != height:
             header.setDefaultSectionSize(height)
-        for number, row in enumerate(rows):
+        for number, row in enumerate(self._model.rows()):
             wanted = heading if row.week is None else height
             if header.sectionSize(number) != wanted:
                 header.resizeSection(number, wanted)
