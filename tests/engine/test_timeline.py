@@ -93,3 +93,20 @@ def test_stretches_put_together_are_the_whole(gaps: list[float], length: int) ->
     together = np.concatenate([piece.channels["heart_rate"] for piece in pieces])
     np.testing.assert_array_equal(together, whole.channels["heart_rate"])
     assert pieces[0].covered[0] == whole.covered[0] and pieces[-1].covered[-1] == whole.covered[-1]
+
+
+@pytest.mark.parametrize("step", [1.0, 0.1, 1e-7, 0.001, 1 / 3])
+def test_many_samples_are_kept_in_less_memory_and_stay_what_they_are(
+    monkeypatch: pytest.MonkeyPatch, step: float
+) -> None:
+    time = np.arange(500) * 1.5
+    values = np.random.default_rng(3).integers(-900, 2000, 500) * step
+    plain = timeline.Grid({"altitude": (time, values)}, time)
+    monkeypatch.setattr(timeline, "MANY", 100)
+    narrow = timeline.Grid({"altitude": (time, values)}, time)
+    assert (narrow._streams["altitude"][1] is values) == (step == 1 / 3)
+    for begin, end in ((0, 300), (300, len(plain))):
+        np.testing.assert_array_equal(
+            narrow.stretch(begin, end).channels["altitude"],
+            plain.stretch(begin, end).channels["altitude"],
+        )

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import gzip
 import json
+import weakref
 from datetime import date, timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -152,6 +154,26 @@ def recording_of(name: str) -> Recording:
     found = formats.read_path(SAMPLES / name)
     assert isinstance(found, list)
     return packing.rounded(found[0])
+
+
+def test_samples_are_let_go_before_they_are_judged(monkeypatch: pytest.MonkeyPatch) -> None:
+    seen: list[weakref.ref[Recording]] = []
+    left: list[object] = []
+    rounded, gist_of_pieces = packing.rounded, reading.gist_of_pieces
+
+    def watched(*args: Any, **more: Any) -> Recording:
+        recording = rounded(*args, **more)
+        seen.append(weakref.ref(recording))
+        return recording
+
+    def looked(*args: Any) -> Any:
+        left.append(seen[-1]())
+        return gist_of_pieces(*args)
+
+    monkeypatch.setattr(packing, "rounded", watched)
+    monkeypatch.setattr(reading, "gist_of_pieces", looked)
+    assert reading.read_file(str(SAMPLES / "2026-05-08-1855.gpx"), Terms()).status == "read"
+    assert left == [None]
 
 
 def test_the_local_day_of_a_run_that_crosses_midnight_is_that_of_its_start() -> None:

@@ -19,6 +19,8 @@ GAP_S = 30.0
 MOVING_SPEED = 0.5
 #: A distance counter that shows no more than this at the first sample started at zero. [m]
 COUNTER_START_M = 50.0
+#: A channel of more samples is kept as whole steps of one of these sizes if it consists of such.
+MANY, STEPS = 2**17, (0.1, 1e-7, 0.001)
 
 Streams = Mapping[str, tuple[ArrayLike, ArrayLike]]
 
@@ -170,6 +172,25 @@ def _on_grid(time: Floats, values: Floats, begin: int, end: int, gap: float) -> 
     return out
 
 
+class _Steps:
+    """Values of a long recording as whole steps: exactly what they are, in half the memory."""
+
+    def __init__(self, whole: NDArray[np.int32], step: float) -> None:
+        self._whole, self._step = whole, step
+
+    def __getitem__(self, part: slice) -> Floats:
+        return np.asarray(self._whole[part] * self._step, dtype=np.float64)
+
+
+def _kept(values: Floats) -> Floats | _Steps:
+    """The values, of many as steps where that changes none."""
+    for step in STEPS if len(values) > MANY else ():
+        whole = np.rint(values / step)
+        if np.abs(whole).max() < 2**31 and np.array_equal(whole * step, values):
+            return _Steps(whole.astype(np.int32), step)
+    return values
+
+
 class Grid:
     """A recording's one-second grid, of which any stretch can be laid out on its own.
 
@@ -194,8 +215,9 @@ class Grid:
         self._samples = samples if known.all() else samples[known]
         self._origin = float(self._samples[0]) if len(self._samples) else 0.0
         self._elapsed = float(self._samples[-1] - self._origin) if len(self._samples) else 0.0
-        self._streams = {name: _pair(stream) for name, stream in streams.items()}
         self._track = distance_track(streams)
+        pairs = {name: _pair(stream) for name, stream in streams.items()}
+        self._streams = {name: (time, _kept(values)) for name, (time, values) in pairs.items()}
         self._stops = list(stops)
         self._seconds = math.ceil(self._elapsed)
 
@@ -226,7 +248,9 @@ class Grid:
         clock = self._running_clock(begin, end)
         return Timeline(channels, np.diff(covered), covered, clock, last)
 
-    def _near(self, time: Floats, values: Floats, begin: int, end: int) -> tuple[Floats, Floats]:
+    def _near(
+        self, time: Floats, values: Floats | _Steps, begin: int, end: int
+    ) -> tuple[Floats, Floats]:
         """Samples of a stretch from the last one before it to the first one behind it."""
         low = int(np.searchsorted(time, self._origin + begin, side="right")) - 1
         high = int(np.searchsorted(time, self._origin + end, side="left")) + 1

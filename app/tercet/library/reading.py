@@ -6,7 +6,7 @@ import json
 import logging
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -20,6 +20,7 @@ from tercet.engine.corrections import Correction
 from tercet.engine.gist import Gist, gist, gist_of_pieces
 from tercet.engine.known import NOTHING, Known
 from tercet.engine.repetitions import in_words
+from tercet.engine.scale import Floats
 from tercet.formats.paper import FORMAT as PAPER
 from tercet.formats.paper import Page, Shorthand
 from tercet.formats.table import FORMAT as TABLE
@@ -131,14 +132,13 @@ def start_place(recording: Recording) -> str:
     return " ".join(f"{float(stream.values[0]):.3f}" for stream in both if stream is not None)
 
 
-def _run_row(recording: Recording, part: int, kept: Gist) -> Row:
-    """The store's row of a run, without its id, its file and its local clock."""
+def _run_row(recording: Recording, part: int) -> Row:
+    """The store's row of a run, without its id, file and local clock, and what judging tells."""
     plain = timeline.summary(engine_streams(dict(recording.streams)), recording.time)
-    sport = sport_by_data(recording.sport, plain)
     return {
         "part": part,
         "start_utc": recording.start.timestamp(),
-        "sport": sport,
+        "sport": sport_by_data(recording.sport, plain),
         "kind": recording.kind,
         "name": recording.name,
         "device": recording.device,
@@ -150,8 +150,6 @@ def _run_row(recording: Recording, part: int, kept: Gist) -> Row:
         "distance_m": plain.distance_m,
         "hr_mean": _or_none(plain.hr_mean),
         "hr_max": _or_none(plain.hr_max),
-        "climb_m": kept.climb_m,
-        "fingerprint": json.dumps(asdict(kept.fingerprint)) if sport == "running" else "",
         "stops": json.dumps(recording.stops),
         "laps": json.dumps([vars(lap) for lap in recording.laps]),
         "damage": recording.damage,
@@ -244,21 +242,22 @@ def _read_opened(source: Source, stream: Counted, terms: Terms) -> ReadFile:
     if unset_clock.dead_clock(first, datetime.now(UTC)):
         return read("refused", found[0].format, unset_clock.question(first))
     found = at_long_gaps(found)
-    runs = []
+    runs: list[ReadRun] = []
+    kind = found[0].format
     problem = next((recording.damage for recording in found if recording.damage), "")
-    for part in range(len(found)):
-        recording = found[part]
+    while found:
         try:
-            found[part] = recording = packing.rounded(recording, in_place=True)
-            runs.append(prepare(recording, part, terms.thresholds, terms.zone))
+            # held by nobody else, so that its samples are let go while it is judged
+            rounded = [packing.rounded(found.pop(0), in_place=True)]
+            runs.append(prepare(rounded.pop(), len(runs), terms.thresholds, terms.zone))
         except Exception as error:  # one file must never end the import of the others
             log.exception("judging %s failed", Path(source.shown).name)
             problem = tr(
                 "It was read but could not be judged ({reason}).",
                 reason=f"{type(error).__name__}: {error}",
             )
-            return read("refused", recording.format, problem)
-    return read("read", found[0].format, problem, tuple(runs))
+            return read("refused", kind, problem)
+    return read("read", kind, problem, tuple(runs))
 
 
 def _read_season(source: Source, stream: Counted) -> ReadFile:
@@ -275,13 +274,15 @@ def _read_season(source: Source, stream: Counted) -> ReadFile:
 def prepare(
     recording: Recording, part: int, thresholds: Sequence[DatedThresholds], zone_name: str
 ) -> ReadRun:
-    """Judge and pack one rounded recording."""
+    """Judge and pack one rounded recording; needs no samples of it once they are packed."""
     day, local = recording.start.date(), None
     entry = in_force(thresholds, day)
     if any(in_force(thresholds, day + timedelta(days=days)) != entry for days in (-1, 1)):
         local = localtime.local(recording, zone_name)
         entry = in_force(thresholds, localtime.local_day(recording.start, local.offset_s))
     values = entry.values if entry is not None else None
+    row, packed = _run_row(recording, part), packing.pack_streams(recording)
+    warmth = mean_warmth(recording.streams)
     _, pieces = judging.judged_pieces(
         engine_streams(dict(recording.streams)),
         recording.time,
@@ -289,13 +290,28 @@ def prepare(
         stops=recording.stops,
         beside=_pressed(recording),
     )
-    kept = gist_of_pieces(pieces, values, mean_warmth(recording.streams))
+    recording = _at_its_middle(recording)
+    kept = gist_of_pieces(pieces, values, warmth)
     del pieces  # and with them the line that they were laid out on
-    row = _run_row(recording, part, kept)
-    packed = packing.pack_streams(recording)
+    row["climb_m"] = kept.climb_m
+    row["fingerprint"] = json.dumps(asdict(kept.fingerprint)) if row["sport"] == "running" else ""
     # What knows the zone of a place takes as much memory as judging: it comes when that is over.
     local = local or localtime.local(recording, zone_name)
     return ReadRun(row | _clock(recording, local), _kept_row(kept, entry), packed)
+
+
+def _at_its_middle(recording: Recording) -> Recording:
+    """A recording of which but the middle value of every stream is left."""
+
+    def middle(values: Floats) -> Floats:
+        place = len(values) // 2
+        return values[place : place + 1].copy()
+
+    streams = {
+        name: Stream(middle(stream.time), middle(stream.values))
+        for name, stream in recording.streams.items()
+    }
+    return replace(recording, time=middle(recording.time), streams=streams)
 
 
 def _clock(recording: Recording, local: Local) -> Row:
