@@ -32,10 +32,11 @@ _NAMED_FIRST = re.compile(
 _WEEKDAY = re.compile(r"^[^\W\d_]{2,9}[.,]?\s+(?=[\d]|[^\W\d_]+\.?\s*\d)")
 _CLOCK = re.compile(r"(\d{1,2})[:h.](\d{2})(?:[:.](\d{2})(?:[.,]\d+)?)?\s*(am|pm|a\.m\.|p\.m\.)?")
 _PARTS = re.compile(r"(\d+):(\d{1,2})(?::(\d{1,2})(?:[.,]\d+)?)?")
+#: The last of several figures may go without its unit: "1h05", "45'30".
 _UNITS = re.compile(
     r"(?:(?P<d>\d+)\s*(?:d|days?)[\s,]*)?(?:(?P<h>\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?|std)\.?[\s,]*)?"
-    r"(?:(?P<m>\d+(?:[.,]\d+)?)\s*(?:m|min|mins|minutes?|'|′)\.?[\s,]*)?"
-    r"(?:(?P<s>\d+(?:[.,]\d+)?)\s*(?:s|secs?|seconds?|sek|\"|″|'')\.?)?",
+    r"(?:(?P<m>\d+(?:[.,]\d+)?)\s*(?:m|min|mins|minutes?|'|′|(?(h)$|(?!)))\.?[\s,]*)?"
+    r"(?:(?P<s>\d+(?:[.,]\d+)?)\s*(?:s|secs?|seconds?|sek|\"|″|''|(?(m)$|(?!)))\.?)?",
     re.IGNORECASE,
 )
 _ISO = re.compile(r"PT?(?:(\d+)H)?(?:(\d+)M)?(?:(\d+(?:\.\d+)?)S)?", re.IGNORECASE)
