@@ -17,12 +17,13 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Context:
-    """What a page works with."""
+    """What a page works with; ``home`` is where it will stand."""
 
     library: Library
     answers: Answers
     acts: Actions
     settings: QSettings
+    home: QWidget | None = None
 
 
 class Page(QWidget):
@@ -35,6 +36,10 @@ class Page(QWidget):
     def __init__(self, context: Context) -> None:
         super().__init__()
         self.context = context
+        # Before it holds anything: a new parent goes through all that a widget holds, for it may
+        # bring another style sheet. For the same reason pages put what holds others in its place
+        # before they fill it.
+        self.setParent(context.home)
 
     def refresh(self, view: SeasonView) -> None:
         """Show what holds now; called when the page is shown and after every change meanwhile."""

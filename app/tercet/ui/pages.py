@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from importlib import import_module
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
@@ -78,7 +78,7 @@ class Pages(QObject):
 
     def __init__(self, stack: QStackedWidget, context: Context) -> None:
         super().__init__(stack)
-        self._stack, self._context = stack, context
+        self._stack, self._context = stack, replace(context, home=stack)
         self._made: dict[str, Page] = {}
         self._view: SeasonView | None = None
         places = [entry.place.split(":")[0] for entry in PAGES]

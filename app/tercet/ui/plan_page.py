@@ -68,7 +68,16 @@ class PlanPage(Page):
         self._connect()
 
     def _arrange(self) -> None:
-        left = Pane()
+        left, right = Pane(), QSplitter(Qt.Orientation.Vertical)
+        right.setHandleWidth(10)
+        right.setChildrenCollapsible(False)
+        self.splitter = FoldingSplitter(
+            below=STACK_BELOW, height=STACKED_HEIGHT, beside=(620, 712), stacked=(450, 550)
+        )
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(12, 0, 12, 0)
+        outer.addWidget(clear_scroll(self.splitter))
+        self.splitter.put(left, right)
         head = QHBoxLayout()
         head.setSpacing(8)
         head.addWidget(Label(tr("Back from race day"), "pane_title"), 1)
@@ -99,20 +108,10 @@ class PlanPage(Page):
         foot.setContentsMargins(17, 4, 15, 0)
         foot.addWidget(caution)
         column.addLayout(foot)
-        right = QSplitter(Qt.Orientation.Vertical)
-        right.setHandleWidth(10)
-        right.setChildrenCollapsible(False)
         right.addWidget(self.block)
         right.addWidget(self.week)
         right.setStretchFactor(1, 1)
-        self.splitter = FoldingSplitter(
-            below=STACK_BELOW, height=STACKED_HEIGHT, beside=(620, 712), stacked=(450, 550)
-        )
-        self.splitter.put(left, right)
         right.setSizes([270, 400])
-        outer = QVBoxLayout(self)
-        outer.setContentsMargins(12, 0, 12, 0)
-        outer.addWidget(clear_scroll(self.splitter))
 
     def _connect(self) -> None:
         acts = self.context.acts

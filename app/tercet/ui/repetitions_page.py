@@ -129,7 +129,14 @@ class RepetitionsPage(Page):
         self.split_longer.clicked.connect(lambda: self._split(2.0))
 
     def _arrange(self) -> None:
-        left = Pane()
+        left, right = Pane(), Pane()
+        self.splitter = FoldingSplitter(
+            below=STACK_BELOW, height=STACKED_HEIGHT, beside=(592, 740), stacked=(520, 620)
+        )
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(12, 0, 12, 0)
+        outer.addWidget(clear_scroll(self.splitter))
+        self.splitter.put(left, right)
         head = QHBoxLayout()
         head.setContentsMargins(17, 10, 15, 6)
         head.setSpacing(12)
@@ -158,7 +165,6 @@ class RepetitionsPage(Page):
         column.addWidget(self.twin, 1)
         column.addWidget(Rule())
         column.addLayout(foot)
-        right = Pane()
         top = QHBoxLayout()
         top.setSpacing(12)
         top.addWidget(Label(tr("Repetition bench"), "pane_title"))
@@ -196,13 +202,6 @@ class RepetitionsPage(Page):
         column.addWidget(self.closing)
         column.addStretch(0)
         column.addWidget(Label(tr(CAUTION), "small", "text_2", wrap=True))
-        self.splitter = FoldingSplitter(
-            below=STACK_BELOW, height=STACKED_HEIGHT, beside=(592, 740), stacked=(520, 620)
-        )
-        self.splitter.put(left, right)
-        outer = QVBoxLayout(self)
-        outer.setContentsMargins(12, 0, 12, 0)
-        outer.addWidget(clear_scroll(self.splitter))
 
     @property
     def ring(self) -> list[QWidget]:

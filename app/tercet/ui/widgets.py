@@ -42,10 +42,14 @@ class Label(QLabel):
             self._dress(theme.current())
 
     def _dress(self, look: theme.Theme) -> None:
-        self.setFont(look.font(self._role))
+        # Setting what is set costs a walk through the style sheet, at each new parent.
+        font, color = look.font(self._role), look.color(self._color)
+        if self.font() != font or not self.testAttribute(Qt.WidgetAttribute.WA_SetFont):
+            self.setFont(font)
         palette = self.palette()
-        palette.setColor(self.foregroundRole(), look.color(self._color))
-        self.setPalette(palette)
+        if palette.color(self.foregroundRole()) != color:
+            palette.setColor(self.foregroundRole(), color)
+            self.setPalette(palette)
 
 
 class ElidedLabel(Label):

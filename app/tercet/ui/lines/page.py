@@ -49,10 +49,14 @@ class ThresholdsPage(Page):
         self.units = units
         self._ways: WaysPane | None = None
         self._left: QVBoxLayout | None = None
+        inside = QWidget()
+        self._scroll = clear_scroll(inside)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(self._scroll)
         self.history = HistoryPane(units)
         self.change, self.look = ChangePane(units), LookPane()
         self.standing, self.ceiling = InForcePane(units), CeilingPane(units)
-        inside = QWidget()
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inside)
         self._columns.setContentsMargins(12, 0, 12, 0)
         self._columns.setSpacing(10)
@@ -62,15 +66,11 @@ class ThresholdsPage(Page):
         ):
             column = QVBoxLayout()
             column.setSpacing(10)
+            self._columns.addLayout(column, stretch)
             for pane in panes:
                 column.addWidget(pane, 2 if pane is self.history else 0)
             column.addStretch(1)
-            self._columns.addLayout(column, stretch)
             self._left = self._left or column
-        self._scroll = clear_scroll(inside)
-        outer = QVBoxLayout(self)
-        outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(self._scroll)
         self._connect()
         theme.changed.connect(self._fold)
         QTimer.singleShot(0, self, lambda: self.ways)
@@ -79,7 +79,7 @@ class ThresholdsPage(Page):
     def ways(self) -> WaysPane:
         """The ways to better lines: so many fields that they are built behind the first picture."""
         if self._ways is None:
-            self._ways = ways = WaysPane(self.units)
+            self._ways = ways = WaysPane(self.units, self._scroll.widget())
             ways.preview_asked.connect(self._ask)
             ways.edited.connect(self._forget)
             ways.test_kept.connect(self._keep_test)

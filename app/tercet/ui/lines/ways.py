@@ -76,15 +76,17 @@ class WaysPane(Pane):
     edited = Signal()
     test_kept = Signal(str, object, object)  # kind, rows, id or None
 
-    def __init__(self, units: words.Units = "km") -> None:
-        super().__init__()
+    def __init__(self, units: words.Units = "km", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
         self._units = units
+        self._column = QVBoxLayout(self)
+        self.tabs = WayTabs()
+        self._column.addWidget(self.tabs, 1)
         self._entries: tuple[DatedThresholds, ...] = ()
         self.recorded, self.steps = RecordedPage(units), StepTestPage(units)
         self.race, self.pointed = RaceSource(units), PointedPage()
         self.maximum = MaximumPage()
         self.typed = TypedPage(units, Thresholds())
-        self.tabs = WayTabs()
         self.tabs.setDocumentMode(True)
         self.tabs.tabBar().setAccessibleName(tr("Ways to thresholds"))
         for page, name in self._pages():
@@ -122,10 +124,9 @@ class WaysPane(Pane):
         )
 
     def _arrange(self) -> None:
-        column = QVBoxLayout(self)
+        column = self._column
         column.setContentsMargins(16, 8, 16, 10)
         column.setSpacing(6)
-        column.addWidget(self.tabs, 1)
         column.addWidget(self.error)
         foot = QHBoxLayout()
         line = FlowLayout()
