@@ -91,4 +91,8 @@ def test_it_waits_while_another_page_is_in_view(qtbot, desk: Desk) -> None:
     window.resize(1300, 760)
     assert not tour.outline.isVisible()
     window.show_view("season")
+    window.season_page.show_recordings(True)
+    qtbot.waitUntil(lambda: not tour.isVisible() and not tour.outline.isVisible(), timeout=5_000)
+    window.season_page.show_recordings(False)
+    window.show_view("season")
     qtbot.waitUntil(lambda: tour.isVisible() and tour.outline.isVisible(), timeout=5_000)

@@ -94,6 +94,7 @@ class Tour(QFrame):
         self.skip.clicked.connect(self.end)
         QShortcut(QKeySequence(Qt.Key.Key_Escape), self, self.end)
         window.pages.currentChanged.connect(self._page_changed)
+        window.season_page.right.currentChanged.connect(self._page_changed)
         theme.changed.connect(self._look_changed)
         self._whole.installEventFilter(self)
         self.go_to(0)
@@ -160,12 +161,12 @@ class Tour(QFrame):
         self._place()
 
     def _page_changed(self) -> None:
-        """Wait while another page is in view; end where there are no runs any more."""
-        shown = self._window.pages.currentWidget()
+        """Wait while something else is in view; end where there are no runs any more."""
+        shown, page = self._window.pages.currentWidget(), self._window.season_page
         if shown is self._window.empty:
             self.end()
             return
-        self.setVisible(shown is self._window.season_page)
+        self.setVisible(shown is page and not page.recordings_shown)
         self._place()
 
     def _place(self) -> None:
