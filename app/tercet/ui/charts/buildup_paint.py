@@ -230,36 +230,43 @@ def _paint_names(painter: QPainter, mapper: Mapper, picture: Picture, theme: The
 
 
 def _paint_end_labels(painter: QPainter, mapper: Mapper, picture: Picture, theme: Theme) -> None:
-    """Write shares at the blocks' ends, today's first; one that would touch is left out."""
+    """Write shares at the blocks' ends, today's first; one that would touch stands higher."""
     font = theme.font("small_bold")
     metrics = QFontMetricsF(font)
+    gap = theme.px(5)
     taken: list[QRectF] = []
     order = [s for s in reversed(picture.shapes) if s is not picture.current]
     for shape in [picture.current, *order] if picture.current else order:
         label = end_words(shape)
         if not label:
             continue
-        room = mapper.x(shape.right) - mapper.x(shape.left)
-        width = metrics.horizontalAdvance(label)
-        if shape is not picture.current and room < 0.45 * width:
-            continue
-        end = mapper.x(shape.x[-1])
-        tip = float(np.nanmax((shape.easy[-1], shape.target[-1])))
-        baseline = mapper.y(tip) - theme.px(5)
-        left = end - theme.px(4) - width
+        start, end = mapper.x(shape.left), mapper.x(shape.x[-1])
         lines = [label]
-        if shape is picture.current and left < mapper.x(shape.left):
-            left = end + theme.px(5)
-            if left + width > mapper.area.right():
-                # No room on either side of today's line: two lines before it.
-                lines = label.replace(", ", ",\n").split("\n")
-                width = max(map(metrics.horizontalAdvance, lines))
-                left = end - theme.px(4) - width
-        left = min(max(left, mapper.area.left()), mapper.area.right() - width)
-        top = baseline - metrics.ascent() - (len(lines) - 1) * metrics.height()
-        rect = QRectF(left, top, width, len(lines) * metrics.height())
-        if any(rect.intersects(other) for other in taken):
+        width = metrics.horizontalAdvance(label)
+        beside = shape is picture.current and end + gap + width <= mapper.area.right()
+        if end - gap - width < start and not beside:
+            # No room on one line: two of them, at the block's end.
+            lines = label.replace(", ", ",\n").split("\n")
+            width = max(map(metrics.horizontalAdvance, lines))
+        if shape is not picture.current and mapper.x(shape.right) - start < 0.45 * width:
             continue
+        left = end - gap - width
+        if left < start and beside:
+            left = end + gap
+        tip = float(np.nanmax((shape.easy[-1], shape.target[-1])))
+        baseline = mapper.y(tip) - gap
+        left = min(max(left, mapper.area.left()), mapper.area.right() - width)
+        tall = len(lines) * metrics.height()
+        rect = QRectF(left, baseline + metrics.descent() - tall, width, tall)
+        for _ in range(3):
+            if not any(rect.adjusted(-gap, 0, gap, 0).intersects(other) for other in taken):
+                break
+            rect.translate(0.0, -metrics.height())
+        else:
+            continue
+        if rect.top() < mapper.area.top():
+            continue
+        baseline = rect.bottom() - metrics.descent()
         taken.append(rect)
         for above, line in enumerate(reversed(lines)):
             at = left + width - metrics.horizontalAdvance(line)
