@@ -14,7 +14,7 @@ from tercet.language import tr
 from tercet.library.trace import SessionTrace, drawn_stretches
 from tercet.ui import theme as themes
 from tercet.ui import words
-from tercet.ui.charts.canvas import Axis, Canvas, Drawing, Mapper
+from tercet.ui.charts.canvas import Axis, Canvas, Drawing, KeptDrawing, Mapper
 from tercet.ui.charts.trace_paint import (
     Main,
     paint_boundaries,
@@ -76,12 +76,15 @@ class TraceChart(Canvas):
         self._stretch: tuple[int, int] | None = None
         boundaries = Drawing(self._paint_boundaries, z=10.0)
         chosen = Drawing(self._paint_stretch, z=15.0)
+        # Kept as pictures, for the line one looks along passes over them.
+        self._main_drawn = KeptDrawing(self._paint_main)
+        self._strips_drawn = {
+            name: KeptDrawing(partial(self._paint_strip, name))
+            for name in ("heart", "power", "height")
+        }
         self._all = (
-            _Panel(self, "main", [Drawing(self._paint_main), boundaries, chosen]),
-            *(
-                _Panel(self, name, [Drawing(partial(self._paint_strip, name))])
-                for name in ("heart", "power", "height")
-            ),
+            _Panel(self, "main", [self._main_drawn, boundaries, chosen]),
+            *(_Panel(self, name, [drawn]) for name, drawn in self._strips_drawn.items()),
         )
         self._panels: tuple[_Panel, ...] = ()
         self.setAccessibleName(tr("Trace of the session"))
@@ -118,6 +121,8 @@ class TraceChart(Canvas):
             units=units,
         )
         self._strips = strips_of(trace)
+        for drawn in (self._main_drawn, *self._strips_drawn.values()):
+            drawn.forget()
         self._show_panels()
         self.lay_out()
         self.redraw()
@@ -125,6 +130,7 @@ class TraceChart(Canvas):
     def mark_repetition(self, index: int) -> None:
         """Mark a repetition, counted from 0; -1 marks none."""
         self._selected = index
+        self._main_drawn.forget()
         self.redraw()
 
     def point(self, second: int) -> None:

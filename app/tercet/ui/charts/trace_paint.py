@@ -22,7 +22,7 @@ from tercet.ui.charts.canvas import (
     stroke,
     upright_line,
 )
-from tercet.ui.charts.trace_shape import Channel, Range, columns, finite_runs
+from tercet.ui.charts.trace_shape import Channel, Range, columns, finite_runs, middles
 from tercet.ui.charts.trace_strips import Strip
 from tercet.ui.stairs import MIN_WIDTH, shade_brush
 from tercet.ui.theme import Theme
@@ -155,11 +155,8 @@ def paint_stretches(
         # One second more, so that two stretches meet.
         part = slice(stretch.first, min(stretch.stop + 1, len(seconds)))
         count = max(1, int((part.stop - part.start) / per_pixel))
-        x, y = columns(seconds[part], values[part], count)
-        if len(x) < part.stop - part.start:
-            # The line's own width hides what is lost by filling to the middle of a column.
-            x, y = x[0::2], (y[0::2] + y[1::2]) / 2.0
-            x[-1] = seconds[part.stop - 1]
+        # The line's own width hides what is lost by filling to the middle of a column.
+        x, y = middles(seconds[part], values[part], count)
         left, right = mapper.x(stretch.first), mapper.x(stretch.stop)
         wide = right - left
         if wide < MIN_WIDTH and stretch.shade != Shade.EASY and np.isfinite(y).any():

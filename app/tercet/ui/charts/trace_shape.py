@@ -119,6 +119,18 @@ def columns(x: Floats, y: Floats, count: int) -> tuple[Floats, Floats]:
     return out_x, out_y
 
 
+def middles(x: Floats, y: Floats, count: int) -> tuple[Floats, Floats]:
+    """The same columns, but of each its first place and the middle of its ends, to be filled."""
+    n = len(x)
+    if count < 1 or n <= 2 * count:
+        return x, y
+    starts = np.arange(0, n, -(-n // count))
+    between = (np.fmin.reduceat(y, starts) + np.fmax.reduceat(y, starts)) / 2.0
+    places = x[starts]
+    places[-1] = x[-1]
+    return places, between
+
+
 def finite_runs(y: Floats) -> list[tuple[int, int]]:
     """First and past-last entries of the stretches without NaN."""
     known = np.concatenate(([False], np.isfinite(y), [False]))
