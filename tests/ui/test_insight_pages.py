@@ -144,11 +144,15 @@ def test_a_remark_is_put_away_and_brought_back(qtbot, window: MainWindow) -> Non
 
 def test_blocks_side_by_side(qtbot, window: MainWindow) -> None:
     page = shown(qtbot, window, "two")
-    QTest.mouseClick(page.by_block, Qt.MouseButton.LeftButton)
+    # With one season there are none to lay beside it: its blocks are, until asked otherwise.
+    qtbot.waitUntil(page.by_block.isChecked, timeout=5_000)
     qtbot.waitUntil(lambda: page.choosers[0].currentText() == "Groundwork", timeout=5_000)
     assert page.choosers[1].currentText() == "Support"
     assert page.back_rows.rows == 9
     assert "beside Support, 9 weeks" in page.back_rows.accessibleName()
+    QTest.mouseClick(page.by_block, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page._said.text().startswith("There is one season"), timeout=5_000)
+    assert not page.by_block.isChecked() and page.choosers[0].isHidden()
 
 
 def test_empty_pages_say_what_would_fill_them(qtbot, library: Library, open_window) -> None:

@@ -160,9 +160,12 @@ class TwoPage(Page):
             self.refresh(self._view)
 
     def show_data(self, answer: tuple[list[Past], int]) -> None:
-        """List what can be laid side by side; the last two at first."""
+        """List what can be laid side by side; the last two at first, blocks of the only season."""
         pasts, self._spacing = answer
-        self.data = pasts
+        fresh, self.data = self.data is None, pasts
+        if fresh and len(pasts) == 1 and len(pasts[0].blocks) > 1:
+            self.by_block.setChecked(True)
+            return
         for place, chooser in enumerate(self.choosers):
             held = chooser.currentData()
             chooser.clear()
