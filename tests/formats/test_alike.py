@@ -48,7 +48,7 @@ WAYS = (
     lambda k: f'<trkpt lat="5{k}" lon="7">\r\n <time>{at(k)}.5Z</time><hr/><cad>8{k}</cad></trkpt>',
     lambda k: f"<trkpt lon='7' lat='5{k}'><time>{at(k)}+02:00</time><sat>{k}</sat></trkpt>\r",
     lambda k: f'<a:trkpt lat="" lon="{k}e9"><time>{at(k)}Z</time><a:hr>1{k}</a:hr></a:trkpt>',
-    lambda k: f'<trkpt lat="1" lon="2"><time>{at(k)}Z</time><hr>4_{k}</hr><hr>9e999</hr></trkpt>',
+    lambda k: f'<trkpt lat="1"><time>{at(k)}.000Z</time><hr>4_{k}</hr><hr>9e999</hr></trkpt>',
 )  # fmt: skip
 FAULTS = (
     b"<", b">", b'"', b"&", b"<!--", b"-->", b"<![CDATA[", b"]]>", b"<?a", b"\0", b"\xff", b"\r",

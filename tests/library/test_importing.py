@@ -13,7 +13,6 @@ from multiprocessing.connection import Connection
 from pathlib import Path
 from threading import Event, Thread
 
-import numpy as np
 import pytest
 
 from tercet.library import importing, reading, sources
@@ -148,29 +147,6 @@ def test_workers_stopped_in_the_middle_of_an_answer_are_not_waited_for(tmp_path:
     assert not ended.is_alive()
     with pytest.raises(BrokenProcessPool):
         future.result(1)
-
-
-def kept_after_large_arrays() -> int:
-    """Memory that arrays leave behind, bar the last of them. [bytes]"""
-    larger = np.ones(2**20)
-    del larger  # from now on glibc would keep what is smaller
-    before = resident()
-    arrays = [np.ones(2**18) for _ in range(30)]
-    del arrays[:-1]
-    return resident() - before
-
-
-def resident() -> int:
-    return int(Path("/proc/self/statm").read_text("ascii").split()[1]) * os.sysconf("SC_PAGE_SIZE")
-
-
-@pytest.mark.skipif(sys.platform != "linux", reason="of the C library of Linux")
-def test_a_worker_gives_back_what_it_needs_no_more() -> None:
-    workers = importing.Workers(1)
-    try:
-        assert workers.submit(kept_after_large_arrays).result(60) < 8 * 2**20
-    finally:
-        workers.close()
 
 
 def test_few_calls_are_in_flight() -> None:

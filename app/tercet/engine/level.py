@@ -37,7 +37,7 @@ EDGE_RISE, EDGE_S = 0.12, 3
 PIECE_S, OVERLAP_S = 60, 40
 #: Pieces side by side: two hours, so that half a day does not fill memory with what they take.
 _AT_ONCE = 120
-_EDGES_AT_ONCE, _ROWS_AT_ONCE = 2**9, 2**12
+_EDGES_AT_ONCE, _ROWS_AT_ONCE = 2**9, 2**11
 #: The belief of a longer line is not kept, as that of half a day takes 20 MB. [s]
 KEPT_S = 6 * 3600
 
@@ -112,10 +112,11 @@ class _Line:
         self._table, self._row = _likelihoods(padded, self.grid, wide)
 
     def blocks(self) -> Iterator[tuple[int, Narrow]]:
-        """Belief by some hours at once, with the second at which they begin."""
+        """Belief by some hours at once, each in the place of those before, and where they begin."""
         m = len(self.grid)
+        room = np.empty((min(_AT_ONCE, self._pieces), PIECE_S, m), dtype=np.float32)
         for begin in range(0, self._pieces, _AT_ONCE):
-            some = np.empty((min(_AT_ONCE, self._pieces - begin), PIECE_S, m), dtype=np.float32)
+            some = room[: self._pieces - begin]
             self._work(begin, some)
             rows = some.reshape(-1, m)[: self._seconds - PIECE_S * begin]
             rows /= rows.sum(axis=1, keepdims=True)

@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from tercet.engine.scale import Floats
 
 _UTC_SECONDS = len("2026-01-01T00:00:00Z")
+_NO_FRACTION = b".000Z"
 _SIXTY = {f"{value:02}": value for value in range(60)}
 _SHORTEST_TIME = len("2026-01-01T00:00")
 
@@ -81,7 +82,7 @@ def moment(text: str) -> tuple[float, int | None]:
 
 
 def moments_utc(texts: Sequence[bytes]) -> Floats | None:
-    """Read times that are all written as whole seconds of UTC, as :func:`moment` does.
+    """Read times that are all written alike as whole seconds of UTC, as :func:`moment` does.
 
     Parameters
     ----------
@@ -92,6 +93,8 @@ def moments_utc(texts: Sequence[bytes]) -> Floats | None:
     ndarray of float64, shape (n,), or None
         Unix times [s]; None if a single one is written otherwise or cannot be read.
     """
+    if all(text.endswith(_NO_FRACTION) for text in texts):
+        texts = [text[: -len(_NO_FRACTION)] + b"Z" for text in texts]
     if set(map(len, texts)) != {_UTC_SECONDS}:
         return None
     letters = np.frombuffer(b"".join(texts), dtype=np.uint8).reshape(-1, _UTC_SECONDS)

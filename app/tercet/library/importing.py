@@ -147,7 +147,6 @@ class Workers:
 def _settle(spoken: str) -> None:
     """Make a worker let the window go first, and end with the program however that ends."""
     language.use(spoken)
-    memory.give_back()
     if hasattr(os, "nice"):
         os.nice(10)
     Thread(target=_end_with_parent, daemon=True).start()
@@ -232,7 +231,13 @@ def _one_by_one(
             yield label, None
 
 
-Call = tuple[Source, Callable[..., reading.ReadFile], tuple[Any, ...]]
+Read = Callable[..., reading.ReadFile]
+Call = tuple[Source, Read, tuple[Any, ...]]
+
+
+def _read_giant(source: Source, terms: reading.Terms) -> reading.ReadFile:
+    memory.give_back()
+    return reading.read_file(source, terms)
 
 
 def read_and_take_in(
@@ -303,15 +308,16 @@ class _Import:
         rest: list[Source] = []
         for source in sources:
             (giants if not few and source.weight >= GIANT_BYTES else rest).append(source)
-        self._through(Here() if few else Workers(), rest)
+        self._through(Here() if few else Workers(), rest, reading.read_file)
         # One after the other, so that memory stays bounded however many there are.
-        self._through(Workers(1), giants)
+        self._through(Workers(1), giants, _read_giant)
         self._report.stopped = self._stop.is_set()
         return self._report
 
-    def _through(self, workers: Workers, sources: Iterable[Source]) -> None:
+    def _through(self, workers: Workers, sources: Iterable[Source], read: Read) -> None:
+        calls = self._calls(sources, read)
         try:
-            for source, result in in_order_of_ending(workers, self._calls(sources), self._stop):
+            for source, result in in_order_of_ending(workers, calls, self._stop):
                 self._batch.append(
                     result
                     if result is not None
@@ -327,7 +333,7 @@ class _Import:
                 workers.end()
             workers.close()
 
-    def _calls(self, sources: Iterable[Source]) -> Iterator[Call]:
+    def _calls(self, sources: Iterable[Source], read: Read) -> Iterator[Call]:
         for source in sources:
             if self._stop.is_set():
                 return
@@ -336,7 +342,7 @@ class _Import:
                 self._report.taken.append(Taken(source.shown, "already here", sha256=name))
                 self._tell(source.name)
                 continue
-            yield source, reading.read_file, (source, self._terms)
+            yield source, read, (source, self._terms)
 
     def _keep(self, final: bool = False) -> None:
         if not self._batch or not (

@@ -6,10 +6,11 @@ import contextlib
 import ctypes
 import sys
 
-#: From this size on memory is taken from the system and given back to it piece by piece. [bytes]
-_LARGE_BYTES = 2**20
-#: The C library's number (malloc.h) of the parameter that says so.
-_MMAP_THRESHOLD = -3
+#: From this size on memory is taken from the system and given back to it piece by piece; of
+#: smaller pieces so much is kept for the next, since every page that comes anew takes time. [bytes]
+_LARGE_BYTES, _SPARE_BYTES = 2**20, 8 * 2**20
+#: The C library's numbers (malloc.h) of the parameters that say so.
+_MMAP_THRESHOLD, _TRIM_THRESHOLD = -3, -1
 
 
 def give_back() -> None:
@@ -20,4 +21,6 @@ def give_back() -> None:
     """
     if sys.platform == "linux":
         with contextlib.suppress(AttributeError, OSError):
-            ctypes.CDLL(None).mallopt(_MMAP_THRESHOLD, _LARGE_BYTES)
+            allocator = ctypes.CDLL(None)
+            allocator.mallopt(_MMAP_THRESHOLD, _LARGE_BYTES)
+            allocator.mallopt(_TRIM_THRESHOLD, _SPARE_BYTES)
