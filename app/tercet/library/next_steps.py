@@ -83,7 +83,7 @@ class _Ahead:
         self.today, self.first_day, self.amounts = view.today, week.first_day, week.amounts
         self.lately, self.spacing = lately, spacing
         last = self.first_day + timedelta(days=6)
-        self.planned = [item for item in _planned(view) if self.today < item.day <= last]
+        self.planned = [item for item in view.planned if self.today < item.day <= last]
         self.races = {race.day for race in view.races}
         block = next((b for b in view.blocks if b.start <= self.first_day <= b.end), None)
         self.recovers = block is not None and block.kind == "recovery"
@@ -106,16 +106,6 @@ class _Ahead:
         if self.amounts is not None:
             length = min(length, self.amounts.easy - sum(item.seconds[0] for item in self.of_week))
         return length // suggested.STEP_S * suggested.STEP_S
-
-
-def _planned(view: SeasonView) -> list[PlannedView]:
-    return [
-        item
-        for block in view.blocks
-        for week in block.weeks
-        for day in week.planned
-        for item in day
-    ]
 
 
 def _answered(remark: Remark, ahead: _Ahead) -> Remark:

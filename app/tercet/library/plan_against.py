@@ -16,14 +16,7 @@ OVER_S = 300.0
 
 def planned_in(view: SeasonView, first: date, last: date) -> list[PlannedView]:
     """Planned sessions of a season from one day to another, both taken in."""
-    return [
-        item
-        for block in view.blocks
-        for part in block.weeks
-        for day in part.planned
-        for item in day
-        if first <= item.day <= last
-    ]
+    return [item for item in view.planned if first <= item.day <= last]
 
 
 def sentences(

@@ -142,6 +142,17 @@ class SeasonView:
             for session in day
         )
 
+    @cached_property
+    def planned(self) -> tuple[PlannedView, ...]:
+        """All planned sessions, by blocks and weeks."""
+        return tuple(
+            item
+            for block in self.blocks
+            for week in block.weeks
+            for day in week.planned
+            for item in day
+        )
+
 
 @dataclass(frozen=True)
 class BuildUp:
