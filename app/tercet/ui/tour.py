@@ -162,6 +162,8 @@ class Tour(QFrame):
 
     def _page_changed(self) -> None:
         """Wait while something else is in view; end where there are no runs any more."""
+        if self._target is None:
+            return  # it has ended, and is only not gone yet
         shown, page = self._window.pages.currentWidget(), self._window.season_page
         if shown is self._window.empty:
             self.end()
