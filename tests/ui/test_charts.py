@@ -10,17 +10,18 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QColor, QFocusEvent, QFontMetricsF, QImage
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFocusEvent, QFontMetricsF, QImage, QTransform
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 from tests.ui import invented
 
 import tercet
+from tercet import language
 from tercet.engine.scale import Shade
 from tercet.ui import theme as themes
 from tercet.ui.charts import BuildUpChart, TraceChart
-from tercet.ui.charts.buildup_paint import end_words, fitting_name
+from tercet.ui.charts.buildup_paint import end_labels, end_words, fitting_name
 from tercet.ui.charts.buildup_shape import (
     DOWN_STEPS,
     UP_STEPS,
@@ -29,7 +30,15 @@ from tercet.ui.charts.buildup_shape import (
     month_starts,
     whole_marks,
 )
-from tercet.ui.charts.trace_shape import Range, columns, finite_runs, pace_marks, trace_range
+from tercet.ui.charts.canvas import Mapper
+from tercet.ui.charts.trace_shape import (
+    Range,
+    columns,
+    finite_runs,
+    middles,
+    pace_marks,
+    trace_range,
+)
 
 START = date(2026, 3, 2)
 
@@ -201,6 +210,31 @@ def test_names_are_cut_after_the_first_word(qapp: QApplication) -> None:
 # Painting and using the build-up ----------------------------------------------------------
 
 
+@pytest.mark.parametrize("code", ["en", "de"])
+@pytest.mark.parametrize("width", [260, 420, 526, 900, 1500])
+def test_shares_at_the_ends_keep_clear_of_each_other(
+    build_up: BuildUpChart, code: str, width: int
+) -> None:
+    picture, area = build_up._picture, QRectF(0.0, 0.0, width, 240.0)
+    assert picture.current is not None
+    first, last = picture.shapes[0].left, picture.shapes[-1].right
+    along = width / (last - first)
+    top = max(float(shape.easy[-1]) for shape in picture.shapes if len(shape.easy))
+    mapper = Mapper(QTransform(along, 0, 0, -180.0 / top, -first * along, 220.0), area)
+    metrics = QFontMetricsF(themes.current().font("small_bold"))
+    language.use(code)
+    try:
+        placed = end_labels(mapper, picture, metrics, 5.0)
+    finally:
+        language.use("en")
+    boxes = [box for lines in placed for box, _ in lines]
+    assert boxes and all(area.contains(box) for box in boxes)
+    assert not any(a.intersects(b) for k, a in enumerate(boxes) for b in boxes[:k])
+    # Today's share stands on one side of today's line, never across it.
+    today = mapper.x(picture.current.x[-1])
+    assert all(box.right() <= today or box.left() >= today for box, _ in placed[0])
+
+
 def test_easy_rises_and_the_rest_hangs_below(build_up: BuildUpChart) -> None:
     image = build_up.grab().toImage()
     threshold = build_up.shapes[2]
@@ -324,9 +358,20 @@ def test_columns_keep_lowest_and_highest() -> None:
     assert len(finite_runs(out_y)) == 2
 
 
+def test_middles_lie_between_the_ends_of_their_column_and_reach_the_last_second() -> None:
+    rng = np.random.default_rng(2)
+    x, y = np.arange(3600.0), rng.normal(3.0, 0.5, 3600)
+    y[1000:1400] = np.nan
+    places, between = middles(x, y, 90)
+    low, high = y.reshape(90, 40).min(axis=1), y.reshape(90, 40).max(axis=1)
+    assert between == pytest.approx((low + high) / 2.0, nan_ok=True)
+    assert (places[0], places[-1]) == (0.0, 3599.0)
+
+
 def test_few_points_are_left_as_they_are() -> None:
     x, y = np.arange(100.0), np.arange(100.0)
     assert columns(x, y, 60)[1] is y
+    assert middles(x, y, 60)[1] is y
 
 
 def test_finite_runs() -> None:

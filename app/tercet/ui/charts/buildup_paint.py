@@ -229,46 +229,60 @@ def _paint_names(painter: QPainter, mapper: Mapper, picture: Picture, theme: The
         painter.drawText(QPointF(left, mapper.area.top() + metrics.ascent()), name)
 
 
-def _paint_end_labels(painter: QPainter, mapper: Mapper, picture: Picture, theme: Theme) -> None:
-    """Write shares at the blocks' ends, today's first; one that would touch stands higher."""
-    font = theme.font("small_bold")
-    metrics = QFontMetricsF(font)
-    gap = theme.px(5)
+def end_labels(
+    mapper: Mapper, picture: Picture, metrics: QFontMetricsF, gap: float
+) -> list[list[tuple[QRectF, str]]]:
+    """Place the shares at the blocks' ends, today's first: the lines of each, in their boxes.
+
+    A share wider than its block is broken in two lines, unless it is today's and there is room
+    behind today; one that would touch another stands higher, or is left out.
+    """
+    area, high = mapper.area, metrics.height()
     taken: list[QRectF] = []
+    placed = []
     order = [s for s in reversed(picture.shapes) if s is not picture.current]
     for shape in [picture.current, *order] if picture.current else order:
         label = end_words(shape)
         if not label:
             continue
         start, end = mapper.x(shape.left), mapper.x(shape.x[-1])
-        lines = [label]
-        width = metrics.horizontalAdvance(label)
-        beside = shape is picture.current and end + gap + width <= mapper.area.right()
-        if end - gap - width < start and not beside:
-            # No room on one line: two of them, at the block's end.
+        lines, width = [label], metrics.horizontalAdvance(label)
+        left = end - gap - width
+        if left < start and shape is picture.current and end + gap + width <= area.right():
+            left = end + gap
+        elif left < start:
             lines = label.replace(", ", ",\n").split("\n")
             width = max(map(metrics.horizontalAdvance, lines))
+            left = end - gap - width
         if shape is not picture.current and mapper.x(shape.right) - start < 0.45 * width:
             continue
-        left = end - gap - width
-        if left < start and beside:
-            left = end + gap
         tip = float(np.nanmax((shape.easy[-1], shape.target[-1])))
-        baseline = mapper.y(tip) - gap
-        left = min(max(left, mapper.area.left()), mapper.area.right() - width)
-        tall = len(lines) * metrics.height()
-        rect = QRectF(left, baseline + metrics.descent() - tall, width, tall)
+        foot = mapper.y(tip) - gap + metrics.descent()
+        left = min(max(left, area.left()), area.right() - width)
+        rect = QRectF(left, foot - len(lines) * high, width, len(lines) * high)
         for _ in range(3):
             if not any(rect.adjusted(-gap, 0, gap, 0).intersects(other) for other in taken):
                 break
-            rect.translate(0.0, -metrics.height())
+            rect.translate(0.0, -high)
         else:
             continue
-        if rect.top() < mapper.area.top():
+        if rect.top() < area.top():
             continue
-        baseline = rect.bottom() - metrics.descent()
         taken.append(rect)
-        for above, line in enumerate(reversed(lines)):
-            at = left + width - metrics.horizontalAdvance(line)
-            lower = baseline - above * metrics.height()
-            halo_text(painter, at, lower, line, font, theme.color("text"))
+        wide = [metrics.horizontalAdvance(line) for line in lines]
+        placed.append(
+            [
+                (QRectF(rect.right() - wide[k], rect.top() + k * high, wide[k], high), line)
+                for k, line in enumerate(lines)
+            ]
+        )
+    return placed
+
+
+def _paint_end_labels(painter: QPainter, mapper: Mapper, picture: Picture, theme: Theme) -> None:
+    font = theme.font("small_bold")
+    metrics = QFontMetricsF(font)
+    for lines in end_labels(mapper, picture, metrics, theme.px(5)):
+        for box, words_of in lines:
+            baseline = box.bottom() - metrics.descent()
+            halo_text(painter, box.left(), baseline, words_of, font, theme.color("text"))
