@@ -434,10 +434,6 @@
         <translation>Ungefähr, aus harten Belastungen und gleichmäßigem Laufen:</translation>
     </message>
     <message>
-        <source>About: a distance or time that was not written is reckoned from typical speeds.</source>
-        <translation>Ungefähr: eine Strecke oder Zeit, die nicht aufgeschrieben wurde, ist aus üblichen Tempi errechnet.</translation>
-    </message>
-    <message>
         <source>About: {values}</source>
         <translation>Ungefähr: {values}</translation>
     </message>

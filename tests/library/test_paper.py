@@ -103,16 +103,7 @@ def test_a_session_is_shown_as_shaded_by_its_words(judged_library) -> None:
     assert detail.file_name == "diary-week.txt"
     assert len(detail.trace.shades) == 1875 and len(detail.trace.repetitions) == 10
     assert set(detail.evidence) == {Evidence.WORD}
-    assert detail.trace.shades[910] == Shade.HARD
-    (remark,) = detail.remarks  # the jog has no time, the quarter of an hour no distance
-    assert remark.startswith("About: a distance or time that was not written")
-
-
-def test_what_was_written_whole_is_not_said_to_be_reckoned(judged_library, typed) -> None:
-    outcome(judged_library, typed("2026-06-09: 10 km easy in 58:00\n"))
-    row = next(row for row in sessions(judged_library) if row["distance_m"] == 10_000.0)
-    detail = judged_library.call(season.session_detail, row["id"])
-    assert detail is not None and detail.remarks == ()
+    assert detail.trace.shades[910] == Shade.HARD and detail.remarks == ()
 
 
 def test_without_thresholds_words_are_judged_and_waiting_metres_are_told(library) -> None:

@@ -396,8 +396,7 @@ def test_the_shorthand_and_the_way_to_the_words_fit_too(qtbot, page, judged) -> 
             theme.apply(app, False, scale)
             dialog.show()
             qtbot.wait(20)
-            assert fit.faults(dialog) == [], scale
-            qtbot.waitUntil(lambda: fit.faults(session) == [], timeout=2_000)  # longer words settle
+            assert fit.faults(session) == [] and fit.faults(dialog) == [], scale
             assert fit.nameless(dialog) == []
             dialog.hide()
     finally:

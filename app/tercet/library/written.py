@@ -113,14 +113,6 @@ def judge(said: Said, entry: DatedThresholds | None) -> engine.Judgement:
             if said.sums
             else tr("Pieces without a time are not counted until both speeds are known.")
         )
-    written = stretches_of(said, None)
-    if any(
-        (as_typed.seconds is None and item.seconds) or (as_typed.metres is None and item.metres)
-        for as_typed, item in zip(written, run, strict=True)
-    ):
-        remarks.append(
-            tr("About: a distance or time that was not written is reckoned from typical speeds.")
-        )
     if any(item.shade == Shade.UNJUDGED for item in run):
         remarks.append(
             tr("A table knows no samples: it is judged once an effort is said.")
