@@ -161,6 +161,12 @@ def test_the_week_after_a_race_is_easy() -> None:
     assert told.lines[0].startswith("As much as lately")
 
 
+def test_a_first_run_is_no_measure_of_the_week_to_come() -> None:
+    told = next_week.next_week(view_of([run(1, 0, 50)]), (run(1, 0, 50),), 2)
+    assert not any("0:00" in line for line in told.lines)
+    assert told.amounts is None
+
+
 def test_the_stretch_of_a_day() -> None:
     blocks = [span(calm_weeks())]
     assert kept.span_at(blocks, MONDAY) is blocks[0]

@@ -145,6 +145,8 @@ def _volume(
     """Give the sentences of the volume, and the seconds by shade that they tell."""
     usual = plans.nowadays(view)
     week = next((w for w in block.weeks if w.first_day == first_day), None) if block else None
+    if block is None and usual < LEAST_S:
+        return [], (0.0, 0.0, 0.0)
     if block is None:
         said = tr("As much as lately, about {time}; no block is planned for it.", time=hours(usual))
         return [said], (usual, 0.0, 0.0)
