@@ -64,6 +64,7 @@ def sentences(
             n=spacing,
         )
         for a, b in load.too_close(numbers, spacing)
+        if date.fromordinal(b) not in early  # that is to be moved or eased anyway
     ]
     raced = [item for item in planned if item.day not in races]
     for shade, text in (
