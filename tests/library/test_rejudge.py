@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 import numpy as np
@@ -10,6 +11,8 @@ import pytest
 from tests.formats.build import gpx, gpx_point, segment
 
 from tercet import resources
+from tercet.domain import DatedThresholds
+from tercet.engine.shades import Thresholds
 from tercet.library import operations, rejudge, season
 from tercet.library.library import Library
 from tercet.store import queries
@@ -95,5 +98,37 @@ def test_the_way_of_a_run_that_leapt_is_put_right_when_it_is_judged_anew(tmp_pat
         # 899 steps of 2.7e-5 degrees of latitude, 3.00 m each by WGS84 at 50 degrees.
         assert run.distance_m == pytest.approx(2700, abs=5)
         assert sum(run.metres) == pytest.approx(run.distance_m, abs=0.1)
+    finally:
+        library.close()
+
+
+@pytest.mark.parametrize(
+    ("heart", "lines", "told"),
+    [(136, "both", True), (None, "both", True), (136, "heart", True), (None, "heart", False)],
+)
+def test_an_effort_judges_only_where_no_channel_does(
+    tmp_path: Path, heart: int | None, lines: str, told: bool
+) -> None:
+    """Where channels judged a run it is not judged again, and that would have changed nothing."""
+    points = [gpx_point(s, 50.0 + s * 2.7e-5, 7.0, hr=heart and heart + s % 5) for s in range(900)]
+    log = tmp_path / "run.gpx"
+    log.write_bytes(gpx(f"<type>running</type>{segment(points)}"))
+    values = Thresholds(lt1_hr=145.0, lt2_hr=165.0)
+    if lines == "both":
+        values = replace(values, lt1_speed=3.2, lt2_speed=3.9)
+    library = Library(tmp_path / "store")
+    try:
+        entry = DatedThresholds(date(2020, 1, 1), values)
+        library.call(operations.set_thresholds, [entry], {}, step="thresholds")
+        library.take_in([log])
+        run_id = library.call(queries.run_ids)[0]
+        for effort, shade in ((8, 2), (2, 0), (None, 4)):
+            library.call(operations.set_effort, run_id, effort)
+            kept = seconds(library)
+            assert kept[0 if told else shade] > 800
+            assert told or not library.call(rejudge.by_channels, run_id)
+            assert lines == "heart" or library.call(rejudge.by_channels, run_id)
+            library.judge_all_again()
+            assert seconds(library) == kept
     finally:
         library.close()

@@ -213,9 +213,10 @@ def set_effort(store: Store, run_id: int, effort: int | None) -> Changes:
     step = tr("Set effort")
     with store.atomic(step, ("effort", run_id)):
         store.put("run", {"id": run_id, "effort": effort})
-        from tercet.library.rejudge import judge_one
+        from tercet.library import rejudge
 
-        judge_one(store, run_id)  # where nothing else judges a run, its effort does
+        if not rejudge.by_channels(store, run_id):
+            rejudge.judge_one(store, run_id)  # where nothing else judges a run, its effort does
     return Changes(runs=True, step=step)
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from datetime import date
 from typing import Any
 
 from tercet.domain import DatedThresholds
+from tercet.engine.long_lines import LONGEST_S
 from tercet.library.beside import known_of
 from tercet.library.dated import in_force
 from tercet.store import queries
@@ -50,3 +52,17 @@ def judge_one(store: Store, run_id: int) -> None:
     if changed is not None:
         store.put("run", {**changed, "id": run_id})
     store.put("judgement", {**judged, "run_id": run_id})
+
+
+def by_channels(store: Store, run_id: int) -> bool:
+    """Whether channels are known to have judged a run, so that its effort changes nothing in it.
+
+    False where that is not plain: a run typed, corrected by hand, or judged in pieces, for each
+    piece may have been judged by another evidence.
+    """
+    row, judged = queries.run(store, run_id), queries.judgement(store, run_id)
+    if row is None or judged is None or row["notation"] or corrections(store, run_id):
+        return False
+    if sum(judged[name] for name in queries.SECONDS) > LONGEST_S:
+        return False
+    return any(high > 0.0 for _, high in json.loads(judged["intervals"] or "[]"))

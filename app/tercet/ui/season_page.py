@@ -80,6 +80,7 @@ class SeasonPage(QWidget):
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
         self._rest.timeout.connect(self._want_trace)
+        self._behind = False  # the card's trace was not read while another page was in view
         self._idle = QTimer(self, singleShot=True, interval=IDLE_MS)
         self._idle.timeout.connect(self._catch_up)
         theme.changed.connect(self._fold)
@@ -183,6 +184,9 @@ class SeasonPage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Show what changed while another page was in view."""
         self._catch_up()
+        if self._behind:
+            self._behind = False
+            self._want_trace()
         super().showEvent(event)
 
     def _catch_up(self) -> None:
@@ -249,7 +253,9 @@ class SeasonPage(QWidget):
         self.card.show_session(found, self._units)
         if found is None or (found == before and self.card.trace.shown):
             return
-        if before is not None and found.id == before.id:
+        if not self.isVisible():
+            self._behind = True  # read when it comes into view
+        elif before is not None and found.id == before.id:
             self._want_trace()  # it was edited: no other is to come
         else:
             self._rest.start()
