@@ -126,11 +126,15 @@ def many_runs(folder: Path) -> Iterator[Figure]:
         season.build_up(library.call(season.season))
 
     def every_figure() -> None:
-        """Season, build-up, causes, classes, curves, what stands out, next week, years."""
+        """Season, build-up, causes, classes, curves, what stands out, next week, years.
+
+        Figures are read from the store each time, as by the first page that asks for them.
+        """
+        library.call(lambda store: figures._kept._held.pop(store, None))
         view = library.call(season.season)
         season.build_up(view)
         found = spans(view)
-        kept = library.call(figures.read, found[0].start, found[0].end)
+        kept = library.call(figures.read)
         for span in found:
             middle.totals(span, kept)
             shape.shapes(span)

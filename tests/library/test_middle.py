@@ -17,7 +17,7 @@ def test_causes_of_the_stored_season_add_up_to_its_moderate_seconds(
 ) -> None:
     view = season_library.call(season.season)
     whole = kept.spans(view)[0]
-    figures_read = season_library.call(kept.read, whole.start, whole.end)
+    figures_read = season_library.call(kept.read)
     assert not figures_read.untold
     found = middles.middle(whole, figures_read)
     assert found.moderate_s > 0
@@ -80,5 +80,5 @@ def test_saying_what_was_meant_is_one_step_to_undo(season_library: Library) -> N
     whole = kept.spans(view)[0]
     number = next(r.id for r in whole.runs if r.seconds[1] > 60)
     season_library.call(kept.set_meant, number, True)
-    assert season_library.call(kept.read, whole.start, whole.end).meant == {number: True}
+    assert season_library.call(kept.read).meant == {number: True}
     assert season_library.undo_names()[0] == "Say what was meant"

@@ -6,12 +6,14 @@ work (:func:`tercet.engine.load.session_shade`).
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import math
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from tercet.engine import load
 from tercet.language import mark
+from tercet.library.held import HeldRuns
 from tercet.library.views import BlockView, SessionView
 from tercet.store import season_queries
 from tercet.store.database import Store
@@ -65,18 +67,36 @@ def sessions_of(block: BlockView) -> Counts:
 
 
 def behind(store: Store, first: date, last: date) -> Behind:
-    """Read what stands behind the total of some days, both included."""
-    row = season_queries.behind(store, first, last)
-    ends = [float(row[name] or 0.0) for name in ("low_e", "low_m", "low_h")]
-    tops = [float(row[name] or 0.0) for name in ("high_e", "high_m", "high_h")]
-    counts = {
-        name: int(row[name] or 0)
-        for name in ("runs", "both", "pace", "power", "heart", "words", "unjudged", "said", "known",
-                     "estimated", "ranged")
-    }  # fmt: skip
+    """What stands behind the total of some days, both included."""
+    held = _told.of(store)
+    low, high = first.isoformat(), last.isoformat()
+    inside = [told for day, told in held.values() if low <= day <= high]
+    if not inside:
+        return Behind()
+    sums = [math.fsum(column) for column in zip(*inside, strict=True)]
+    named = dict(zip(_COUNTS, map(int, sums), strict=False))
+    ends = sums[len(_COUNTS) + 1 :]
     return Behind(
-        **counts,
-        unjudged_s=float(row["unjudged_s"] or 0.0),
+        **named,
+        unjudged_s=sums[len(_COUNTS)],
         low=(ends[0], ends[1], ends[2]),
-        high=(tops[0], tops[1], tops[2]),
+        high=(ends[3], ends[4], ends[5]),
     )
+
+
+def _read(store: Store, ids: Sequence[int] | None) -> dict[int, tuple[str, tuple[float, ...]]]:
+    return {
+        row["id"]: (
+            row["day"],
+            tuple(row[name] or 0.0 for name in (*_COUNTS, "unjudged_s", *_ENDS)),
+        )
+        for row in season_queries.behind(store, ids)
+    }
+
+
+_COUNTS = (
+    "runs", "both", "pace", "power", "heart", "words", "unjudged", "said", "known", "estimated",
+    "ranged",
+)  # fmt: skip
+_ENDS = ("low_e", "low_m", "low_h", "high_e", "high_m", "high_h")
+_told = HeldRuns(_read, ("threshold", "correction"))

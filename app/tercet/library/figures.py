@@ -5,10 +5,11 @@ from __future__ import annotations
 import json
 import math
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
+from typing import Any, NamedTuple
+from weakref import WeakKeyDictionary
 
 import numpy as np
 from numpy.typing import NDArray
@@ -18,6 +19,7 @@ from tercet.domain import Changes
 from tercet.engine.causes import Cause, Part
 from tercet.engine.curve import BINS
 from tercet.language import tr
+from tercet.library.held import HeldRuns
 from tercet.library.views import BlockView, SeasonView, SessionView
 from tercet.store import season_queries
 from tercet.store.database import Store
@@ -140,31 +142,48 @@ def span_at(found: Sequence[Span], day: date) -> Span | None:
     return begun[-1] if begun else next(iter(blocks), None)
 
 
-def read(store: Store, first: date, last: date) -> Figures:
-    """Read what is kept of the runs of some days."""
-    numbers: list[int] = []
-    texts: list[str] = []
-    spreads: list[bytes] = []
-    meant: dict[int, bool] = {}
-    places: dict[int, str] = {}
-    empty = bytes(4 * BINS)
-    for number, said, place, text, spread in season_queries.figures(store, first, last):
-        numbers.append(number)
-        texts.append(text or "null")
-        spreads.append(spread or empty)
-        if said is not None:
-            meant[number] = bool(said)
-        if place:
-            places[number] = place
-    told: list[Any] = json.loads(f"[{','.join(texts)}]")
-    return Figures(
-        {number: entry for number, entry in zip(numbers, told, strict=True) if entry},
-        meant,
-        frozenset(n for n, entry in zip(numbers, told, strict=True) if entry is None),
-        places,
-        {number: k for k, number in enumerate(numbers)},
-        np.frombuffer(b"".join(spreads), dtype="<u4").reshape(len(numbers), BINS),
+def read(store: Store) -> Figures:
+    """What is kept of all runs, the same object as long as nothing of it was touched."""
+    held = _kept.of(store)
+    before = _figures.get(store)
+    if before is not None and before[0] is held:
+        return before[1]
+    found = Figures(
+        {number: item.told for number, item in held.items() if item.told},
+        {number: item.meant for number, item in held.items() if item.meant is not None},
+        frozenset(number for number, item in held.items() if item.told is None),
+        {number: item.place for number, item in held.items() if item.place},
+        {number: k for k, number in enumerate(held)},
+        np.frombuffer(b"".join(item.spread for item in held.values()), dtype="<u4").reshape(
+            len(held), BINS
+        ),
     )
+    _figures[store] = held, found
+    return found
+
+
+class _Kept(NamedTuple):
+    """What is kept of one run; ``told`` is None if it was judged before causes were kept."""
+
+    told: dict[str, list[float | None]] | None
+    meant: bool | None
+    place: str
+    spread: bytes
+
+
+def _read(store: Store, ids: Sequence[int] | None) -> dict[int, _Kept]:
+    rows = season_queries.figures(store, ids)
+    # One text of all: reading thousands of short ones takes longer.
+    told: list[Any] = json.loads(f"[{','.join(row[3] or 'null' for row in rows)}]")
+    empty = bytes(4 * BINS)
+    return {
+        number: _Kept(entry, None if said is None else bool(said), place or "", spread or empty)
+        for (number, said, place, _, spread), entry in zip(rows, told, strict=True)
+    }
+
+
+_kept = HeldRuns(_read)
+_figures: WeakKeyDictionary[Store, tuple[Mapping[int, _Kept], Figures]] = WeakKeyDictionary()
 
 
 def set_meant(store: Store, run_id: int, meant: bool | None) -> Changes:

@@ -79,7 +79,7 @@ def curve_page(store: Store, view: SeasonView, key: str) -> CurvePage:
     if not spans:
         return CurvePage((), None, None, (), (), entry)
     shown = next((span for span in spans if span.key == key), spans[0])
-    figures = kept.read(store, spans[0].start, spans[0].end)
+    figures = kept.read(store)
     ratio = shape.ratio_of(entry)
     blocks = [shape.drawn(span, figures, ratio) for span in spans[1:]]
     return CurvePage(
@@ -100,7 +100,7 @@ def middle_page(store: Store, view: SeasonView, key: str) -> MiddlePage:
     shown = chosen(spans, key, view.today)
     if shown is None:
         return MiddlePage((), None, None, (), 0, NextWeek(view.today, ()), (), spacing)
-    figures = kept.read(store, shown.start, shown.end)
+    figures = kept.read(store)
     found = middles.middle(shown, figures)
     record = spans[0].runs
     put_away = season_queries.put_away(store, shown.key)

@@ -14,6 +14,7 @@ from tercet.engine.shades import Shade, Thresholds
 from tercet.language import mark, month, number, several, tr
 from tercet.library.dated import in_force
 from tercet.library.engine_words import worded
+from tercet.library.held import HeldRuns
 from tercet.store import lines_queries, queries
 from tercet.store.database import Store
 from tercet.store.lines_queries import KeptTest, RunPrint
@@ -73,11 +74,16 @@ class Own:
     unread: int  # runs whose fingerprint is from an earlier version
 
 
+_prints = HeldRuns(
+    lambda store, ids: {item.id: item for item in lines_queries.run_prints(store, ids)}
+)
+
+
 def stored(store: Store) -> Stored:
     """Read it."""
     return Stored(
         tuple(queries.thresholds(store)),
-        tuple(lines_queries.run_prints(store)),
+        tuple(sorted(_prints.of(store).values(), key=lambda item: (item.start_utc, item.id))),
         tuple(lines_queries.tests(store)),
         json.loads(queries.setting(store, "flags_left", "{}")),
     )

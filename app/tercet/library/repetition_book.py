@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from tercet import week_days
 from tercet.engine.repetition_book import (
@@ -16,6 +18,7 @@ from tercet.engine.repetition_book import (
     sets_of,
 )
 from tercet.language import month, tr
+from tercet.library.held import HeldRuns
 from tercet.library.views import SeasonView
 from tercet.store import plan_queries
 from tercet.store.database import Store
@@ -92,11 +95,8 @@ def book(store: Store, view: SeasonView) -> Book:
         Long repetitions in a base block, and weeks with nearly all fast metres in one run, are
         remarked, latest first (common practice, no source).
     """
-    sets = [
-        BookSet(run_id, day, said, item)
-        for run_id, day, said, repetitions in plan_queries.repetitions(store)
-        for item in sets_of(repetitions)
-    ]
+    runs = sorted(_sets.of(store).items(), key=lambda run: (run[1].start, run[0]))
+    sets = [item for _, run in runs for item in run.sets]
     sets.sort(key=lambda item: item.day)
     days = [item.day for item in sets]
     blocks, remarks = [], []
@@ -116,6 +116,21 @@ def book(store: Store, view: SeasonView) -> Book:
             over = week.first_day < week_days.start_of(view.today)
             remarks += _remarks(block.kind, week, over=over)
     return Book(tuple(blocks), tuple(reversed(remarks)))
+
+
+class _Run(NamedTuple):
+    start: float  # UTC [s]
+    sets: tuple[BookSet, ...]
+
+
+def _read(store: Store, ids: Sequence[int] | None) -> dict[int, _Run]:
+    return {
+        run_id: _Run(start, tuple(BookSet(run_id, day, said, item) for item in sets_of(found)))
+        for run_id, start, day, said, found in plan_queries.repetitions(store, ids)
+    }
+
+
+_sets = HeldRuns(_read)
 
 
 def _years(weeks: tuple[BookWeek, ...]) -> str:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
 from tercet.store.database import Store
+from tercet.store.season_queries import among
 
 
 @dataclass(frozen=True)
@@ -22,6 +24,7 @@ class RunPrint:
     hr_mean: float | None
     easy_share: float | None
     fingerprint: str
+    start_utc: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -35,13 +38,14 @@ class KeptTest:
     note: str
 
 
-def run_prints(store: Store) -> list[RunPrint]:
-    """All recorded running with fingerprints, oldest first."""
+def run_prints(store: Store, ids: Sequence[int] | None = None) -> list[RunPrint]:
+    """All recorded running with fingerprints, or that of some ids, oldest first."""
     found = store.rows(
-        "SELECT r.id, r.day, r.kind, r.name, r.moving_s, r.hr_mean, r.fingerprint, "
+        "SELECT r.id, r.day, r.start_utc, r.kind, r.name, r.moving_s, r.hr_mean, r.fingerprint, "
         "j.easy_s, j.moderate_s, j.hard_s FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
         "WHERE r.sport = 'running' AND r.notation = '' AND r.fingerprint != '' "
-        "ORDER BY r.start_utc, r.id"
+        f"AND {among(ids)}ORDER BY r.start_utc, r.id",
+        tuple(ids or ()),
     )
     out = []
     for row in found:
@@ -56,6 +60,7 @@ def run_prints(store: Store) -> list[RunPrint]:
                 row["hr_mean"],
                 row["easy_s"] / judged if judged > 0 else None,
                 row["fingerprint"],
+                row["start_utc"],
             )
         )
     return out

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from tercet.domain import Planned
 from tercet.engine.shades import Shade
 from tercet.store.database import Row, Store
+from tercet.store.season_queries import among
 
 if TYPE_CHECKING:
     from tercet.engine.judgement import Repetition
@@ -46,15 +47,23 @@ def planned_row(entry: Planned) -> Row:
     }
 
 
-def repetitions(store: Store) -> list[tuple[int, date, str, tuple[Repetition, ...]]]:
-    """Id, local day, words and repetitions of every running session that has some."""
+def repetitions(
+    store: Store, ids: Sequence[int] | None = None
+) -> list[tuple[int, float, date, str, tuple[Repetition, ...]]]:
+    """Id, start (UTC) [s], local day, words and repetitions of running sessions that have some.
+
+    Of all of them, or of those with the given ids.
+    """
     found = store.rows(
-        "SELECT r.id, r.day, j.words, j.repetitions FROM run r JOIN judgement j ON j.run_id = r.id "
-        "WHERE r.sport = 'running' AND j.repetitions NOT IN ('', '[]') ORDER BY r.start_utc, r.id"
+        "SELECT r.id, r.start_utc, r.day, j.words, j.repetitions FROM run r "
+        "JOIN judgement j ON j.run_id = r.id "
+        f"WHERE r.sport = 'running' AND j.repetitions NOT IN ('', '[]') AND {among(ids)}",
+        tuple(ids or ()),
     )
     return [
         (
             row["id"],
+            row["start_utc"],
             date.fromisoformat(row["day"]),
             row["words"],
             _read(row["repetitions"]),

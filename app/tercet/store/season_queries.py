@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import sqlite3
 from collections.abc import Mapping, Sequence
-from datetime import date
 
 from tercet.store.database import Store
 from tercet.store.queries import METRES, SECONDS
@@ -27,7 +26,7 @@ def sessions(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row
     All of them, or those with the given ids.
     """
     sums = ", ".join(f"j.{name}" for name in (*SECONDS, *METRES))
-    chosen = "" if ids is None else f"WHERE r.id IN ({', '.join('?' for _ in ids)}) "
+    chosen = "" if ids is None else f"WHERE {among(ids)}"
     return store.rows(
         "SELECT r.id, r.day, r.start_utc, r.utc_offset_s, r.name, r.sport, r.kind, r.elapsed_s, "
         f"r.moving_s, {_WAY}, r.hr_mean, r.climb_m, r.effort, r.note, r.clock, "
@@ -38,13 +37,18 @@ def sessions(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row
     )
 
 
-def figures(store: Store, first: date, last: date) -> list[sqlite3.Row]:
-    """Running of a span of local days: ids with what is kept about their moderate seconds."""
+def among(ids: Sequence[int] | None) -> str:
+    """The condition that a run is one of these, if they are given; its values are the ids."""
+    return "1 " if ids is None else f"r.id IN ({', '.join('?' for _ in ids)}) "
+
+
+def figures(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row]:
+    """Ids of all running, or of some, with what is kept about their moderate seconds."""
     return store.rows(
         "SELECT r.id, r.meant, r.place, j.causes, j.spread FROM run r "
         "JOIN judgement j ON j.run_id = r.id "
-        "WHERE r.sport = 'running' AND r.day BETWEEN ? AND ? ORDER BY r.start_utc, r.id",
-        (first.isoformat(), last.isoformat()),
+        f"WHERE r.sport = 'running' AND {among(ids)}ORDER BY r.id",
+        tuple(ids or ()),
     )
 
 
@@ -65,15 +69,15 @@ def spacing(store: Store) -> int:
     return int(found[0]["value"]) if found else 2
 
 
-def behind(store: Store, first: date, last: date) -> sqlite3.Row:
-    """Sums of how the running of a span of local days was judged: one row, none of it kept."""
+def behind(store: Store, ids: Sequence[int] | None = None) -> list[sqlite3.Row]:
+    """How each run was judged: its number and day, ten counts, and the ends of its intervals."""
     ends = ", ".join(
-        f"SUM(json_extract(ends, '$[{k}][{side}]')) AS {name}_{shade}"
+        f"json_extract(ends, '$[{k}][{side}]') AS {name}_{shade}"
         for side, name in enumerate(("low", "high"))
         for k, shade in enumerate("emh")
     )
     return store.rows(
-        "WITH judged AS (SELECT r.id, j.unjudged_s, "
+        "WITH judged AS (SELECT r.id, r.day, j.unjudged_s, "
         "COALESCE(j.easy_s + j.moderate_s + j.hard_s, 0) AS shaded, r.notation <> '' AS worded, "
         "j.threshold_id IS NOT NULL AS known, COALESCE(t.estimated, 0) AS guess, "
         "instr(r.channels, 'heart_rate') AND t.lt1_hr > 0 AND t.lt2_hr > 0 AS beats, "
@@ -84,14 +88,13 @@ def behind(store: Store, first: date, last: date) -> sqlite3.Row:
         "CASE WHEN json_array_length(NULLIF(j.intervals, '')) = 3 THEN j.intervals END AS ends "
         "FROM run r LEFT JOIN judgement j ON j.run_id = r.id "
         "LEFT JOIN threshold t ON t.id = j.threshold_id "
-        "WHERE r.sport = 'running' AND r.day BETWEEN ? AND ?) "
-        "SELECT COUNT(*) AS runs, SUM(shaded > 0 AND worded) AS words, "
-        "SUM(shaded > 0 AND NOT worded AND beats AND paced) AS both, "
-        "SUM(shaded > 0 AND NOT worded AND paced AND beats IS NOT 1) AS pace, "
-        "SUM(shaded > 0 AND NOT worded AND watts AND paced IS NOT 1) AS power, "
-        "SUM(shaded > 0 AND NOT worded AND beats AND paced IS NOT 1 AND watts IS NOT 1) AS heart, "
-        "SUM(shaded <= 0) AS unjudged, SUM(unjudged_s) AS unjudged_s, SUM(spoken) AS said, "
-        "SUM(shaded > 0 AND known) AS known, SUM(shaded > 0 AND known AND guess) AS estimated, "
-        f"COUNT(ends) AS ranged, {ends} FROM judged",
-        (first.isoformat(), last.isoformat()),
-    )[0]
+        f"WHERE r.sport = 'running' AND {among(ids)}) "
+        "SELECT id, day, 1 AS runs, shaded > 0 AND NOT worded AND beats AND paced AS both, "
+        "shaded > 0 AND NOT worded AND paced AND beats IS NOT 1 AS pace, "
+        "shaded > 0 AND NOT worded AND watts AND paced IS NOT 1 AS power, "
+        "shaded > 0 AND NOT worded AND beats AND paced IS NOT 1 AND watts IS NOT 1 AS heart, "
+        "shaded > 0 AND worded AS words, shaded <= 0 AS unjudged, unjudged_s, spoken AS said, "
+        "shaded > 0 AND known AS known, shaded > 0 AND known AND guess AS estimated, "
+        f"ends IS NOT NULL AS ranged, {ends} FROM judged",
+        tuple(ids or ()),
+    )
