@@ -194,8 +194,8 @@
         <translation>1 Meile</translation>
     </message>
     <message>
-        <source>1 run is judged anew by this version</source>
-        <translation>1 Lauf wird von dieser Version neu beurteilt</translation>
+        <source>1 run is judged anew</source>
+        <translation>1 Lauf wird neu beurteilt</translation>
     </message>
     <message>
         <source>10 km</source>
@@ -3697,8 +3697,8 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Beurteilte Läufe</translation>
     </message>
     <message>
-        <source>Runs judged anew by this version: {n} of {whole}</source>
-        <translation>Von dieser Version neu beurteilte Läufe: {n} von {whole}</translation>
+        <source>Runs judged anew: {n} of {whole}</source>
+        <translation>Neu beurteilte Läufe: {n} von {whole}</translation>
     </message>
     <message>
         <source>Runs that count</source>
@@ -8471,8 +8471,8 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>{n} Läufe</translation>
     </message>
     <message>
-        <source>{n} runs are judged anew by this version</source>
-        <translation>{n} Läufe werden von dieser Version neu beurteilt</translation>
+        <source>{n} runs are judged anew</source>
+        <translation>{n} Läufe werden neu beurteilt</translation>
     </message>
     <message>
         <source>{n} runs found</source>

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import gzip
 import shutil
+import time
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
-from threading import Event
+from threading import Event, Thread
 from typing import Any
 
 import pytest
@@ -17,7 +18,8 @@ from tercet import resources
 from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds, estimate
 from tercet.engine.judging import METHOD
-from tercet.library import importing, operations, season
+from tercet.library import importing, judging_anew, operations, reading, season
+from tercet.library import library as library_module
 from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.store import queries
@@ -47,6 +49,11 @@ def tables(library: Library) -> dict[str, list[tuple[Any, ...]]]:
         }
 
     return library.call(look)
+
+
+def judged_for_ever(*_: Any) -> None:
+    """Stand for a judging that takes long, in a worker."""
+    time.sleep(60)
 
 
 def undo_all(library: Library) -> int:
@@ -267,6 +274,53 @@ def test_stopping_keeps_what_was_read(
     library.take_in([season_logs])
     assert len(library.call(queries.run_ids)) == 10
     assert not library.call(queries.judged_by_others, METHOD)
+
+
+@pytest.mark.parametrize("long_s", [1.0, 1e9], ids=["a worker", "this process"])
+def test_stopped_while_it_is_judged_by_what_was_estimated(
+    library: Library, few_logs: Path, monkeypatch: pytest.MonkeyPatch, long_s: float
+) -> None:
+    monkeypatch.setattr(library_module, "FEW_S", long_s)
+    stop = Event()
+
+    def told(progress: Progress) -> None:
+        if progress.current == "judging":
+            stop.set()
+
+    report = library.take_in([few_logs], told, stop)
+    assert report.stopped and report.count("new") == 10
+    (entry,) = library.call(queries.thresholds)
+    assert entry.estimated
+    # the rest of the judging goes on behind the open window, and is no step of its own
+    names = library.undo_names()
+    count = library.call(judging_anew.waiting)
+    assert count == len(library.call(queries.run_ids))
+    assert judging_anew.judge_anew(library, lambda _: None, Event()) == count
+    assert library.undo_names() == names
+    assert not library.call(queries.judged_by_others, METHOD)
+    running = [row for row in library.call(queries.sessions) if row["sport"] == "running"]
+    assert all(row["easy_s"] > 0 for row in running)
+    library.call(operations.undo)
+    assert library.call(queries.thresholds) == [] and library.call(queries.run_ids) == []
+
+
+def test_a_judging_that_is_stopped_is_not_waited_for(
+    library: Library, few_logs: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    library.take_in([few_logs])
+    monkeypatch.setattr(library_module, "FEW_S", 1.0)
+    monkeypatch.setattr(reading, "judge_again", judged_for_ever)
+    stop, ended = Event(), Event()
+
+    def judge() -> None:
+        library.judge_all_again(stop=stop)
+        ended.set()
+
+    thread = Thread(target=judge, daemon=True)
+    thread.start()
+    assert not ended.wait(0.5)
+    stop.set()
+    assert ended.wait(5.0)
 
 
 def test_stopped_before_it_began(library: Library, few_logs: Path) -> None:

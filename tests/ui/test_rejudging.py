@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
 from threading import Event
 from typing import Any
 
@@ -82,6 +84,24 @@ def test_stopped_by_hand_it_goes_on_at_the_next_start(
     again = open_window(some_library)
     qtbot.waitUntil(lambda: some_library.call(judging_anew.waiting) == 0, timeout=20_000)
     assert again.isVisible()
+
+
+def test_thresholds_without_their_judgements_are_caught_up_with_and_so_is_their_undo(
+    qtbot, some_library: Library, open_window: Open
+) -> None:
+    """As an import leaves them that was stopped while it judged."""
+    before = sums(some_library)
+    window = open_window(some_library)
+    qtbot.waitUntil(lambda: window.view is not None)
+    (entry, *_) = some_library.call(queries.thresholds)
+    slower = replace(entry.values, lt1_speed=2.0, lt2_speed=2.4, lt1_hr=None, lt2_hr=None)
+    changed = replace(entry, values=slower, id=None)
+    window.acts.do(partial(operations.set_thresholds, step="Lines"), [changed], {})
+    qtbot.waitUntil(lambda: sums(some_library) != before, timeout=20_000)
+    qtbot.waitUntil(lambda: not window._rejudging.running, timeout=20_000)
+    assert some_library.call(judging_anew.waiting) == 0
+    qtbot.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: sums(some_library) == before, timeout=20_000)
 
 
 def test_a_run_touched_meanwhile_keeps_what_was_said(some_library: Library) -> None:

@@ -186,7 +186,7 @@ def in_order_of_ending(
     """Run calls with few in flight; a call that kills its worker gives None.
 
     Yields the call's label and its result as they end. When ``stop`` is set nothing new is
-    started and what is in flight is dropped.
+    started and what is in flight in worker processes is ended.
     """
     queue = iter(calls)
     flying: dict[Future[T], tuple[L, Callable[..., T], tuple[Any, ...]]] = {}
@@ -199,8 +199,7 @@ def in_order_of_ending(
                 break
             flying[workers.submit(call[1], *call[2])] = call
         if stop.is_set():
-            for future in flying:
-                future.cancel()
+            workers.end()
             return
         if not flying:
             return
@@ -329,8 +328,6 @@ class _Import:
                 self._tell(source.name)
             self._keep(final=True)
         finally:
-            if self._stop.is_set():
-                workers.end()
             workers.close()
 
     def _calls(self, sources: Iterable[Source], read: Read) -> Iterator[Call]:

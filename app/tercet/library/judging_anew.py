@@ -1,4 +1,7 @@
-"""Runs that an older method judged, judged anew while the window is used; undo does not know it."""
+"""Runs judged by an older method or other thresholds, judged anew while the window is used.
+
+Undo does not know it: what it takes back is judged anew in its turn.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +13,7 @@ from typing import TYPE_CHECKING, Any
 from tercet.engine import judging
 from tercet.language import tr
 from tercet.library import operations, rejudge
-from tercet.library.library import FEW_RUNS, Library
+from tercet.library.library import Library
 from tercet.store import queries
 
 if TYPE_CHECKING:
@@ -26,14 +29,14 @@ Call = tuple[tuple[int, Mark], Callable[..., "Row | None"], tuple[Any, ...]]
 
 
 def waiting(store: Store) -> int:
-    """How many runs an older method has judged."""
+    """How many runs an older method has judged, or thresholds not of their day."""
     return len(queries.judged_otherwise(store, judging.METHOD))
 
 
 def judge_anew(
     library: Library, progress: Callable[[importing.Progress], None], stop: Event
 ) -> int:
-    """Judge them by the method of today; gives how many. Blocks.
+    """Judge them by the method and the thresholds of today; gives how many. Blocks.
 
     Each batch is kept at once, so that what was stopped goes on where it ended. What a user
     changes meanwhile holds: a run that was touched since it was read is read again.
@@ -47,7 +50,7 @@ def judge_anew(
         ids = [run_id for run_id in found if tried.get(run_id, 0) < 2]
         if not ids:
             break
-        workers = importing.Workers() if len(ids) >= FEW_RUNS else importing.Here()
+        workers = library.workers_for(ids)
         batch: list[tuple[int, Mark, Row]] = []
         whole = done + len(ids)
         try:

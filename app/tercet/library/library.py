@@ -18,12 +18,12 @@ if TYPE_CHECKING:
     from tercet.domain import Changes, DatedThresholds
     from tercet.engine import estimate
     from tercet.engine.fingerprint import Fingerprint
-    from tercet.library.importing import Progress, Report
+    from tercet.library.importing import Progress, Report, Workers
 
 P = ParamSpec("P")
 T = TypeVar("T")
-#: Fewer runs than this are judged again in this process.
-FEW_RUNS = 12
+#: Fewer runs than this, and shorter in all, are judged again in this process. [runs], [s]
+FEW_RUNS, FEW_S = 12, 24 * 3600.0
 
 
 def _ignore(_: Progress) -> None:
@@ -92,7 +92,8 @@ class Library:
     ) -> Report:
         """Take in files and folders; estimate thresholds if there are none yet. Blocks.
 
-        All of it is one undo step, together with what else bears its token.
+        All of it is one undo step, together with what else bears its token. What a stop leaves
+        judged by other thresholds than those of its day waits for ``judging_anew``.
         """
         from tercet.library import importing, intake, naming
         from tercet.library.sources import find_files
@@ -128,13 +129,18 @@ class Library:
         # Also after a season file whose import ended before its runs were judged by it.
         # What an older method judged is judged anew aside, behind the open window.
         if self.call(queries.judged_by_others):
-            report.changes |= self.judge_all_again(token=token, step=named or report_step(report))
-        report.changes |= self._estimate_if_needed(token, progress)
+            report.changes |= self.judge_all_again(
+                token=token, stop=stop, step=named or report_step(report)
+            )
+        report.changes |= self._estimate_if_needed(token, progress, stop)
+        report.stopped |= stop.is_set()
         if any(item.sha256 and item.outcome != "already here" for item in report.taken):
             self.call(intake.remember, report.taken, token, named or report_step(report))
         return report
 
-    def _estimate_if_needed(self, token: object, progress: Callable[[Progress], None]) -> Changes:
+    def _estimate_if_needed(
+        self, token: object, progress: Callable[[Progress], None], stop: Event
+    ) -> Changes:
         from tercet.domain import Changes
         from tercet.store import queries
 
@@ -144,7 +150,7 @@ class Library:
         guess = self.estimate()
         if guess is None:
             return Changes()
-        preview = self.preview([guess], progress)
+        preview = self.preview([guess], progress, stop)
         return self.use(preview, tr("Add recordings"), token)
 
     # Thresholds --------------------------------------------------------------------------
@@ -225,6 +231,16 @@ class Library:
         named = step or tr("Judge all runs again")
         return self.call(operations.judge_again, rows, step=named, token=token)
 
+    def workers_for(self, ids: Sequence[int]) -> Workers:
+        """Where so many runs are judged again: what would take long can be ended at once."""
+        from tercet.library import importing
+        from tercet.store import queries
+
+        if len(ids) >= FEW_RUNS:
+            return importing.Workers()
+        long = self.call(queries.elapsed, ids) >= FEW_S
+        return importing.Workers(1) if long else importing.Here()
+
     def _judge(
         self,
         entries: Sequence[DatedThresholds],
@@ -235,9 +251,7 @@ class Library:
         from tercet.store import queries
 
         ids = self.call(queries.run_ids)
-        workers: importing.Workers = (
-            importing.Workers() if len(ids) >= FEW_RUNS else importing.Here()
-        )
+        workers = self.workers_for(ids)
 
         def calls() -> Any:
             for run_id in ids:

@@ -162,27 +162,30 @@ def run_ids(store: Store, sport: str = "running") -> list[int]:
     return [row["id"] for row in found]
 
 
+_JUDGED_OTHERWISE = (
+    "FROM run r JOIN judgement j ON j.run_id = r.id WHERE r.sport = 'running' "
+    "AND (j.method != COALESCE(?, j.method) OR j.threshold_id IS NOT COALESCE("
+    "(SELECT id FROM threshold WHERE start <= r.day ORDER BY start DESC, id DESC LIMIT 1), "
+    "(SELECT id FROM threshold ORDER BY start, id LIMIT 1)))"
+)
+
+
 def judged_otherwise(store: Store, method: int) -> list[int]:
-    """Ids of running that is judged by another method than this, the newest first."""
-    found = store.rows(
-        "SELECT r.id FROM run r JOIN judgement j ON j.run_id = r.id "
-        "WHERE r.sport = 'running' AND j.method != ? ORDER BY r.start_utc DESC",
-        (method,),
-    )
+    """Ids of running judged by thresholds not of its day, or another method; newest first."""
+    found = store.rows(f"SELECT r.id {_JUDGED_OTHERWISE} ORDER BY r.start_utc DESC", (method,))
     return [row["id"] for row in found]
 
 
 def judged_by_others(store: Store, method: int | None = None) -> bool:
     """Whether some running is judged by thresholds not of its day, or by another method."""
-    return bool(
-        store.rows(
-            "SELECT 1 FROM run r JOIN judgement j ON j.run_id = r.id WHERE r.sport = 'running' "
-            "AND (j.method != COALESCE(?, j.method) OR j.threshold_id IS NOT COALESCE("
-            "(SELECT id FROM threshold WHERE start <= r.day ORDER BY start DESC, id DESC LIMIT 1), "
-            "(SELECT id FROM threshold ORDER BY start, id LIMIT 1))) LIMIT 1",
-            (method,),
-        )
-    )
+    return bool(store.rows(f"SELECT 1 {_JUDGED_OTHERWISE} LIMIT 1", (method,)))
+
+
+def elapsed(store: Store, ids: Sequence[int]) -> float:
+    """How long these runs last together. [s]"""
+    marks = ",".join("?" * len(ids))
+    found = store.rows(f"SELECT SUM(elapsed_s) AS whole FROM run WHERE id IN ({marks})", ids)
+    return found[0]["whole"] or 0.0
 
 
 def first_day(store: Store) -> date | None:

@@ -1,4 +1,4 @@
-"""Judging anew behind the open window: begun after a start, told in the foot, stopped by hand."""
+"""Judging anew behind the open window: begun when needed, told in the foot, stopped by hand."""
 
 from __future__ import annotations
 
@@ -14,6 +14,7 @@ from tercet.ui.jobs import Answers, Job
 from tercet.ui.widgets import Label, button
 
 if TYPE_CHECKING:
+    from tercet.domain import Changes
     from tercet.library.importing import Progress
     from tercet.library.library import Library
     from tercet.ui.window import MainWindow
@@ -45,6 +46,7 @@ class Rejudging(QObject):
         window.imports.begun.connect(self._pause)
         window.imports.ended.connect(lambda _: self._look())
         window.imports.failed.connect(lambda _: self._look())
+        window.acts.changed.connect(self._changed)
         window.closed.connect(self._close)
         self._look()
 
@@ -54,8 +56,12 @@ class Rejudging(QObject):
         return self._job is not None
 
     def _look(self) -> None:
-        """See whether an older method has judged some runs."""
+        """See whether an older method has judged some runs, or thresholds not of their day."""
         self._answers.when(self._library.submit(judging_anew.waiting), self._begin)
+
+    def _changed(self, changes: Changes) -> None:
+        if changes.thresholds:
+            self._look()
 
     def _begin(self, count: int) -> None:
         if not count or self._left or self._stopped or self._job or self._window.imports.running:
@@ -68,8 +74,8 @@ class Rejudging(QObject):
         self._tell(
             several(
                 count,
-                mark("1 run is judged anew by this version"),
-                mark("{n} runs are judged anew by this version"),
+                mark("1 run is judged anew"),
+                mark("{n} runs are judged anew"),
             )
         )
         self.stop.show()
@@ -80,7 +86,7 @@ class Rejudging(QObject):
             return  # told before the stop, heard after it
         self._tell(
             tr(
-                "Runs judged anew by this version: {n} of {whole}",
+                "Runs judged anew: {n} of {whole}",
                 n=words.number(now.done),
                 whole=words.number(now.total),
             )
