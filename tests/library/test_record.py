@@ -20,7 +20,17 @@ from tercet import resources
 from tercet.domain import DatedThresholds
 from tercet.engine import Thresholds
 from tercet.formats.paper import Shorthand
-from tercet.library import figures, operations, paper_keep, pieces, record, record_merge, roster
+from tercet.library import (
+    figures,
+    judging_anew,
+    operations,
+    paper_keep,
+    pieces,
+    record,
+    record_merge,
+    roster,
+)
+from tercet.library.importing import Progress
 from tercet.library.library import Library
 from tercet.library.paper_log import Draft
 from tercet.library.record import RecordError
@@ -234,6 +244,33 @@ def test_a_stopped_taking_in_ends_alike_when_it_is_done_again(
     done = record_merge.take_in(athlete, archive, lambda _: stop.set(), stop)
     assert done.stopped
     record_merge.take_in(athlete, archive)
+    assert totals(athlete) == totals(coach)
+
+
+def test_stopped_while_runs_are_judged_by_the_thresholds_taken_in(
+    two: tuple[Library, Library], tmp_path: Path
+) -> None:
+    coach, athlete = two
+    archive = handed(coach, tmp_path / "one.zip")
+    record_merge.take_in(athlete, archive)
+    for entry in coach.call(queries.thresholds):
+        slower = replace(entry.values, lt1_speed=0.9 * (entry.values.lt1_speed or 3.0))
+        coach.call(put_threshold, replace(entry, values=slower))
+    coach.judge_all_again()
+    assert totals(athlete) != totals(coach)
+    stop = Event()
+
+    def told(now: Progress) -> None:
+        if now.current == "judging":
+            stop.set()
+
+    done = record_merge.take_in(athlete, handed(coach, tmp_path / "two.zip"), told, stop)
+    assert done.stopped
+    assert [entry.values for entry in athlete.call(queries.thresholds)] == [
+        entry.values for entry in coach.call(queries.thresholds)
+    ]
+    assert athlete.call(judging_anew.waiting) > 0
+    judging_anew.judge_anew(athlete, lambda _: None, Event())
     assert totals(athlete) == totals(coach)
 
 

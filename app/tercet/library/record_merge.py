@@ -79,7 +79,8 @@ def take_in(
         _add(done, library.call(_merge_pieces, parts, fresh, token))
         _add(done, library.call(_merge_runs, parts, fresh, token))
         if library.call(queries.judged_by_others):
-            done.changes |= library.judge_all_again(progress, token=token, step=tr(STEP))
+            done.changes |= library.judge_all_again(progress, token=token, stop=stop, step=tr(STEP))
+        done.stopped |= stop.is_set()
         return done
     finally:
         archive.close()
