@@ -7,13 +7,14 @@ from itertools import pairwise
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tercet.engine.shades import Shade
 from tercet.engine.uptake import LEAD_S, NEAR, Predicted
 from tercet.language import tr
 from tercet.ui import stairs, theme, words
+from tercet.ui.charts.canvas import polygon
 
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -133,20 +134,16 @@ class BenchChart(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         for begin, end in pairwise(edges):
             last = min(end + 1, len(work))
-            polygon = [QPointF(a, b) for a, b in zip(x[begin:last], y[begin:last], strict=True)]
-            polygon = [
-                QPointF(x[begin], area.bottom()),
-                *polygon,
-                QPointF(x[last - 1], area.bottom()),
-            ]
+            across = np.concatenate([x[begin : begin + 1], x[begin:last], x[last - 1 : last]])
+            up = np.concatenate([[area.bottom()], y[begin:last], [area.bottom()]])
             shade = Shade.HARD if work[begin] else Shade.EASY
             painter.setBrushOrigin(QPointF(x[begin], area.bottom()))
             painter.setBrush(stairs.shade_brush(shade, look, dpr))
             painter.setPen(QPen(look.color("pane"), 1.0))
-            painter.drawPolygon(QPolygonF(polygon))
+            painter.drawPolygon(polygon(across, up))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(look.color("text"), 1.4))
-        painter.drawPolyline(QPolygonF([QPointF(a, b) for a, b in zip(x, y, strict=True)]))
+        painter.drawPolyline(polygon(x, y))
         near = _at(NEAR, FLOOR, 1.06, area)
         halo = QPen(look.color("pane"), 3.4)
         pen = QPen(look.color("text"), 1.6)
@@ -172,10 +169,9 @@ class BenchChart(QWidget):
             box = QRectF(area.right() - 80, y - look.px(18), 80, look.px(17))
             painter.drawText(box, _RIGHT, f"LT2 {words.number(self._lt2)}")
         y_line = area.bottom() - (self._set.heart_rate - low) / (high - low) * area.height()
-        points = [QPointF(a, b) for a, b in zip(self._x(area), y_line, strict=True)]
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(look.color("text"), 1.8))
-        painter.drawPolyline(QPolygonF(points))
+        painter.drawPolyline(polygon(self._x(area), y_line))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
 
     def describe(self, text: str) -> None:

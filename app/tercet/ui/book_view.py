@@ -48,6 +48,7 @@ class BookView(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._book = Book((), ())
+        self._most = [0.0] * len(CLASSES)  # of each length, in its fullest week [m]
         self._at: tuple[int, int] | None = None  # place among rows, length
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -57,6 +58,14 @@ class BookView(QWidget):
     def set_book(self, book: Book) -> None:
         """Show another book."""
         self._book = book
+        weeks = [week for block in book.blocks for week in block.weeks]
+        self._most = [
+            max(
+                (sum(item.reps.total_m for item in week.of_length(place)) for week in weeks),
+                default=0,
+            )
+            for place in range(len(CLASSES))
+        ]
         self._at = self._at if self._at is not None and self._sets(self._at) else None
         self._dress()
 
@@ -85,13 +94,7 @@ class BookView(QWidget):
 
     def columns(self) -> tuple[float, list[float]]:
         """Pixels a metre, and where each length begins: one scale for all of them."""
-        look = theme.current()
-        most = [0.0] * len(CLASSES)
-        for block in self._book.blocks:
-            for week in block.weeks:
-                for place in range(len(CLASSES)):
-                    total = sum(item.reps.total_m for item in week.of_length(place))
-                    most[place] = max(most[place], total)
+        look, most = theme.current(), self._most
         metrics = QFontMetricsF(look.font("small_bold"))
         least = [metrics.horizontalAdvance(tr(name)) + look.px(14) for name in CLASS_WORDS]
         room = self.width() - look.px(LENGTHS) - look.px(58)
@@ -117,7 +120,7 @@ class BookView(QWidget):
         scale, starts = self.columns()
         rows = self.rows()
         top = sum(self._height(week) for _, week in rows[: at[0]])
-        total = sum(item.reps.total_m for item in self._sets(at))
+        total = _metres(self._sets(at))
         width = max(total * scale, 8.0) + 6
         return QRectF(starts[at[1]] - 4, top + 1, width + 4, self._height(rows[at[0]][1]) - 2)
 
@@ -361,3 +364,7 @@ def set_words(item: BookSet) -> str:
     if reps.recovery_s is not None:
         parts.append(tr("recovery {time}", time=words.duration(reps.recovery_s)))
     return f"{words.short_day(item.day)}: {', '.join(parts)}."
+
+
+def _metres(sets: tuple[BookSet, ...]) -> float:
+    return sum((item.reps.total_m for item in sets), 0.0)

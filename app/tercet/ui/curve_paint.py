@@ -11,6 +11,7 @@ from tercet.engine.scale import Floats, Shade
 from tercet.language import tr
 from tercet.library.shape import Drawn
 from tercet.ui import stairs, theme
+from tercet.ui.charts.canvas import polygon
 
 DASHES, DOTS = (6.0, 4.0), (1.5, 3.0)
 
@@ -66,7 +67,7 @@ def _place(scale: Curve, curve: Curve, area: QRectF, highest: float) -> QPolygon
     """A curve's line in the area; it never rises far over the top."""
     x = across(scale, scale.at, area)
     y = area.bottom() - np.minimum(curve.density / highest, 1.04) * area.height()
-    return QPolygonF([QPointF(a, b) for a, b in zip(x.tolist(), y.tolist(), strict=True)])
+    return polygon(x, y)
 
 
 def _fill(

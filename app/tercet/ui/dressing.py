@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import shiboken6
 from PySide6.QtCore import QChildEvent, QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from tercet.ui import theme
+from tercet.ui.widgets import Label
 
 #: What is in view has been laid out and painted after so long. [ms]
 SETTLED_MS = 200
+#: The name that Qt gives what a scroll area scrolls.
+VIEWPORT = "qt_scrollarea_viewport"
 
 
 class Dressing(QObject):
@@ -39,8 +44,8 @@ class Dressing(QObject):
         """The window."""
         return self._holders[0]
 
-    def put_on(self, sheet: str) -> None:
-        """Put a style sheet on all there is and all that comes."""
+    def put_on(self, sheet: str, others: Sequence[QWidget] = ()) -> None:
+        """Put a style sheet on all there is and all that comes, and in the end on others."""
         self._sheet = sheet
         for holder in self._holders:
             holder.setPalette(QPalette())  # the program's, now and not with the next events
@@ -55,7 +60,7 @@ class Dressing(QObject):
         for part in parts:
             if part not in later:
                 self._dress(part)
-        self._waiting = later
+        self._waiting = [*later, *others]
         self._next.start(SETTLED_MS)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -74,16 +79,22 @@ class Dressing(QObject):
     def _dress(self, part: QWidget | None) -> None:
         if part is None or part.styleSheet() == self._sheet:
             return
-        # A sheet puts back the fonts of before it; those set since are this look's.
+        # A sheet puts back the fonts of before it; those set since are this look's. A label
+        # takes its own with the sheet.
         chosen = [
             (widget, widget.font())
             for widget in (part, *part.findChildren(QWidget))
-            if widget.testAttribute(Qt.WidgetAttribute.WA_SetFont)
+            if widget.testAttribute(Qt.WidgetAttribute.WA_SetFont) and not isinstance(widget, Label)
         ]
         part.setStyleSheet(self._sheet)
         for widget, font in chosen:
             if widget.font() != font:
                 widget.setFont(font)
+        # Hints in empty fields are painted in the font of what scrolls there.
+        for port in part.findChildren(QWidget, VIEWPORT):
+            area = port.parentWidget()
+            if area is not None and port.font() != area.font():
+                port.setFont(area.font())
 
     def _dress_next(self) -> None:
         while self._waiting and not shiboken6.isValid(self._waiting[0]):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QStackedWidget
 
 from tercet.library import season
@@ -97,6 +97,11 @@ class SessionFlow(QObject):
         show_run(self._page, view, session, detail, self.units, among=ends)
         self._drawn = session
         if self._pages.currentWidget() is not self._page:
+            # In a turn of its own: a run of hours takes as long to paint as to lay out.
+            QTimer.singleShot(0, self, lambda: self._bring(session.id))
+
+    def _bring(self, run_id: int) -> None:
+        if run_id == self.current:
             self._pages.setCurrentWidget(self._page)
             self._page.setFocus(Qt.FocusReason.OtherFocusReason)
 

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
     QHBoxLayout,
-    QLabel,
     QScrollArea,
     QSizePolicy,
     QVBoxLayout,
@@ -29,6 +28,7 @@ from tercet.ui.session_cards import CleaningCard, NotesCard, RepetitionsCard
 from tercet.ui.session_head import SessionHead
 from tercet.ui.session_trace import TracePanel
 from tercet.ui.stretch_menu import StretchMenu, ask_belt_speed
+from tercet.ui.widgets import Label
 
 #: Under this width, at 100 % text, the cards go below the trace.
 FOLD_WIDTH = 1200
@@ -68,9 +68,7 @@ class SessionPage(QWidget):
         self.parts, self.repetitions = PartsCard(), RepetitionsCard()
         self.cleaning = CleaningCard()
         self.words, self.notes = WordsLink(), NotesCard()
-        self._caution = QLabel(tr(CAUTION))
-        self._caution.setProperty("secondary", True)
-        self._caution.setWordWrap(True)
+        self._caution = Label(tr(CAUTION), "small", "text_2", wrap=True)
         self._main, self._side, self._inside = QFrame(), QWidget(), QWidget()
         self._scroll = QScrollArea()
         self._main_column = QVBoxLayout(self._main)
@@ -152,7 +150,6 @@ class SessionPage(QWidget):
 
     def restyle(self, *_: object) -> None:
         look = themes.current()
-        self._caution.setFont(look.font("small"))
         self._main_column.setContentsMargins(look.px(16), look.px(10), look.px(16), look.px(10))
         self._fold()
 

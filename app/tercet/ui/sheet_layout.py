@@ -66,6 +66,25 @@ def solve(
     return Layout(hour, tuple(w + (spare + i) // 7 for i, w in enumerate(whole)))
 
 
+class Solver:
+    """Keeps what was solved for the last sheet: its room comes and goes with a scroll bar."""
+
+    def __init__(self) -> None:
+        self._sheet: Sheet | None = None
+        self._solved: dict[tuple[float, float, float], Layout] = {}
+
+    def solve(
+        self, sheet: Sheet, room: float, scale: float, extra: Callable[[Cell], float], least: float
+    ) -> Layout:
+        """:func:`solve`, or what it gave before; ``extra`` depends on the text size alone."""
+        if self._sheet is not sheet:
+            self._sheet, self._solved = sheet, {}
+        asked = (room, scale, least)
+        if asked not in self._solved:
+            self._solved[asked] = solve(sheet, room, extra, least)
+        return self._solved[asked]
+
+
 def _longest_hour(needs: Needs, room: float, least: float) -> tuple[float, list[float]]:
     """Halve the range of lengths until one fits the room."""
     low, high = _LEAST_PX_PER_HOUR, _MOST_PX_PER_HOUR

@@ -18,7 +18,7 @@ from tercet.ui.sheet_delegate import SheetDelegate
 from tercet.ui.sheet_header import SheetHeader
 from tercet.ui.sheet_marks import WEEK
 from tercet.ui.sheet_model import SheetModel
-from tercet.ui.sheet_rows import Cell, Sheet
+from tercet.ui.sheet_rows import Cell
 from tercet.ui.sheet_zoom import Zoom
 
 GUTTER = 112
@@ -41,7 +41,7 @@ class SheetView(QTableView):
         self._told: int | None = None
         self._painted = False
         self._zoomed: Zoom | None = None
-        self._solved: tuple[tuple[Sheet, int, float, float], sheet_layout.Layout] | None = None
+        self._solver = sheet_layout.Solver()
         self._given: Glance | None = None  # a layout made for the whole season
         self._extending = False  # the choice goes on to where one moves
         self._from_day: date | None = None  # where a choice of several days began
@@ -305,12 +305,8 @@ class SheetView(QTableView):
             layout = given.layout
         else:
             # Neither zoom nor scrolling changes the widths.
-            least = self._header.least_width(room)
-            asked = (sheet, room, theme.current().scale, least)
-            if self._solved is None or self._solved[0] != asked:
-                found = sheet_layout.solve(sheet, room, self._delegate.extra, least)
-                self._solved = (asked, found)
-            layout = self._solved[1]
+            least, scale = self._header.least_width(room), theme.current().scale
+            layout = self._solver.solve(sheet, room, scale, self._delegate.extra, least)
         if layout != self._delegate.layout:
             self._delegate.set_layout(layout)
         self._header.px_per_hour = layout.px_per_hour

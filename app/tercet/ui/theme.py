@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Protocol
@@ -107,8 +108,8 @@ class InParts(Protocol):
     def dressed(self) -> QWidget:
         """The window."""
 
-    def put_on(self, sheet: str) -> None:
-        """Put a sheet on it."""
+    def put_on(self, sheet: str, others: Sequence[QWidget] = ()) -> None:
+        """Put a sheet on it, and in the end on others."""
 
 
 class _Look(QObject):
@@ -217,11 +218,18 @@ def _put_on(theme: Theme) -> None:
     if not _look.windows or _look.sheet == sheet_before:
         return
     dressed = [window.dressed for window in _look.windows]
-    for widget in app.topLevelWidgets():
-        if widget.parentWidget() is None and widget not in dressed:
+    others = [
+        widget
+        for widget in app.topLevelWidgets()
+        if widget.parentWidget() is None and widget not in dressed
+    ]
+    for widget in others:
+        if widget.isVisible():
             widget.setStyleSheet(_look.sheet)
+    hidden = [widget for widget in others if not widget.isVisible()]
     for window in _look.windows:
-        window.put_on(_look.sheet)
+        window.put_on(_look.sheet, hidden)
+        hidden = []
 
 
 def _put_on_all(sheet: str) -> bool:

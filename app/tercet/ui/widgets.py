@@ -28,7 +28,6 @@ class Label(QLabel):
         self.setWordWrap(wrap)
         self.setTextFormat(Qt.TextFormat.PlainText)
         self._dress(theme.current())
-        theme.changed.connect(self._dress)
 
     def set_color(self, color: str) -> None:
         """Take another colour role."""
@@ -36,7 +35,7 @@ class Label(QLabel):
         self._dress(theme.current())
 
     def changeEvent(self, event: QEvent) -> None:
-        """A style sheet put on puts back the colours of before it."""
+        """Another look comes as a style sheet, which puts back the colours of before it."""
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange:
             self._dress(theme.current())

@@ -32,6 +32,11 @@ from tercet.ui import theme as themes
 from tercet.ui.panes import BACK, KEYBOARD
 
 
+def polygon(x: Floats, y: Floats) -> QPolygonF:
+    """A line of points, shape (n,) each [px]."""
+    return pg.functions.arrayToQPolygonF(x, y)
+
+
 @dataclass(frozen=True)
 class Mapper:
     """From a chart's own coordinates to logical pixels, with the pixels of its plot area."""
@@ -54,7 +59,7 @@ class Mapper:
 
     def polygon(self, x: Floats, y: Floats) -> QPolygonF:
         """Map a line of points, shape (n,) each, at once."""
-        return pg.functions.arrayToQPolygonF(
+        return polygon(
             self.transform.m11() * x + self.transform.dx(),
             self.transform.m22() * y + self.transform.dy(),
         )

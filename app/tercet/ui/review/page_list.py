@@ -18,6 +18,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPixmap
 from PySide6.QtWidgets import (
     QAbstractItemView,
+    QListView,
     QListWidget,
     QListWidgetItem,
     QStyle,
@@ -108,6 +109,7 @@ class PageList(QListWidget):
         self.setItemDelegate(_Row(self))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setResizeMode(QListView.ResizeMode.Adjust)  # names are broken at its width
         self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self._shown: tuple[Page, ...] = ()
