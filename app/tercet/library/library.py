@@ -287,3 +287,8 @@ def fingerprint_of(text: str) -> Fingerprint:
     if values.get("efforts") is not None:
         values["efforts"] = tuple(Effort(*effort) for effort in values["efforts"])
     return Fingerprint(**values)
+
+
+def of_earlier(text: str) -> bool:
+    """Whether an earlier version kept this fingerprint, seen without reading it as a whole."""
+    return '"efforts": [' not in text

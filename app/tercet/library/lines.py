@@ -92,13 +92,15 @@ def stored(store: Store) -> Stored:
 def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
     """Find what the recordings tell as of a day."""
     from tercet.engine import recorded, steady
-    from tercet.library.library import fingerprint_of
+    from tercet.library.library import fingerprint_of, of_earlier
 
     outdoor = [item for item in held.prints if item.kind != "treadmill" and item.day <= today]
-    prints = {item.id: fingerprint_of(item.fingerprint) for item in outdoor}
 
     def since(days: int) -> list[RunPrint]:
         return [item for item in outdoor if item.day > today - timedelta(days=days)]
+
+    asked = since(max(span_days, STEADY_DAYS))
+    prints = {item.id: fingerprint_of(item.fingerprint) for item in asked}
 
     span = [prints[item.id] for item in since(span_days)]
     found, refusal = None, ""
@@ -135,7 +137,7 @@ def own(held: Stored, today: date, span_days: int = SPAN_DAYS) -> Own:
         hard_end,
         tuple(item.day for item in late),
         _range([prints[item.id] for item in late]),
-        sum(prints[item.id].efforts is None for item in outdoor),
+        sum(of_earlier(item.fingerprint) for item in outdoor),
     )
 
 
@@ -296,12 +298,10 @@ def paired(values: Thresholds, now: DatedThresholds | None) -> Thresholds:
 def read_again(library: Library, tell: Callable[[Progress], None], stop: Event) -> Changes:
     """Take anew the fingerprints that an earlier version kept, as one undo step. Blocks."""
     from tercet.library.importing import Progress
-    from tercet.library.library import fingerprint_of
+    from tercet.library.library import of_earlier
 
     old = [
-        item.id
-        for item in library.call(lines_queries.run_prints)
-        if fingerprint_of(item.fingerprint).efforts is None
+        item.id for item in library.call(lines_queries.run_prints) if of_earlier(item.fingerprint)
     ]
     taken: dict[int, str] = {}
     for run_id in old:

@@ -10,6 +10,16 @@ from PySide6.QtCore import QObject, QTimer
 EVERY_MS = 500
 
 
+def hold() -> None:
+    """Leave what there is now out of all collections: a full one goes through every module."""
+    gc.freeze()
+
+
+def let_go() -> None:
+    """Collect all again, for what was held goes away."""
+    gc.unfreeze()
+
+
 class Collector(QObject):
     """Collects cycles from the event loop instead of from whichever thread happens to allocate.
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from tercet.language import mark
 from tercet.library.views import SeasonView
+from tercet.ui import collector
 from tercet.ui.loading import Loading
 from tercet.ui.page import Context, Page
 
@@ -82,7 +83,8 @@ class Pages(QObject):
         self._made: dict[str, Page] = {}
         self._view: SeasonView | None = None
         places = [entry.place.split(":")[0] for entry in PAGES]
-        self._loading = Loading(self, (*places, *DIALOGS))
+        self._loading = Loading(self, (*places, *DIALOGS), spared=stack.window())
+        self._loading.done.connect(collector.hold)
         self._soon = QTimer(self, interval=LOADED_AFTER_MS, singleShot=True)
         self._soon.timeout.connect(self._loading.start)
 
@@ -154,5 +156,6 @@ class Pages(QObject):
         """Tell every page that the window closes."""
         self._soon.stop()
         self._loading.wait()
+        collector.let_go()
         for page in self._made.values():
             page.close_quietly()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date, datetime
 from functools import cached_property
 from pathlib import Path
@@ -22,7 +22,7 @@ from tercet.ui.geometry import place
 from tercet.ui.glance import Glance
 from tercet.ui.imports_controller import Imports, local_files
 from tercet.ui.jobs import Answers
-from tercet.ui.loading import Loading
+from tercet.ui.loading import Loading, in_turns
 from tercet.ui.look import Look, settings_of
 from tercet.ui.panes import focus_next, put_last
 from tercet.ui.season_page import SeasonPage
@@ -64,7 +64,7 @@ class MainWindow(QMainWindow):
         place(self, self._settings.value("geometry"))
         self._name_window("")
         self._loading = Loading(self)
-        self._loading.done.connect(self._load_behind)
+        self._loading.done.connect(lambda: in_turns(self, self._load_behind(), self.closed))
         self.season_page.sheet.first_painted.connect(self._furnish)
         self.season_page.restore(self._settings.value("splitter"))
         self._begin(glance.read(library.folder, date.today()))
@@ -148,8 +148,8 @@ class MainWindow(QMainWindow):
         self.pages.setCurrentWidget(self.season_page)
         self.season_page.sheet.scroll_to_today()
 
-    def _load_behind(self) -> None:
-        """Build what needs the plotting library, once the window has been painted."""
+    def _load_behind(self) -> Iterator[None]:
+        """Build what needs the plotting library, part by part, so that the window answers."""
         from tercet.ui.import_shown import ImportShown
         from tercet.ui.page import Context
         from tercet.ui.pages import Pages
@@ -160,8 +160,10 @@ class MainWindow(QMainWindow):
 
         page = self.season_page
         page.load()
+        yield
         self.session_page = session = SessionPage()
         self.pages.addWidget(session)
+        yield
         flow = (self._library, self._answers, self.acts, self.pages, page, session)
         self.sessions = SessionFlow(*flow)
         page.strip.edit_asked.connect(lambda way: self.show_view(f"thresholds:{way}"))
@@ -180,6 +182,7 @@ class MainWindow(QMainWindow):
         self.further.page_asked.connect(self.show_view)
         page.sheet.block_asked.connect(lambda day: self.show_view(f"middle:{day}"))
         self.further.runner_asked.connect(self.runner_asked)
+        yield
         self._ready = True
         self._page_changed()
         if self._first is not None:
