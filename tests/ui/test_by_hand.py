@@ -307,6 +307,7 @@ def test_dark_and_light_redraw_everything(qtbot, open_window, runs) -> None:
     actions = {action.text(): action for action in window.actions()}
     for name in ("Dark", "Light"):
         actions[name].trigger()
+        qtbot.waitUntil(window.updatesEnabled)
         look = theme.current()
         assert look.dark == (name == "Dark")
         picture = window.grab().toImage()
@@ -328,6 +329,7 @@ def test_another_text_size_keeps_what_is_shown(qtbot, open_window, runs) -> None
     actions = {action.text(): action for action in window.actions()}
     for size in (150, 200, 100):
         actions[f"Text {size} %"].trigger()
+        qtbot.waitUntil(window.updatesEnabled)
         assert theme.current().scale == size / 100
         assert page.sheet.selected_session() == first.id
         assert figures == (

@@ -60,6 +60,7 @@ def test_the_dialog_fits_and_speaks(qtbot, dialog, size) -> None:
 def test_twice_the_text_folds_the_top_row_without_cutting_it(qtbot, dialog) -> None:
     window = dialog.parent()
     window.look.choose(size=200)
+    qtbot.waitUntil(window.updatesEnabled)
     bar = window.bar
 
     def below() -> int:

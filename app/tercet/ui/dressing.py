@@ -37,6 +37,7 @@ class Dressing(QObject):
             holder.installEventFilter(self)
         pages.currentChanged.connect(lambda _: self._dress(pages.currentWidget()))
         window.destroyed.connect(lambda: theme.put_off(self))
+        theme.changed.connect(self._told)
         theme.dress_in_parts(self)
 
     @property
@@ -47,6 +48,7 @@ class Dressing(QObject):
     def put_on(self, sheet: str, others: Sequence[QWidget] = ()) -> None:
         """Put a style sheet on all there is and all that comes, and in the end on others."""
         self._sheet = sheet
+        self.dressed.setUpdatesEnabled(False)  # not before all are told of the look
         for holder in self._holders:
             holder.setPalette(QPalette())  # the program's, now and not with the next events
         parts = [
@@ -62,6 +64,9 @@ class Dressing(QObject):
                 self._dress(part)
         self._waiting = [*later, *others]
         self._next.start(SETTLED_MS)
+
+    def _told(self, _: theme.Theme) -> None:
+        self.dressed.setUpdatesEnabled(True)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Dress what is new: pages before they are seen, dialogs once they are made whole."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Protocol
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -197,8 +197,16 @@ def apply(
         is_dark = dark
     theme = Theme(is_dark, float(scale), texture)
     _put_on(theme)
-    changed.emit(theme)
+    if _look.windows:
+        # In a turn of its own: telling all takes as long as dressing what is in view.
+        QTimer.singleShot(0, _tell)
+    else:
+        _tell()
     return theme
+
+
+def _tell() -> None:
+    changed.emit(_look.theme)
 
 
 def _put_on(theme: Theme) -> None:

@@ -332,6 +332,7 @@ def test_nothing_is_cut_off(
     app = QApplication.instance()
     assert isinstance(app, QApplication)
     theme.apply(app, False, scale)
+    qtbot.waitUntil(organiser.window().updatesEnabled)
     organiser.window().resize(width, height)
     presenter = Presenter()
     qtbot.addWidget(presenter)
