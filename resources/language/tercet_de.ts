@@ -7611,11 +7611,11 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>{at}: {shade}, {pace}, {against}, nach Laufleistung</translation>
     </message>
     <message>
-        <source>{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); weighed with heart rate and the running around it it is more likely {shade}</source>
+        <source>{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); weighed with heart rate and the running around it, it is more likely {shade}</source>
         <translation>{at}: {shade}. Das Tempo allein, {pace}, wäre {alone} ({against}); mit Herzfrequenz und dem Laufen ringsum abgewogen ist es eher {shade}</translation>
     </message>
     <message>
-        <source>{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); weighed with the running around it it is more likely {shade}</source>
+        <source>{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); weighed with the running around it, it is more likely {shade}</source>
         <translation>{at}: {shade}. Das Tempo allein, {pace}, wäre {alone} ({against}); mit dem Laufen ringsum abgewogen ist es eher {shade}</translation>
     </message>
     <message>

@@ -128,3 +128,19 @@ def test_fonts_that_a_hidden_page_sets_itself_stay(qtbot, qapp, window) -> None:
     qtbot.waitUntil(lambda: page.styleSheet() == look.style_sheet())
     for made, role in ((head.title, "page_title"), (head.date, "body"), (head.back, "body_bold")):
         assert made.font().pixelSize() == look.font(role).pixelSize()
+
+
+def test_the_chosen_run_stays_in_view_at_another_text_size(qtbot, window) -> None:
+    window.resize(1910, 1030)
+    sheet = window.season_page.sheet
+    sheet.select_session(window.view.sessions[-1].id)
+    sheet.scrollTo(sheet.currentIndex())
+
+    def in_view() -> bool:
+        return bool(sheet.viewport().rect().contains(sheet.visualRect(sheet.currentIndex())))
+
+    qtbot.waitUntil(in_view)
+    for size in (150, 200, 130, 100):
+        window.look.choose(size=size)
+        qtbot.waitUntil(window.updatesEnabled)
+        qtbot.waitUntil(in_view)

@@ -232,7 +232,7 @@ class SheetView(QTableView):
         super().resizeEvent(event)
         self._fit()
         if seen:
-            self.scrollTo(chosen)
+            self._bring(chosen)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -270,7 +270,12 @@ class SheetView(QTableView):
         self._fit()
         self._restore(anchor)
         if seen:
-            self.scrollTo(chosen)
+            self._bring(chosen)
+
+    def _bring(self, chosen: QModelIndex) -> None:
+        self.scrollTo(chosen)
+        if not self.viewport().rect().contains(self.visualRect(chosen)):  # its bar is too short yet
+            QTimer.singleShot(0, self, lambda: self.scrollTo(self.currentIndex()))
 
     def _fit(self) -> None:
         self._fit_rows()
@@ -300,8 +305,7 @@ class SheetView(QTableView):
             return
         gutter = theme.current().px(GUTTER)
         room = self.viewport().width() - gutter
-        given = self._given
-        if given is not None and (given.room, given.scale) == (room, theme.current().scale):
+        if (given := self._given) and (given.room, given.scale) == (room, theme.current().scale):
             layout = given.layout
         else:
             # Neither zoom nor scrolling changes the widths.

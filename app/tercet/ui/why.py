@@ -18,11 +18,11 @@ _SHADE = {
 
 _WEIGHED = mark(
     "{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); "
-    "weighed with the running around it it is more likely {shade}"
+    "weighed with the running around it, it is more likely {shade}"
 )
 _WEIGHED_WITH_HEART = mark(
     "{at}: {shade}. Its pace alone, {pace}, would be {alone} ({against}); "
-    "weighed with heart rate and the running around it it is more likely {shade}"
+    "weighed with heart rate and the running around it, it is more likely {shade}"
 )
 _BY_PACE = mark("{at}: {shade}, {pace}, {against}")
 _BESIDE = {

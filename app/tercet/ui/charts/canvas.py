@@ -111,6 +111,8 @@ class KeptDrawing(Drawing):
             return
         dpr = painter.device().devicePixelRatio()
         place = mapper.area.toAlignedRect()
+        if place.isEmpty():  # squeezed to nothing while its neighbours are laid out
+            return
         key = (mapper.transform, place, dpr, themes.current())
         if self._picture is None or self._picture[0] != key:
             pixels = QPixmap((QSizeF(place.size()) * dpr).toSize())
