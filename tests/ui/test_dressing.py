@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QVBoxLayout, QWidget
 
 from tercet.library.library import Library
 from tercet.ui import theme
-from tercet.ui.widgets import Label
+from tercet.ui.widgets import SETTLED_MS, Label, clear_scroll
 from tercet.ui.window import MainWindow
 
 FONTS = ("page_title", "pane_title", "block", "big", "body", "body_bold", "small", "small_bold")
@@ -144,3 +144,23 @@ def test_the_chosen_run_stays_in_view_at_another_text_size(qtbot, window) -> Non
         window.look.choose(size=size)
         qtbot.waitUntil(window.updatesEnabled)
         qtbot.waitUntil(in_view)
+
+
+def test_a_scrolled_page_keeps_its_place_at_another_text_size(qtbot, qapp) -> None:
+    inside = QWidget()
+    column = QVBoxLayout(inside)
+    for number in range(60):
+        column.addWidget(Label(f"Week {number}"))
+    area = clear_scroll(inside)
+    qtbot.addWidget(area)
+    area.resize(300, 300)
+    area.show()
+    bar = area.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 600)
+    bar.setValue(bar.maximum() // 2)
+    before = bar.maximum()
+    for scale in (1.5, 1.0):
+        theme.apply(qapp, False, scale)
+        qtbot.waitUntil(lambda scale=scale: (bar.maximum() > 1.2 * before) == (scale > 1.0))
+        qtbot.waitUntil(lambda: abs(bar.value() / bar.maximum() - 0.5) < 0.02)
+        qtbot.wait(SETTLED_MS + 50)

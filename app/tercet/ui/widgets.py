@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QFrame,
@@ -15,6 +15,9 @@ from PySide6.QtWidgets import (
 )
 
 from tercet.ui import stairs, theme
+
+#: After another text size a page has been laid out for so long. [ms]
+SETTLED_MS = 300
 
 
 class Label(QLabel):
@@ -220,4 +223,31 @@ def clear_scroll(inside: QWidget, area: QScrollArea | None = None) -> QScrollAre
     for widget in (area.viewport(), inside):
         widget.setProperty("clear", True)
     area.setWidget(inside)
+    _Place(area)
     return area
+
+
+class _Place(QObject):
+    """Keeps the same part of what is scrolled in view at another text size."""
+
+    def __init__(self, area: QScrollArea) -> None:
+        super().__init__(area)
+        self._bar = area.verticalScrollBar()
+        self._share, self._scale = 0.0, theme.current().scale
+        self._settled = QTimer(self, interval=SETTLED_MS, singleShot=True)
+        self._settled.timeout.connect(self._settle)
+        self._bar.valueChanged.connect(self._scrolled)
+        self._bar.rangeChanged.connect(self._laid_out)
+
+    def _scrolled(self, value: int) -> None:
+        if theme.current().scale == self._scale:
+            self._share = value / max(self._bar.maximum(), 1)
+
+    def _laid_out(self, _: int, high: int) -> None:
+        # In several steps, and for a hidden page not before it is shown.
+        if theme.current().scale != self._scale:
+            self._bar.setValue(round(self._share * high))
+            self._settled.start()
+
+    def _settle(self) -> None:
+        self._scale = theme.current().scale
