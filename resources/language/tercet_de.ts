@@ -2717,6 +2717,10 @@ Viele Läufer über 40 nehmen 3 oder mehr.</translation>
         <translation>Darin wurde kein Feldtest erkannt: weder eine halbe Stunde mit gleichmäßiger Geschwindigkeit und lockererem Laufen davor und danach noch ein Versuch von etwa 3 und einer von etwa 12 Minuten.</translation>
     </message>
     <message>
+        <source>No files were copied. Copy some in a file manager first.</source>
+        <translation>Es wurden keine Dateien kopiert. Zuerst einige in einem Dateimanager kopieren.</translation>
+    </message>
+    <message>
         <source>No folder is watched</source>
         <translation>Kein Ordner wird beobachtet</translation>
     </message>

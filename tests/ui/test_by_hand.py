@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QMimeData, QPoint, Qt, QUrl
 from PySide6.QtWidgets import QApplication, QWidget
 from tests.ui import fit
 from tests.ui.hands import by_key, drop
@@ -354,3 +354,21 @@ def test_the_menu_marks_what_is_in_force(qtbot, open_window: Callable, runs) -> 
     view.aboutToShow.emit()
     marked = {action.text() for action in view.actions() if action.isChecked()}
     assert marked == {"Light", "Text 130 %", "Textures strong"}
+
+
+def test_copied_files_come_in_and_nothing_copied_is_told(
+    qtbot, open_window, runs, tmp_path
+) -> None:
+    window = open_window()
+    clipboard = QApplication.clipboard()
+    clipboard.clear()
+    actions = {action.text(): action for action in window.actions()}
+    actions["Add copied files"].trigger()
+    assert window.undo_bar.isVisible() and "copied" in window.undo_bar.words.text()
+    copied = QMimeData()
+    copied.setUrls([QUrl.fromLocalFile(str(resources.samples() / "2026-07-16-0637.tcx"))])
+    clipboard.setMimeData(copied)
+    with qtbot.waitSignal(window.imports.ended, timeout=20_000):
+        actions["Add copied files"].trigger()
+    assert len(window._library.call(queries.run_ids)) == len(RUNS) + 1
+    clipboard.clear()

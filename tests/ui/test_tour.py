@@ -96,3 +96,14 @@ def test_it_waits_while_another_page_is_in_view(qtbot, desk: Desk) -> None:
     window.season_page.show_recordings(False)
     window.show_view("season")
     qtbot.waitUntil(lambda: tour.isVisible() and tour.outline.isVisible(), timeout=5_000)
+
+
+def test_it_goes_away_with_a_window_that_gives_way_to_another_language(qtbot, desk: Desk) -> None:
+    before = desk.main
+    tour = tour_of(qtbot, before)
+    before.look.choose(language="de")
+    desk.speak()
+    assert desk.main is not before and tour.isHidden() and tour.outline.isHidden()
+    qtbot.waitUntil(lambda: desk.main.view is not None, timeout=20_000)
+    desk.main.look.choose(language="en")
+    desk.speak()

@@ -100,9 +100,11 @@ class Imports(QObject):
         name = QFileDialog.getExistingDirectory(self._window, tr("Choose a folder of recordings"))
         self.take_in([Path(name)] if name else [])
 
-    def paste(self) -> None:
-        """Take in files copied in a file manager."""
-        self.take_in(local_files(QGuiApplication.clipboard().mimeData()))
+    def paste(self) -> bool:
+        """Take in files copied in a file manager; gives whether there were any."""
+        files = local_files(QGuiApplication.clipboard().mimeData())
+        self.take_in(files)
+        return bool(files)
 
     def take_in(self, paths: Sequence[Path]) -> None:
         """Take in files and folders; while an import runs they wait for its end."""
@@ -191,6 +193,7 @@ class Imports(QObject):
         job.start()
 
 
-def local_files(data: QMimeData) -> list[Path]:
-    """Files and folders among what is dragged or copied."""
-    return [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
+def local_files(data: QMimeData | None) -> list[Path]:
+    """Files and folders among what is dragged or copied; None is a clipboard without anything."""
+    urls = data.urls() if data is not None else []
+    return [Path(url.toLocalFile()) for url in urls if url.isLocalFile()]

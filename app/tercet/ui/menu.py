@@ -30,7 +30,7 @@ class Menu:
         imports = window.imports
         self._add(menu, tr("Choose files…"), imports.choose_files, standard.Open)
         self._add(menu, tr("Choose a folder…"), imports.choose_folder, "Ctrl+Shift+O")
-        self._add(menu, tr("Add copied files"), imports.paste, standard.Paste)
+        self._add(menu, tr("Add copied files"), self._paste, standard.Paste)
         self._add(menu, tr("Recordings"), lambda: window.show_recordings(True), "Ctrl+R")
         menu.addSeparator()
         self.undo = self._add(menu, tr("Undo"), window.acts.undo, standard.Undo)
@@ -102,6 +102,12 @@ class Menu:
         view = self._window.view
         if view is not None and view.sessions and self._window.findChild(Tour) is None:
             Tour(self._window)
+
+    def _paste(self) -> None:
+        if not self._window.imports.paste():
+            self._window.undo_bar.tell(
+                tr("No files were copied. Copy some in a file manager first.")
+            )
 
     def _find(self) -> None:
         self._window.show_view("season")

@@ -255,7 +255,7 @@ class SheetView(QTableView):
         super().paintEvent(event)
         if not self._painted and self._model.sheet is not None:
             self._painted = True
-            QTimer.singleShot(0, self.first_painted.emit)
+            QTimer.singleShot(0, self, lambda: self.first_painted.emit())
 
     def _theme_changed(self) -> None:
         self._delegate.set_theme(theme.current())

@@ -95,6 +95,7 @@ class Tour(QFrame):
         QShortcut(QKeySequence(Qt.Key.Key_Escape), self, self.end)
         window.pages.currentChanged.connect(self._page_changed)
         window.season_page.right.currentChanged.connect(self._page_changed)
+        window.closed.connect(self.end)
         theme.changed.connect(self._look_changed)
         self._whole.installEventFilter(self)
         self.go_to(0)
