@@ -81,3 +81,13 @@ def test_a_day_is_chosen_in_a_calendar_of_the_users_weeks(qtbot, field: DayEdit)
     qtbot.keyClick(inside, Qt.Key.Key_Right)
     qtbot.keyClick(inside, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: field.day == date(2026, 12, 15), timeout=5_000)
+
+
+def test_what_is_no_day_of_a_calendar_changes_nothing(qtbot, field: DayEdit) -> None:
+    qtbot.keyClick(field, Qt.Key.Key_F4)
+    calendar = field.findChild(QCalendarWidget)
+    calendar.activated.emit(QDate())  # as Qt gives it for the row of weekdays
+    assert field.day == NEAR
+    typed(qtbot, field, "31 Dec 9999")
+    qtbot.keyClick(field, Qt.Key.Key_Up)
+    assert field.day.year <= 9999 and field.isVisible()

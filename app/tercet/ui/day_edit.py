@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from datetime import date
+from datetime import MAXYEAR, MINYEAR, date
 
 from PySide6.QtCore import QDate, QEvent, QLocale, QPoint, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QIcon, QKeyEvent, QTextCharFormat
@@ -102,6 +102,8 @@ class DayEdit(QLineEdit):
 
     def setDate(self, day: QDate | date) -> None:
         """Show a day, unless another is being typed; tell it if it is another one."""
+        if isinstance(day, QDate) and not (day.isValid() and MINYEAR <= day.year() <= MAXYEAR):
+            return  # a calendar's heading, chosen by its keys, is no day
         found = day.toPython() if isinstance(day, QDate) else day
         assert isinstance(found, date)
         changed, self._day = found != self._day, found

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shiboken6
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import (
@@ -244,8 +245,8 @@ class _Place(QObject):
             self._share = value / max(self._bar.maximum(), 1)
 
     def _laid_out(self, _: int, high: int) -> None:
-        # In several steps, and for a hidden page not before it is shown.
-        if theme.current().scale != self._scale:
+        # In several steps, and for a hidden page not before it is shown; or as it is taken apart.
+        if theme.current().scale != self._scale and shiboken6.isValid(self._bar):
             self._bar.setValue(round(self._share * high))
             self._settled.start()
 
