@@ -66,8 +66,7 @@ class Dressing(QObject):
         self._next.start(SETTLED_MS)
 
     def _told(self, _: theme.Theme) -> None:
-        # Painting all of it is a turn of its own, too.
-        QTimer.singleShot(0, self, lambda: self.dressed.setUpdatesEnabled(True))
+        self.dressed.setUpdatesEnabled(True)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Dress what is new: pages before they are seen, dialogs once they are made whole."""
