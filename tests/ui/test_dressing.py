@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QVBoxLayout, Q
 
 from tercet.library.library import Library
 from tercet.ui import theme
+from tercet.ui.paper.editor import PaperEditor
 from tercet.ui.widgets import SETTLED_MS, Label, clear_scroll
 from tercet.ui.window import MainWindow
 
@@ -164,3 +165,15 @@ def test_a_scrolled_page_keeps_its_place_at_another_text_size(qtbot, qapp) -> No
         qtbot.waitUntil(lambda scale=scale: (bar.maximum() > 1.2 * before) == (scale > 1.0))
         qtbot.waitUntil(lambda: abs(bar.value() / bar.maximum() - 0.5) < 0.02)
         qtbot.wait(SETTLED_MS + 50)
+
+
+@pytest.mark.parametrize("seen", [True, False])
+def test_hints_in_empty_fields_follow_the_text_size(qtbot, qapp, window, seen: bool) -> None:
+    window.show_view("paper")
+    editor = window.further.current.findChild(PaperEditor)
+    if not seen:
+        window.show_view("season")
+    theme.apply(qapp, False, 1.5)
+    size = theme.current().font("body").pixelSize()
+    qtbot.waitUntil(lambda: editor.viewport().font().pixelSize() == size)
+    assert editor.font().pixelSize() == size

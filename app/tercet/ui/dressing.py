@@ -67,6 +67,8 @@ class Dressing(QObject):
 
     def _told(self, _: theme.Theme) -> None:
         self.dressed.setUpdatesEnabled(True)
+        # Fields in view take their font as they are told.
+        QTimer.singleShot(0, self, lambda: _write_hints(self.dressed))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Dress what is new: pages before they are seen, dialogs once they are made whole."""
@@ -95,11 +97,7 @@ class Dressing(QObject):
         for widget, font in chosen:
             if widget.font() != font:
                 widget.setFont(font)
-        # Hints in empty fields are painted in the font of what scrolls there.
-        for port in part.findChildren(QWidget, VIEWPORT):
-            area = port.parentWidget()
-            if area is not None and port.font() != area.font():
-                port.setFont(area.font())
+        _write_hints(part)
 
     def _dress_next(self) -> None:
         while self._waiting and not shiboken6.isValid(self._waiting[0]):
@@ -109,3 +107,11 @@ class Dressing(QObject):
             self._dress(self._waiting.pop(0))
         else:
             self._next.stop()
+
+
+def _write_hints(part: QWidget) -> None:
+    """Hints in empty fields are painted in the font of what scrolls there: the field's own."""
+    for port in part.findChildren(QWidget, VIEWPORT):
+        area = port.parentWidget()
+        if area is not None and port.font() != area.font():
+            port.setFont(area.font())
