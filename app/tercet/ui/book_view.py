@@ -60,10 +60,7 @@ class BookView(QWidget):
         self._book = book
         weeks = [week for block in book.blocks for week in block.weeks]
         self._most = [
-            max(
-                (sum(item.reps.total_m for item in week.of_length(place)) for week in weeks),
-                default=0,
-            )
+            max((_metres(week.of_length(place)) for week in weeks), default=0.0)
             for place in range(len(CLASSES))
         ]
         self._at = self._at if self._at is not None and self._sets(self._at) else None

@@ -1,4 +1,4 @@
-"""Loads behind the first picture what it did not need: heavy modules, in a thread of its own."""
+"""Brings behind the first picture what it did not need, so that the window answers meanwhile."""
 
 from __future__ import annotations
 
